@@ -80,6 +80,11 @@ public final class InputsBuilder {
                 settings.cameraOperator().doubleValue());
     }
 
+    /** What people call the things of the project. */
+    static Names names(Read read) {
+        return names(Facts.of(read, LocalDate.MAX));
+    }
+
     private static Names names(Facts facts) {
         return new Names(
                 facts.settings().project().name(),
