@@ -27,7 +27,7 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
     }
 
     static AheadSheet upright(Model model) {
-        return of(model, 2, 16, MOST_UPRIGHT);
+        return of(model, 1, 16, MOST_UPRIGHT);
     }
 
     private static AheadSheet of(Model model, int weeksBack, int weeks, int most) {

@@ -13,8 +13,8 @@ import weekwright.render.chart.AheadPicture.Thread;
 import weekwright.render.chart.Labels.Place;
 
 /**
- * The wide picture of Ahead, 1208 pixels wide, 24 weeks. From top to bottom: weeks, up to five timbers 40 pixels apart,
- * the line of publication days, money. Later marks cover earlier ones: day lines, threads, timbers, frames, money,
+ * The wide picture of Ahead, 1208 pixels wide, 24 weeks. From top to bottom: weeks, up to five timbers 40 pixels apart
+ * (36 where there are five), the line of publication days, money. Later marks cover earlier ones: day lines, threads, timbers, frames, money,
  * letters, today, balloons.
  */
 final class AheadWide {
@@ -24,8 +24,9 @@ final class AheadWide {
     private static final double AXIS = 34;
     private static final double FIRST_TIMBER = 57;
     private static final double ROW = 40;
+    private static final double CLOSE_ROW = 36;
     static final double DEPTH = 23;
-    private static final int FULL_ROWS = 5;
+    private static final int FULL_ROWS = 4;
     private static final double FULL_SLOTS_LINE = 276;
     private static final double FRAME_WIDTH = 30;
     private static final double FRAME_HEIGHT = 17;
@@ -43,7 +44,7 @@ final class AheadWide {
         this.model = model;
         this.formats = formats;
         this.sheet = AheadSheet.wide(model);
-        int rows = Math.max(2, sheet.shown().size());
+        int rows = Math.min(FULL_ROWS, Math.max(2, sheet.shown().size()));
         this.slotsLine = FULL_SLOTS_LINE - (FULL_ROWS - rows) * ROW;
         this.moneyTop = slotsLine + 64;
         this.moneyFoot = slotsLine + 256;
@@ -58,7 +59,7 @@ final class AheadWide {
     }
 
     private double top(int row) {
-        return FIRST_TIMBER + ROW * row;
+        return FIRST_TIMBER + (sheet.shown().size() > FULL_ROWS ? CLOSE_ROW : ROW) * row;
     }
 
     String draw() {
@@ -85,15 +86,18 @@ final class AheadWide {
         today(svg);
         for (int i = 0; i < letters.size(); i++) {
             double[] at = balloons.get(i);
+            if (at.length == 4) {
+                svg.line("balloon-line", at[0], at[1], at[2], at[3]);
+            }
             svg.circle("balloon-ring", at[0], at[1], 9.5)
                     .text("letters balloon-letter", at[0], at[1] + 4.3, "middle", letters.get(i));
         }
         return svg.done();
     }
 
-    private void balloon(String letter, double x, double y) {
+    private void balloon(String letter, double... place) {
         letters.add(letter);
-        balloons.add(new double[] {x, y});
+        balloons.add(place);
     }
 
     private void weeks(Svg svg) {
@@ -188,9 +192,9 @@ final class AheadWide {
         double at = x(day);
         Box above = new Box(at - 11, slotsLine - FRAME_HEIGHT - 27, at + 11, slotsLine - FRAME_HEIGHT - 3);
         if (labels.room(above)) {
-            balloon("B", at, slotsLine - FRAME_HEIGHT - 15);
+            balloon("B", at, slotsLine - FRAME_HEIGHT - 15, at, slotsLine - FRAME_HEIGHT);
         } else {
-            balloon("B", at + 25, slotsLine - FRAME_HEIGHT / 2 - 2);
+            balloon("B", at + 25, slotsLine - FRAME_HEIGHT / 2 - 2, at + FRAME_WIDTH / 2, slotsLine - FRAME_HEIGHT / 2 - 2);
         }
     }
 

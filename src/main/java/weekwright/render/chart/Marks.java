@@ -26,6 +26,22 @@ final class Marks {
         }
     }
 
+    /** A dimension line running down, with oblique ends, from y to y. */
+    static void dimensionDown(Svg svg, double from, double to, double x) {
+        svg.line("dimension", x, from, x, to);
+        for (double end : new double[] {from, to}) {
+            svg.line("dimension", x - 6, end, x + 6, end);
+            svg.line("dimension", x - 4, end + 4, x + 4, end - 4);
+        }
+    }
+
+    /** What is short, lying: a level line with end bars. */
+    static void gapAcross(Svg svg, double from, double to, double y) {
+        svg.line("gap", from, y, to, y);
+        svg.line("gap", from, y - 6, from, y + 6);
+        svg.line("gap", to, y - 6, to, y + 6);
+    }
+
     /** What is short: an upright with end bars. */
     static void gap(Svg svg, double x, double upper, double lower) {
         svg.line("gap", x, upper, x, lower);

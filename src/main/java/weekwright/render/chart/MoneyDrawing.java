@@ -12,9 +12,9 @@ import weekwright.render.chart.MoneyBand.Step;
 
 /** The money of the wide picture: time to the right, amounts upwards. */
 final class MoneyDrawing implements MoneyBand.Plane {
-    /** Receives a balloon: its letter and its middle. */
+    /** Receives a balloon: its letter, its middle, and where it points to. */
     interface Balloons {
-        void put(String letter, double x, double y);
+        void put(String letter, double... place);
     }
 
     private static final double SAMPLE = 7;
@@ -204,7 +204,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
                 }
             }
         }
-        balloons.put("E", chosen[0], chosen[1]);
+        balloons.put("E", chosen[0], chosen[1], at, Math.max(upper, Math.min(lower, chosen[1])));
     }
 
     /** Letters keep off the median and the stair where they can. */
