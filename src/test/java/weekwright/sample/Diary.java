@@ -36,7 +36,7 @@ final class Diary {
             int footage,
             String note) {}
 
-    private final Random random = new Random(20261125);
+    private Random random = new Random(20261125);
     private final Map<String, Map<String, String>> tasks = new LinkedHashMap<>();
     private final List<Map<String, String>> links;
     private final Calendar calendar;
@@ -74,6 +74,7 @@ final class Diary {
     }
 
     private void live(LocalDate day) {
+        random = new Random(20261125 + 7919 * day.toEpochDay());
         Map<String, Integer> left = calendar.minutes(day);
         List<Entry> today = new ArrayList<>();
         editing.on(day).forEach((episode, minutes) -> {
@@ -84,7 +85,7 @@ final class Diary {
         waits(day);
         Map<String, Integer> most = new HashMap<>();
         for (String person : left.keySet()) {
-            most.put(person, random.nextInt(20) < 11 ? 240 : 600);
+            most.put(person, random.nextInt(20) < 11 && !person.equals("wren") ? 240 : 600);
         }
         for (Worked job : jobs) {
             if (!job.people().isEmpty() && workable(job, day)) {
@@ -143,7 +144,7 @@ final class Diary {
                 return false;
             }
         }
-        if (calendar.wet(day) && !task.get("outdoors").isEmpty()) {
+        if (calendar.wet(day) && !task.get("outdoors").isEmpty() && !task.get("stage").equals("sluice")) {
             return false;
         }
         for (Map<String, String> link : links) {

@@ -16,6 +16,9 @@ final class Sample {
         Supporters supporters = new Supporters(folder);
         Files.writeString(folder.resolve("supporters.csv"), supporters.text(), StandardCharsets.UTF_8);
         Files.writeString(folder.resolve("ledger.csv"), new Books(folder, supporters).text(), StandardCharsets.UTF_8);
+        Path photos = Files.createDirectories(folder.resolve("photos"));
+        DrawnWood.all(photos);
+        DrawnWorks.all(photos, Files.createDirectories(folder.resolve("receipts")));
         if (args.length > 1) {
             StringBuilder dates = new StringBuilder("{");
             for (String task : diary.started().keySet()) {

@@ -52,19 +52,19 @@ record Worked(String task, int minutes, List<String> people, boolean together, L
             pit.10   |  15 d | -          | 2026-05-08
             pit.12   |  62   | ilse       | 2026-05-20
             pit.11   | 98   | ilse       | 2026-06-15
-            pit.13   |  58   | ilse+tomas | 2026-07-13
+            pit.13   |  58   | ilse tomas | 2026-07-13
             hurst.1  |    22 | ilse       | 2026-06-01
             saw.6    |    19 | ilse tomas | 2026-06-01 | 0.7
             shaft.10 |  11   | ilse       | 2026-08-03
             pit.14   |  13 d | -          | 2026-07-15
             shaft.11 |  51 d | -          | 2026-08-11
-            pit.17   |  14   | ilse+tomas | 2026-08-20
+            pit.17   |  14   | ilse+tomas | 2026-09-14
             shaft.5  |  56   | ilse       | 2026-08-10
             wheel.2  |    36 | tomas      | 2026-06-29
             shaft.6  |    44 | ilse       | 2026-09-14
             shaft.7  |    82 | ilse       | 2026-09-21
             shaft.12 |    62 | ilse       | 2026-10-05
-            shaft.13 |    24 | ilse       | 2026-11-14 | 0.6
+            shaft.13 |    33 | ilse       | 2026-11-14 | 0.85
             shaft.14 |   7.5 | ilse       | 2026-11-13 | 0.34
             roof.2   |    18 | tomas      | 2026-07-20
             stones.1 |    18 | tomas ilse | 2026-10-19
