@@ -15,6 +15,7 @@ import weekwright.build.CrewMemberStore;
 import weekwright.build.DaysOffStore;
 import weekwright.build.EquipmentStore;
 import weekwright.build.GatheringStore;
+import weekwright.build.HazardCodes;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.LinkStore;
 import weekwright.build.StageStore;
@@ -198,7 +199,7 @@ class InputsBuilderTest {
         project.add(CrewMemberStore.TABLE, "id=wren", "name=Wren", "access=helper");
         project.add(CrewMemberStore.TABLE, "id=nils", "name=Nils", "access=helper", "not_for=lift");
         assertThat(inputs().crew()).extracting(Inputs.Crew::notFor)
-                .containsExactly(List.of(), List.of("dust", "lift", "lime"), List.of("lift"));
+                .containsExactly(List.of(), HazardCodes.all(), List.of("lift"));
     }
 
     @Test
