@@ -47,6 +47,18 @@ class DayRulesTest {
     }
 
     @Test
+    void rule_37_all_that_became_possible_at_hour_e_shares_what_is_left_of_the_day() {
+        ProjectInputs project = anaAndBen().chain("a", "b").chain("a", "c").ranks("a", "b", "c");
+        project.task("a").exactly(6).trades("mason");
+        project.task("b").exactly(1.5).trades("smith").task("c").exactly(1).trades("smith");
+        Run run = Run.of(project);
+        // ben has two hours after hour 6: one and a half for b, half an hour for c
+        assertThat(run.landing("b")).isEqualTo("2027-03-01");
+        assertThat(run.start("c")).isEqualTo("2027-03-01");
+        assertThat(run.landing("c")).isEqualTo("2027-03-02");
+    }
+
+    @Test
     void rule_38_of_two_the_one_with_more_hours_left_works() {
         ProjectInputs project = project().cash(CASH, 0).person("ben", 6, 8, 8, 8, 8, 0, 0).paid(100).person("ana").paid(1);
         project.task("a").exactly(4);

@@ -84,11 +84,11 @@ class OrdersRulesTest {
 
     @Test
     void rule_59_an_order_that_waits_for_funds_holds_back_later_ones_but_small_ones_pass() {
-        ProjectInputs project = oneLine().cash(1000, 0).orders(14, 100);
-        project.task("b").exactly(8).task("c").exactly(8);
-        // oak's order day is the earliest by its long lead
-        project.material("oak", "a", 5000, 90);
-        project.material("iron", "b", 101, 60);
+        // three waits that could begin today: equal order days and planned starts, so the order of the file decides
+        ProjectInputs project = project().cash(1000, 0).orders(14, 100);
+        project.task("a").days(1).task("b").days(1).task("c").days(1);
+        project.material("oak", "a", 5000, 30);
+        project.material("iron", "b", 101, 30);
         project.material("nails", "c", 100, 30);
         Run run = Run.of(project);
         assertThat(run.ordered("oak")).isEqualTo("later");

@@ -362,12 +362,12 @@ final class Work {
         for (int bits = hands; bits != 0; bits &= bits - 1) {
             int p = Integer.numberOfTrailingZeros(bits);
             int minutes = Math.min(clock, people.left(p));
-            people.use(p, minutes);
+            people.use(p, minutes, from);
             cash.wage(p, clock);
             x.workedBy[t * setup.crowd.count + p] += clock;
         }
         if (company >= 0) {
-            people.use(company, Math.min(clock, people.left(company)));
+            people.use(company, Math.min(clock, people.left(company)), from);
         }
         int filming = film(t, progress);
         boolean first = x.status[t] == OPEN;
@@ -426,7 +426,7 @@ final class Work {
                 }
             }
             if (given > 0) {
-                people.use(operator, Math.min(given, people.left(operator)));
+                people.use(operator, Math.min(given, people.left(operator)), from);
                 cash.wage(operator, given);
             }
             share = need == 0 ? 1 : (double) given / need;
