@@ -385,7 +385,7 @@ final class Work {
         x.counts[Count.STRETCHES.ordinal()]++;
         x.account(t, Reasons.WORKED, today);
         if (withTools) {
-            tools.take(t, first);
+            tools.take(t, first, from);
         }
         if (trace != null) {
             trace.stretch(today, t, hands, company, operator, from, clock, filming, progress, withTools);
