@@ -42,6 +42,10 @@ final class Work {
     private final int[] filmPerson;
 
     private final int[] filmMinutes;
+    /** By task: when its last stretch of the day ended, and on which day that was: no more than its hands are on it at once. */
+    private final int[] stretchEnd;
+
+    private final int[] workedOn;
 
     // what fits() found
     private int hands;
@@ -62,6 +66,8 @@ final class Work {
         this.cash = cash;
         filmPerson = new int[setup.tasks.count];
         filmMinutes = new int[setup.tasks.count];
+        stretchEnd = new int[setup.tasks.count];
+        workedOn = new int[setup.tasks.count];
         Arrays.fill(filmPerson, -1);
     }
 
@@ -70,6 +76,7 @@ final class Work {
         x = state;
         Arrays.fill(filmPerson, -1);
         Arrays.fill(filmMinutes, 0);
+        Arrays.fill(workedOn, -1);
         ownTo = 0;
         while (ownTo < setup.own.count && setup.own.day[ownTo] < day) {
             ownTo++;
@@ -237,6 +244,9 @@ final class Work {
             return setup.reasons.weather + setup.calendar.monthOfYear[today];
         }
         from = x.availableDay[t] == today ? x.availableMinute[t] : 0;
+        if (workedOn[t] == today) {
+            from = Math.max(from, stretchEnd[t]);
+        }
         withTools = true;
         if (setup.equipment.start[t] != setup.equipment.start[t + 1]) {
             int lacking = tools.lacking(t);
@@ -381,6 +391,8 @@ final class Work {
             x.number[RESORT] = 1;
         }
         x.left[t] -= progress;
+        stretchEnd[t] = end;
+        workedOn[t] = today;
         x.lastOn[t] = hands;
         x.lastDay[t] = today;
         x.counts[Count.STRETCHES.ordinal()]++;
