@@ -157,9 +157,17 @@ class DayRulesTest {
 
     @Test
     void rule_40_after_a_stretch_the_same_task_is_tried_again_with_other_people() {
-        ProjectInputs project = project().person("ana").person("ben");
-        project.task("a").exactly(16);
+        // ana, who worked on it last, has three hours; ben goes on from hour 3 to hour 8
+        ProjectInputs project = project().person("ana", 3, 8, 8, 8, 8, 0, 0).person("ben");
+        project.task("a").exactly(12).logged("2027-02-26", "ana", 4);
         assertThat(Run.of(project).landing("a")).isEqualTo("2027-03-01");
+    }
+
+    @Test
+    void rule_40_other_people_go_on_where_the_stretch_ended_so_that_there_are_never_more_hands_at_once() {
+        ProjectInputs project = project().person("ana").person("ben");
+        project.task("a").exactly(12);
+        assertThat(Run.of(project).landing("a")).isEqualTo("2027-03-02");
     }
 
     @Test
