@@ -12,29 +12,21 @@ import java.util.function.Function;
  * The rows of one table, each with its place in a plain file, so that rules over many rows can say where they found
  * something. Rows out of the store have no place.
  *
- * @param file the plain file's name, empty for rows out of the store
  * @param list in stored order
- * @param lines physical line of each row's start, from 1; 0 for rows out of the store
- * @param files the file of each row where each has its own (build notes), else empty
+ * @param places of each row
  */
-public record Rows<R extends Record>(String file, List<R> list, List<Integer> lines, List<String> files) {
+public record Rows<R extends Record>(List<R> list, List<Place> places) {
     public Rows {
         list = List.copyOf(list);
-        lines = List.copyOf(lines);
-        files = List.copyOf(files);
-        if (lines.size() != list.size() || !files.isEmpty() && files.size() != list.size()) {
-            throw new IllegalArgumentException(list.size() + " rows with " + lines.size() + " places in " + file);
+        places = List.copyOf(places);
+        if (places.size() != list.size()) {
+            throw new IllegalArgumentException(list.size() + " rows with " + places.size() + " places");
         }
-    }
-
-    /** Rows of one file. */
-    public static <R extends Record> Rows<R> in(String file, List<R> list, List<Integer> lines) {
-        return new Rows<>(file, list, lines, List.of());
     }
 
     /** Rows without places, as they come out of the store. */
     public static <R extends Record> Rows<R> of(List<R> list) {
-        return in("", list, Collections.nCopies(list.size(), 0));
+        return new Rows<>(list, Collections.nCopies(list.size(), Place.NONE));
     }
 
     public static <R extends Record> Rows<R> none() {
@@ -51,7 +43,7 @@ public record Rows<R extends Record>(String file, List<R> list, List<Integer> li
 
     /** The problem with the place of a row. */
     public Problem placed(int index, Problem problem) {
-        return problem.at(files.isEmpty() ? file : files.get(index), lines.get(index));
+        return places.get(index).of(problem);
     }
 
     public void fault(Problems problems, int index, String column, String read, String rule, String remedy) {
@@ -64,7 +56,8 @@ public record Rows<R extends Record>(String file, List<R> list, List<Integer> li
 
     /** How a row is named beside another one: {@code line 14}, or its id where rows have no place. */
     public String place(int index, Object orElse) {
-        return lines.get(index) == 0 ? String.valueOf(orElse) : "line " + lines.get(index);
+        int line = places.get(index).line();
+        return line == 0 ? String.valueOf(orElse) : "line " + line;
     }
 
     /** The rows by a key; of rows with the same key the first. */

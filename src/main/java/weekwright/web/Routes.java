@@ -27,7 +27,8 @@ public final class Routes {
     /** An address that is no page; it answers GET and HEAD. */
     public record Other(String path, Access access, Fragment fragment) {}
 
-    Routes(App app) {
+    /** @param app over any folder, an empty one too */
+    public Routes(App app) {
         pages = List.of(form("/account", Access.PUBLIC, new AccountPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),

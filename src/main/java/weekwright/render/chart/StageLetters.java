@@ -128,7 +128,7 @@ final class StageLetters {
         Place at = labels.must(
                 style,
                 stage().name(),
-                new Place(begin, drawing.top() - 6, "start"),
+                new Place(begin, drawing.top() - 5, "start"),
                 new Place(clamped(drawing.timber().begins()[2]) + 6, drawing.foot() + 13, "start"),
                 new Place(begin - 8, drawing.foot() - 6, "end"),
                 new Place(to + 8, drawing.foot() - 6, "start"),

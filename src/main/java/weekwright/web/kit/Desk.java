@@ -14,7 +14,6 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import weekwright.base.Problem;
 import weekwright.base.Rejected;
 import weekwright.db.KeyReused;
 import weekwright.db.Stale;
@@ -202,6 +201,7 @@ public final class Desk {
         String group = template.startsWith("parts/")
                 ? "account"
                 : PageName.of(request.path()).group();
+        browser.keepName(request.context());
         String text = templates.render(template, frame(request, browser, group, said), view);
         request.context()
                 .status(status)
@@ -286,10 +286,5 @@ public final class Desk {
 
     private String key(Optional<Project> open) {
         return open.map(p -> p.db().csrfKey()).orElse(startKey);
-    }
-
-    /** The sentences of problems that a form cannot show at a field, for tests and logs. */
-    static String text(List<Problem> problems) {
-        return String.join("\n", problems.stream().map(Problem::text).toList());
     }
 }
