@@ -69,7 +69,7 @@ final class Slips {
                 cells.put("once", "yes");
             }
             if (parts[4].equals("tool maker abroad")) {
-                cells.put("foreign_amount", "84.00");
+                cells.put("foreign_amount", "84");
                 cells.put("foreign_currency", "GBP");
                 cells.put("rate", "1.165");
             }
