@@ -11,6 +11,9 @@ import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.log.LogEntryEditPage;
+import weekwright.web.log.LogPage;
+import weekwright.web.parts.Outlook;
 
 /** The one list of all addresses, with who may use each. A new page is a line here. */
 public final class Routes {
@@ -29,11 +32,19 @@ public final class Routes {
 
     /** @param app over any folder, an empty one too */
     public Routes(App app) {
-        pages = List.of(form("/account", Access.PUBLIC, new AccountPage()));
+        Outlook outlook = outlook(app);
+        pages = List.of(
+                form("/account", Access.PUBLIC, new AccountPage()),
+                form("/log", Access.HELPER, new LogPage(outlook)),
+                form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()));
+    }
+
+    private static Outlook outlook(App app) {
+        return request -> Optional.empty();
     }
 
     private static Line sheet(String path, Access access, Page page) {
