@@ -36,6 +36,11 @@ public final class Routes {
                 new Other("/static/<file>", Access.PUBLIC, new Statics()));
     }
 
+    Routes(List<Line> pages, List<Other> others) {
+        this.pages = List.copyOf(pages);
+        this.others = List.copyOf(others);
+    }
+
     private static Line sheet(String path, Access access, Page page) {
         return new Line(path, access, false, page);
     }

@@ -34,6 +34,12 @@ public final class FormReader {
         this.reading = reading;
     }
 
+    /** For a button that stands in a form whose fields do not matter to it, such as Delete: whatever is sent passes. */
+    public FormReader ignoringFields() {
+        asked.addAll(posted.keySet());
+        return this;
+    }
+
     /** Which of the page's buttons was pressed: the value of {@code do}; empty for the chief one. */
     public String act() {
         return first("do");
@@ -170,6 +176,14 @@ public final class FormReader {
             }
         }
         Rejected.ifFaults(problems);
+    }
+
+    /** The names of all fields that were sent or asked for; never the empty name. */
+    Set<String> fields() {
+        Set<String> all = new HashSet<>(posted.keySet());
+        all.addAll(asked);
+        all.remove("");
+        return all;
     }
 
     private String first(String name) {
