@@ -241,7 +241,7 @@ CREATE TABLE hours (
     "people" INTEGER CHECK ("people" BETWEEN 1 AND 100),
     "task" TEXT COLLATE NOCASE CHECK (length("task") BETWEEN 1 AND 40) REFERENCES tasks ("id") DEFERRABLE INITIALLY DEFERRED,
     "episode" TEXT COLLATE NOCASE CHECK (length("episode") BETWEEN 1 AND 40) REFERENCES episodes ("id") DEFERRABLE INITIALLY DEFERRED,
-    "as" TEXT CHECK ("as" IN ('hands', 'camera', 'edit', 'shop')),
+    "as" TEXT CHECK ("as" IN ('hands', 'camera', 'edit', 'shop', 'office')),
     "hours" INTEGER NOT NULL CHECK ("hours" BETWEEN 1 AND 1440),
     "pieces" INTEGER CHECK ("pieces" BETWEEN 0 AND 100000),
     "spoiled" INTEGER CHECK ("spoiled" BETWEEN 0 AND 100000),

@@ -36,7 +36,8 @@ public record HoursEntry(
         HANDS,
         CAMERA,
         EDIT,
-        SHOP
+        SHOP,
+        OFFICE
     }
 
     public As asOrDefault() {

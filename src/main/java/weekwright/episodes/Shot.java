@@ -30,4 +30,9 @@ public record Shot(
         INSERT,
         TIME_LAPSE
     }
+
+    /** A must-have shot that is neither captured nor called off. */
+    public boolean isMissed() {
+        return must && captured.isEmpty() && !calledOff;
+    }
 }

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
@@ -208,6 +209,11 @@ public final class Formats {
     /** {@code Friday}. */
     public static String weekday(LocalDate day) {
         return WEEKDAYS[day.getDayOfWeek().getValue() - 1];
+    }
+
+    /** {@code Fridays}. */
+    public static String weekdays(DayOfWeek weekday) {
+        return WEEKDAYS[weekday.getValue() - 1] + "s";
     }
 
     /** {@code Fri}. */
