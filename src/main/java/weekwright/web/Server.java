@@ -59,9 +59,10 @@ public final class Server implements AutoCloseable {
         Desk desk = new Desk(
                 app.templates(),
                 app.clock(),
-                () -> app.project().map(db -> new Project(app.folder(), db)),
+                () -> app.project()
+                        .map(db -> new Project(app.folder(), db, app.forecasts().orElseThrow())),
                 Routes.sampleNotice(app),
-                Routes.provenance(app));
+                Provenance::of);
         Javalin javalin = Javalin.create(config -> configure(config, host, port, desk, routes));
         try {
             javalin.start();

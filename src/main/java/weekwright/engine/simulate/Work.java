@@ -219,7 +219,8 @@ final class Work {
     private void needed(int t) {
         for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
             int m = setup.lines.ofTask[i];
-            if (x.needDay[m] == LATER && (setup.lines.atShare[m] <= 0 || x.left[t] <= luck.leftAtShare(t, setup.lines.atShare[m]))) {
+            if (x.needDay[m] == LATER
+                    && (setup.lines.atShare[m] <= 0 || x.left[t] <= luck.leftAtShare(t, setup.lines.atShare[m]))) {
                 x.needDay[m] = today;
             }
         }

@@ -18,7 +18,10 @@ public final class CauseBar {
     public static String of(List<Cause> causes) {
         StringBuilder said = new StringBuilder();
         for (Cause cause : causes) {
-            said.append(said.isEmpty() ? "" : ", ").append(cause.words()).append(" ").append(Chances.percent(cause.share()));
+            said.append(said.isEmpty() ? "" : ", ")
+                    .append(cause.words())
+                    .append(" ")
+                    .append(Chances.percent(cause.share()));
         }
         Svg svg = new Svg("causes", "cause-bar", WIDTH, HEIGHT, "Held by: " + said, "");
         double x = 1;

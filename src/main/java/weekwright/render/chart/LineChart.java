@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
-import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture.Balance;
 import weekwright.render.chart.AheadPicture.Fan;
 import weekwright.render.chart.AheadPicture.Model;
@@ -123,19 +122,21 @@ public final class LineChart {
         if (fan.size() > 1) {
             svg.polygon("fan-thin", band(sheet, high, left, right, true));
             svg.polygon("fan-wash", band(sheet, high, left, right, false));
-            svg.polyline("fan-middle", fan.stream()
-                    .flatMapToDouble(f -> DoubleStream.of(
-                            x(sheet, f.day(), left, right), y(f.p50(), high)))
-                    .toArray());
+            svg.polyline(
+                    "fan-middle",
+                    fan.stream()
+                            .flatMapToDouble(f -> DoubleStream.of(x(sheet, f.day(), left, right), y(f.p50(), high)))
+                            .toArray());
         }
         for (Level level : levels) {
             svg.line("reserve", left, y(level.value(), high), right, y(level.value(), high));
         }
         if (!past.isEmpty()) {
-            svg.polyline("cash-past", past.stream()
-                    .flatMapToDouble(p -> DoubleStream.of(
-                            x(sheet, p.day(), left, right), y(p.minor(), high)))
-                    .toArray());
+            svg.polyline(
+                    "cash-past",
+                    past.stream()
+                            .flatMapToDouble(p -> DoubleStream.of(x(sheet, p.day(), left, right), y(p.minor(), high)))
+                            .toArray());
             past.stream()
                     .filter(p -> ringed.contains(p.day()))
                     .forEach(p -> svg.circle("balloon-ring", x(sheet, p.day(), left, right), y(p.minor(), high), 5));
@@ -174,8 +175,7 @@ public final class LineChart {
                     new Place(left, y(level.value(), high) + 16, "start"));
         }
         for (double value : MoneyBand.roundAmounts(low, high)) {
-            labels.may(
-                    AheadUpright.QUIET, words.apply(value), new Place(left, y(value, high) - 4, "start"));
+            labels.may(AheadUpright.QUIET, words.apply(value), new Place(left, y(value, high) - 4, "start"));
         }
         labels.draw(svg);
     }

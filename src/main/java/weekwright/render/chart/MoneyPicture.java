@@ -43,15 +43,7 @@ public final class MoneyPicture {
     private String draw(String kind, String id, double width, double height) {
         LocalDate first = today.minusWeeks(weeksBack).with(DayOfWeek.MONDAY);
         Model alone = new Model(
-                today,
-                DayOfWeek.MONDAY,
-                List.of(),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                0,
-                cash,
-                Pointers.NONE);
+                today, DayOfWeek.MONDAY, List.of(), List.of(), List.of(), Optional.empty(), 0, cash, Pointers.NONE);
         AheadSheet sheet = new AheadSheet(first, weeks * 7, List.of(), alone);
         MoneyBand band = new MoneyBand(cash, first, today, sheet.days());
         double left = 4;

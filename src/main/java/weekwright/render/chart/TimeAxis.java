@@ -21,14 +21,17 @@ final class TimeAxis {
             }
             at = Math.max(left, at);
             svg.line("day-line", at, 34, at, foot);
-            String year = month.getMonthValue() == 1 || free == left && month.getYear() != sheet.model().today().getYear()
+            String year = month.getMonthValue() == 1
+                            || free == left
+                                    && month.getYear() != sheet.model().today().getYear()
                     ? Formats.NBSP + month.getYear()
                     : "";
             for (String name : new String[] {
                 Formats.month(month) + year, Formats.monthShort(month) + year, Formats.monthShort(month)
             }) {
                 double width = Styles.MONTH.face().width(name, 15);
-                if (at >= free && at + 4 + width <= Math.min(right, Math.max(next, at + 4 + (year.isEmpty() ? 0 : width)))) {
+                if (at >= free
+                        && at + 4 + width <= Math.min(right, Math.max(next, at + 4 + (year.isEmpty() ? 0 : width)))) {
                     svg.line("month-line", at, 12, at, 34);
                     svg.text(Styles.MONTH.kind(), at + 5, 26, "start", name);
                     free = at + width + 10;

@@ -124,6 +124,8 @@ public final class Desk {
         Request request = new Request(context, path, open, clock, browser);
         try {
             work.run(request, browser);
+        } catch (Request.Elsewhere e) {
+            send(request, browser, Answer.to(e.saved()));
         } catch (NotFound e) {
             trouble(request, browser, Trouble.plain(404, e.getMessage()));
         } catch (Forbidden e) {

@@ -71,6 +71,11 @@ public final class FormReader {
 
     /** A value of a type that has a codec, or empty: nothing was typed, or it was refused and a fault added. */
     public <T> Optional<T> read(String name, Class<T> type) {
+        return read(name, type, reading);
+    }
+
+    /** As above, read in another way: a form may bring the currency with it. */
+    public <T> Optional<T> read(String name, Class<T> type, Reading reading) {
         String text = text(name);
         if (text.isEmpty()) {
             return Optional.empty();

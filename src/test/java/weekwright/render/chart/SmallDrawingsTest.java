@@ -35,7 +35,8 @@ class SmallDrawingsTest {
             for (int i = 0; i < texts.size(); i++) {
                 for (int j = i + 1; j < texts.size(); j++) {
                     assertThat(Drawing.box(texts.get(i)).meets(Drawing.box(texts.get(j))))
-                            .as(texts.get(i).getTextContent() + " on " + texts.get(j).getTextContent())
+                            .as(texts.get(i).getTextContent() + " on "
+                                    + texts.get(j).getTextContent())
                             .isFalse();
                 }
             }
@@ -51,11 +52,9 @@ class SmallDrawingsTest {
         double today = Drawing.number(drawing.of("line", "today-line").get(0), "x1");
         double perDay = (peg - today) / ChronoUnit.DAYS.between(MillYear.TODAY, MillYear.day("2026-12-09"));
         assertThat(today - wood[0])
-                .isCloseTo(
-                        perDay * ChronoUnit.DAYS.between(MillYear.day("2026-09-14"), MillYear.TODAY), within(1.0));
+                .isCloseTo(perDay * ChronoUnit.DAYS.between(MillYear.day("2026-09-14"), MillYear.TODAY), within(1.0));
         assertThat(wood[6] - today)
-                .isCloseTo(
-                        perDay * ChronoUnit.DAYS.between(MillYear.TODAY, MillYear.day("2026-12-19")), within(1.0));
+                .isCloseTo(perDay * ChronoUnit.DAYS.between(MillYear.TODAY, MillYear.day("2026-12-19")), within(1.0));
         assertThat(drawing.all("title").get(0).getTextContent().replace('\u00a0', ' '))
                 .isEqualTo("Wheel shaft: done between 3 and 19 December, even chances by 9 December");
         assertThat(drawing.texts()).contains("9 December", "3 Dec", "19 Dec", "today");
@@ -77,7 +76,8 @@ class SmallDrawingsTest {
     void a_rung_is_solid_to_what_is_almost_sure_hatched_to_what_may_be_and_pegged_between() throws Exception {
         Drawing rung = new Drawing(Ladder.rung(1_000, 400, 700, 900));
         assertThat(Drawing.number(rung.of("rect", "rung-sure").get(0), "width")).isCloseTo(346 * .4, within(ROUNDED));
-        assertThat(Drawing.number(rung.of("rect", "rung-maybe").get(0), "width")).isCloseTo(346 * .5, within(ROUNDED));
+        assertThat(Drawing.number(rung.of("rect", "rung-maybe").get(0), "width"))
+                .isCloseTo(346 * .5, within(ROUNDED));
         assertThat(Drawing.number(rung.of("circle", "peg").get(0), "cx")).isCloseTo(6 + 346 * .7, within(ROUNDED));
         Drawing paid = new Drawing(Ladder.rung(1_000, 2_000, 3_000, 4_000));
         assertThat(Drawing.number(paid.of("rect", "rung-sure").get(0), "width")).isGreaterThan(346);
@@ -90,13 +90,16 @@ class SmallDrawingsTest {
     @Test
     void a_tally_shows_estimate_logged_over_and_left_on_one_scale() throws Exception {
         Drawing under = new Drawing(Tally.of(600, 300, 360, 1_000));
-        assertThat(Drawing.number(under.of("rect", "tally-estimate").get(0), "width")).isCloseTo(116.4, within(ROUNDED));
-        assertThat(Drawing.number(under.of("rect", "tally-logged").get(0), "width")).isCloseTo(58.2, within(ROUNDED));
+        assertThat(Drawing.number(under.of("rect", "tally-estimate").get(0), "width"))
+                .isCloseTo(116.4, within(ROUNDED));
+        assertThat(Drawing.number(under.of("rect", "tally-logged").get(0), "width"))
+                .isCloseTo(58.2, within(ROUNDED));
         assertThat(Drawing.number(under.of("line", "tally-stop").get(0), "x1")).isCloseTo(1 + 128.0, within(ROUNDED));
         assertThat(under.of("rect", "tally-over")).isEmpty();
         Drawing over = new Drawing(Tally.of(600, 900, 0, 1_000));
         assertThat(Drawing.number(over.of("rect", "tally-over").get(0), "x")).isCloseTo(117.4, within(ROUNDED));
-        assertThat(Drawing.number(over.of("rect", "tally-over").get(0), "width")).isCloseTo(58.2, within(ROUNDED));
+        assertThat(Drawing.number(over.of("rect", "tally-over").get(0), "width"))
+                .isCloseTo(58.2, within(ROUNDED));
         assertThat(over.of("line", "tally-left")).isEmpty();
     }
 
@@ -106,15 +109,19 @@ class SmallDrawingsTest {
         assertThat(reel.of("rect", "reel-frame")).hasSize(5);
         List<Element> done = reel.of("rect", "reel-done");
         assertThat(done).hasSize(2);
-        assertThat(Drawing.number(done.get(1), "width")).isCloseTo(Drawing.number(done.get(0), "width") / 2, within(ROUNDED));
+        assertThat(Drawing.number(done.get(1), "width"))
+                .isCloseTo(Drawing.number(done.get(0), "width") / 2, within(ROUNDED));
     }
 
     @Test
     void the_bar_of_causes_is_as_long_as_all_shares_together_and_says_them() throws Exception {
         Drawing bar = new Drawing(CauseBar.of(List.of(
-                new CauseBar.Cause("Ilse's hours", .5), new CauseBar.Cause("the oak", .3), new CauseBar.Cause("funds", .2))));
+                new CauseBar.Cause("Ilse's hours", .5),
+                new CauseBar.Cause("the oak", .3),
+                new CauseBar.Cause("funds", .2))));
         List<Element> causes = bar.of("rect", "cause");
-        assertThat(causes.stream().mapToDouble(c -> Drawing.number(c, "width")).sum()).isCloseTo(638, within(ROUNDED));
+        assertThat(causes.stream().mapToDouble(c -> Drawing.number(c, "width")).sum())
+                .isCloseTo(638, within(ROUNDED));
         assertThat(Drawing.number(causes.get(0), "width")).isCloseTo(319, within(ROUNDED));
         assertThat(bar.all("title").get(0).getTextContent().replace('\u00a0', ' '))
                 .isEqualTo("Held by: Ilse's hours 50 %, the oak 30 %, funds 20 %");
@@ -151,9 +158,9 @@ class SmallDrawingsTest {
 
     @Test
     void a_line_without_any_values_is_an_empty_drawing() throws Exception {
-        Drawing drawing = new Drawing(new LineChart(
-                        "bank", "Story bank", MillYear.TODAY, List.of(), List.of(), List.of(), List.of(), v -> "")
-                .draw());
+        Drawing drawing = new Drawing(
+                new LineChart("bank", "Story bank", MillYear.TODAY, List.of(), List.of(), List.of(), List.of(), v -> "")
+                        .draw());
         assertThat(drawing.all("polyline")).isEmpty();
         assertThat(drawing.all("title").get(0).getTextContent()).isEqualTo("Story bank");
     }

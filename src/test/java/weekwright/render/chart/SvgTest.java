@@ -29,7 +29,8 @@ class SvgTest {
 
     @Test
     void a_mark_is_not_read_aloud() throws Exception {
-        Drawing drawing = new Drawing(Svg.mark("tally", 10, 10).rect("box", 1, 1, 2, 2).done());
+        Drawing drawing =
+                new Drawing(Svg.mark("tally", 10, 10).rect("box", 1, 1, 2, 2).done());
         assertThat(drawing.all("svg").get(0).getAttribute("aria-hidden")).isEqualTo("true");
         assertThat(drawing.all("title")).isEmpty();
     }
