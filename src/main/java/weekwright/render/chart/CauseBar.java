@@ -5,8 +5,8 @@ import weekwright.render.Chances;
 
 /** What holds a landing, as one bar: each cause as wide as its share, its number over it and in the list beside. */
 public final class CauseBar {
-    private static final double WIDTH = 640;
-    private static final double HEIGHT = 46;
+    private static final double WIDTH = 320;
+    private static final double HEIGHT = 36;
     private static final String[] FILLS = {"solid", "hatch", "wash", "dots", "thin", "ink-hatch"};
 
     private CauseBar() {}
@@ -27,13 +27,13 @@ public final class CauseBar {
         double x = 1;
         for (int i = 0; i < causes.size(); i++) {
             double width = (WIDTH - 2) * Math.max(0, causes.get(i).share());
-            svg.rect("cause " + FILLS[i % FILLS.length], x, 18, width, HEIGHT - 20);
-            if (width > 12) {
-                svg.text(Styles.STRONG.kind(), x + Math.min(width / 2, 14), 13, "middle", String.valueOf(i + 1));
+            svg.rect("cause " + FILLS[i % FILLS.length], x, 15, width, HEIGHT - 16);
+            if (width > 9) {
+                svg.text(Styles.TICK_STRONG.kind(), x + Math.min(width / 2, 10), 11, "middle", String.valueOf(i + 1));
             }
             x += width;
         }
-        svg.rect("cause-outline", 1, 18, WIDTH - 2, HEIGHT - 20);
+        svg.rect("cause-outline", 1, 15, WIDTH - 2, HEIGHT - 16);
         return svg.done();
     }
 }

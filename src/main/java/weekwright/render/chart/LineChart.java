@@ -15,10 +15,9 @@ import weekwright.render.chart.Labels.Place;
 
 /**
  * One amount over time, past as an ink line, future as a fan: minutes in the story bank by week, supporters by month.
- * 604 pixels wide with letters of 14, so that it may be shown at little more than half its size on a phone's width.
+ * Wide it is 604 pixels, narrow 300, so that its letters are not under 12 on the smallest phone.
  */
 public final class LineChart {
-    private static final double WIDTH = 604;
     private static final double HEIGHT = 210;
     private static final double TOP = 46;
     private static final double FOOT = 196;
@@ -65,8 +64,16 @@ public final class LineChart {
         this.words = words;
     }
 
-    public String draw() {
-        Svg svg = new Svg(id, "line-chart", WIDTH, HEIGHT, title, "");
+    public String wide() {
+        return draw(id + "-wide", "line-chart wide", 604);
+    }
+
+    public String narrow() {
+        return draw(id + "-narrow", "line-chart narrow", 300);
+    }
+
+    private String draw(String nameOnPage, String kind, double width) {
+        Svg svg = new Svg(nameOnPage, kind, width, HEIGHT, title, "");
         List<LocalDate> all = new ArrayList<>();
         past.forEach(p -> all.add(p.day()));
         fan.forEach(f -> all.add(f.day()));
@@ -112,7 +119,7 @@ public final class LineChart {
         }
         low = least > most / 2 ? least - (most - least) * 0.35 : Math.min(0, least);
         double high = most + (most - low) * 0.08;
-        double right = WIDTH - 10;
+        double right = width - 10;
         double left = 6;
         TimeAxis.months(svg, sheet, left, right, FOOT);
         for (double value : MoneyBand.roundAmounts(low, high)) {
@@ -141,12 +148,12 @@ public final class LineChart {
                     .filter(p -> ringed.contains(p.day()))
                     .forEach(p -> svg.circle("balloon-ring", x(sheet, p.day(), left, right), y(p.minor(), high), 5));
         }
-        letters(svg, sheet, high, left, right);
+        letters(svg, sheet, high, left, right, width);
         return svg.done();
     }
 
-    private void letters(Svg svg, AheadSheet sheet, double high, double left, double right) {
-        Labels labels = new Labels(new Box(0, 36, WIDTH, HEIGHT));
+    private void letters(Svg svg, AheadSheet sheet, double high, double left, double right, double width) {
+        Labels labels = new Labels(new Box(0, 36, width, HEIGHT));
         if (!past.isEmpty()) {
             Balance last = past.get(past.size() - 1);
             double x = x(sheet, last.day(), left, right);

@@ -11,7 +11,7 @@ import weekwright.render.chart.AheadPicture.Pointers;
 
 /**
  * The money alone, for Funds: what was, the fan if nothing more were bought, and the stair of what must be bought, over as
- * many weeks as wished. Wide it is 1208 pixels; narrow 340, with purchases numbered in the order of their table.
+ * many weeks as wished. Wide it is 1208 pixels; narrow 300, with purchases numbered in the order of their table.
  */
 public final class MoneyPicture {
     private final Cash cash;
@@ -37,7 +37,7 @@ public final class MoneyPicture {
     }
 
     public String narrow() {
-        return draw("money-picture narrow", "money-narrow", 340, 300);
+        return draw("money-picture narrow", "money-narrow", 300, 280);
     }
 
     private String draw(String kind, String id, double width, double height) {

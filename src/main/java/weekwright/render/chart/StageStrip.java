@@ -16,7 +16,8 @@ import weekwright.render.chart.Labels.Place;
 
 /**
  * One timber alone, for the page of its stage: from its first day, or today, to a little after its latest landing, at
- * most two years. Wide it is 1208 pixels, narrow 340 with letters of 14.
+ * most two years. Wide it is 1208 pixels, narrow 300, so that its letters
+ * are not under 12 pixels on the smallest phone.
  */
 public final class StageStrip {
     private static final int MOST_DAYS = 730;
@@ -64,7 +65,7 @@ public final class StageStrip {
     }
 
     public String narrow() {
-        return draw("stage-strip narrow", "strip-narrow", 340);
+        return draw("stage-strip narrow", "strip-narrow", 300);
     }
 
     private String draw(String kind, String id, double width) {

@@ -121,8 +121,8 @@ class SmallDrawingsTest {
                 new CauseBar.Cause("funds", .2))));
         List<Element> causes = bar.of("rect", "cause");
         assertThat(causes.stream().mapToDouble(c -> Drawing.number(c, "width")).sum())
-                .isCloseTo(638, within(ROUNDED));
-        assertThat(Drawing.number(causes.get(0), "width")).isCloseTo(319, within(ROUNDED));
+                .isCloseTo(318, within(ROUNDED));
+        assertThat(Drawing.number(causes.get(0), "width")).isCloseTo(159, within(ROUNDED));
         assertThat(bar.all("title").get(0).getTextContent().replace('\u00a0', ' '))
                 .isEqualTo("Held by: Ilse's hours 50 %, the oak 30 %, funds 20 %");
         assertThat(bar.texts()).containsExactly("1", "2", "3");
@@ -146,7 +146,7 @@ class SmallDrawingsTest {
                         List.of(new LineChart.Level("wanted", 150)),
                         List.of(LocalDate.of(2026, 10, 1)),
                         v -> String.valueOf(Math.round(v)))
-                .draw());
+                .wide());
         double[] line = Drawing.points(drawing.of("polyline", "cash-past").get(0));
         assertThat(line[1] - line[3]).isCloseTo(line[3] - line[5], within(ROUNDED));
         double level = Drawing.number(drawing.of("line", "reserve").get(0), "y1");
@@ -160,7 +160,7 @@ class SmallDrawingsTest {
     void a_line_without_any_values_is_an_empty_drawing() throws Exception {
         Drawing drawing = new Drawing(
                 new LineChart("bank", "Story bank", MillYear.TODAY, List.of(), List.of(), List.of(), List.of(), v -> "")
-                        .draw());
+                        .wide());
         assertThat(drawing.all("polyline")).isEmpty();
         assertThat(drawing.all("title").get(0).getTextContent()).isEqualTo("Story bank");
     }
