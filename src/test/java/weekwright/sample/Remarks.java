@@ -18,7 +18,7 @@ final class Remarks {
             pit.2: Sandbags three deep; Pump holds it at 20 cm; Clay tamped behind the bags; !Dry at the upstream end
             shaft.1: Hinge left 60 mm; Lean checked with a plumb line; !Down where we wanted it, 1.9 m of clear butt sound
             saw.2: Mandrel smoked with a candle; Bronze shells tinned; !Both bearings poured, no cold shut
-            shaft.2: Rollers and one horse, 40 m an hour; !On the trestles, bark on
+            shaft.2: Rollers and one horse, 60 m an hour; !On the trestles, bark on
             wheel.1: Storm tree, second log, 52 mm boards; Sticks every 500 mm; Ends waxed the same evening; !Stack covered, 2.6 m3 by the tape
             saw.1: Ivy roots through the blade guide; Top wheel off, 64 kg; Lead paint, wet-scraped outside; !Every part in oil on the bench
             shaft.3: Hewn to 545 mm square; Heart 30 mm off centre at the tail end; !Squared and ends waxed
