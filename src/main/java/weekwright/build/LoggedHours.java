@@ -20,16 +20,12 @@ import weekwright.db.Write;
  * @param remarks odd but possible, said and kept: a task that is done, more than the stated hours of the day
  */
 public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
-    private static final int DAY_MINUTES = 24 * 60;
-
     /** What an entry has to be besides its own columns. */
     static List<Problem> check(Read read, HoursEntry entry, Optional<Shown> shown, LocalDate today) throws Rejected {
         Problems problems = new Problems();
         LocalDate started = SettingsStore.get(read).project().started();
-        if (entry.date().isAfter(today)) {
-            problems.fault(
-                    "date", Said.day(entry.date()), "is after today, " + Said.day(today), "log hours once they are worked");
-        }
+        HoursRules.check(entry, problems);
+        HoursRules.notAfter(today, entry, problems);
         if (entry.date().isBefore(started)) {
             problems.fault(
                     "date",
@@ -37,13 +33,14 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
                     "is before the project began",
                     "write a day from " + Said.day(started) + " on");
         }
-        Optional<CrewMember> member = CrewMemberStore.TABLE.find(read, entry.crew()).map(Stored::value);
+        Optional<CrewMember> member =
+                CrewMemberStore.TABLE.find(read, entry.crew()).map(Stored::value);
         if (member.isEmpty()) {
             problems.fault("crew", entry.crew().value(), "is nobody of the crew", "choose a person of the crew");
         }
         entry.task().ifPresent(task -> checkTask(read, entry, task, problems));
         member.ifPresent(person -> checkDay(read, entry, person, shown, problems));
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return problems.remarks();
     }
 
@@ -63,7 +60,8 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
         task.dropped()
                 .ifPresent(day -> problems.remark(
                         "task", task.title(), "is dropped since " + Said.day(day), "the hours are kept with it"));
-        if (task.pieces().isEmpty() && (entry.pieces().orElse(0) > 0 || entry.spoiled().orElse(0) > 0)) {
+        if (task.pieces().isEmpty()
+                && (entry.pieces().orElse(0) > 0 || entry.spoiled().orElse(0) > 0)) {
             problems.fault("pieces", task.title(), "is not made in pieces", "leave the pieces empty");
         }
     }
@@ -74,10 +72,10 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
                 .filter(stored -> shown.map(s -> s.row() != stored.row()).orElse(true))
                 .map(Stored::value)
                 .toList();
-        int before = others.stream().mapToInt(e -> e.hours().minutes()).sum();
+        int before = HoursRules.minutes(others);
         int sum = before + entry.hours().minutes();
         String day = person.name() + " on " + Said.day(entry.date());
-        if (sum > DAY_MINUTES) {
+        if (sum > HoursRules.MINUTES_A_DAY) {
             List<String> parts = new ArrayList<>();
             others.forEach(other -> parts.add(other.hours().text() + " on " + what(read, other)));
             String listed = parts.isEmpty() ? "" : " (" + Said.list(parts) + " stand there already)";
@@ -89,16 +87,13 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
             return;
         }
         Hours stated = StatedHours.on(
-                entry.date(),
-                person,
-                CrewHoursStore.TABLE.values(read),
-                DaysOffStore.TABLE.values(read));
+                entry.date(), person, CrewHoursStore.TABLE.values(read), DaysOffStore.TABLE.values(read));
         if (sum > stated.minutes()) {
             problems.remark(
                     "hours",
                     "",
-                    "makes " + new Hours(sum).text() + " hours for " + day + ", more than the "
-                            + stated.text() + " stated",
+                    "makes " + new Hours(sum).text() + " hours for " + day + ", more than the " + stated.text()
+                            + " stated",
                     "");
         }
     }
@@ -128,7 +123,8 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
                 .map(entry -> entry.value().date())
                 .findFirst();
         boolean ours = value.started().map(touched::equals).orElse(true);
-        boolean earlier = first.isPresent() && value.started().map(first.get()::isBefore).orElse(true);
+        boolean earlier =
+                first.isPresent() && value.started().map(first.get()::isBefore).orElse(true);
         if (earlier || ours && !first.equals(value.started())) {
             set(write, stored.get(), first);
         }

@@ -14,8 +14,7 @@ public final class MarkStarted {
     private MarkStarted() {}
 
     /** @param today in the project's zone */
-    public static Stored<Task> mark(Write write, Shown shown, LocalDate day, LocalDate today)
-            throws Rejected, Stale {
+    public static Stored<Task> mark(Write write, Shown shown, LocalDate day, LocalDate today) throws Rejected, Stale {
         Task task = TaskChange.shown(write, shown);
         Problems problems = new Problems();
         TaskChange.mustBeOpen(task, problems);
@@ -24,7 +23,7 @@ public final class MarkStarted {
             problems.fault("", task.title(), "is work, which begins with its first hours", "log them");
         }
         problems.addAll(UnmetLinks.faults(write, task, "begin"));
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return TaskChange.set(write, shown, task, Map.of("started", Optional.of(day)));
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.Said;
 import weekwright.build.Shown;
 import weekwright.db.Stale;
@@ -26,9 +27,13 @@ public final class CaptureShot {
             throw new Stale(ShotStore.TABLE.name(), shown.row(), now.map(stored -> stored));
         }
         Problems problems = new Problems();
-        day.filter(captured -> captured.isAfter(today)).ifPresent(captured -> problems.fault(
-                "day", Said.day(captured), "is after today, " + Said.day(today), "mark it once it is captured"));
-        Rejected.ifFaults(problems);
+        day.filter(captured -> captured.isAfter(today))
+                .ifPresent(captured -> problems.fault(
+                        "day",
+                        Said.day(captured),
+                        "is after today, " + Said.day(today),
+                        "mark it once it is captured"));
+        Faults.refuse(problems);
         Shot shot = ShotStore.TABLE.shape().with(now.get().value(), "captured", day);
         shot = ShotStore.TABLE.shape().with(shot, "clip", clip);
         if (day.isPresent()) {

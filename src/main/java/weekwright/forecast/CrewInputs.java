@@ -44,6 +44,18 @@ final class CrewInputs {
         return crew;
     }
 
+<<<<<<< HEAD
+=======
+    /** Every hazard that stands anywhere in the project: a helper is kept from all until they are struck out (rule 125). */
+    private List<String> allHazards() {
+        TreeSet<String> hazards = new TreeSet<>();
+        facts.tasks().forEach(task -> hazards.addAll(task.hazards().list()));
+        facts.equipment()
+                .forEach(equipment -> hazards.addAll(equipment.hazards().list()));
+        return List.copyOf(hazards);
+    }
+
+>>>>>>> main
     List<Inputs.CrewHours> crewHours() {
         return facts.crewHours().stream()
                 .map(row -> new Inputs.CrewHours(
@@ -123,8 +135,7 @@ final class CrewInputs {
             return line.hours().get().minutes();
         }
         if (line.from().isPresent() && line.to().isPresent()) {
-            long minutes =
-                    Duration.between(line.from().get(), line.to().get()).toMinutes();
+            long minutes = Duration.between(line.from().get(), line.to().get()).toMinutes();
             return (int) Math.max(0, minutes);
         }
         return WHOLE_DAY_MINUTES;

@@ -83,6 +83,12 @@ final class UprightStage {
             double at = y(sheet.day(notch.day()));
             svg.polygon("notch", left, at - 4, left + 8, at, left, at + 4);
         }
+        if (timber().begins()[0] < 0) {
+            Marks.breakLineAcross(svg, top, left, right());
+        }
+        if (timber().ends()[2] > days) {
+            Marks.breakLineAcross(svg, foot, left, right());
+        }
         lying.peg().ifPresent(day -> svg.circle("peg", left + depth / 2, y(day), 5));
     }
 
@@ -126,8 +132,9 @@ final class UprightStage {
                 labels.keepFree(new Box(right() - lower * depth, at, right() - upper * depth, next));
             }
         }
-        lying.peg().ifPresent(day -> labels.keepFree(
-                new Box(left + depth / 2 - 6, y(day) - 6, left + depth / 2 + 6, y(day) + 6)));
+        lying.peg()
+                .ifPresent(day ->
+                        labels.keepFree(new Box(left + depth / 2 - 6, y(day) - 6, left + depth / 2 + 6, y(day) + 6)));
     }
 
     /** The even chance with its day, beside the cut or under its point; never dropped. */
@@ -171,7 +178,9 @@ final class UprightStage {
         }
         double width = Styles.NAME.face().width(stage.name(), Styles.NAME.size());
         double begin = clamped(timber().begins()[0]);
+        double today = Math.max(begin, y(sheet.today()) + 4);
         double[][] tries = {
+            {right() + 5, today + 2},
             {right() + 6, begin + 2},
             {right() + 6, clamped(timber().begins()[2]) + 2},
             {right() + 6, Math.max(top, begin - 30)},
@@ -202,7 +211,10 @@ final class UprightStage {
         Box day = landing.get();
         double middle = (day.top() + day.bottom()) / 2;
         double[][] tries = {
-            {day.right() + 14, middle}, {day.left() + 12, day.bottom() + 14}, {day.left() + 12, day.top() - 14}
+            {day.right() + 14, middle},
+            {day.left() + 12, day.bottom() + 14},
+            {day.left() + 12, day.bottom() + 29},
+            {day.left() + 12, day.top() - 14}
         };
         for (double[] one : tries) {
             if (labels.room(new Box(one[0] - 11, one[1] - 11, one[0] + 11, one[1] + 11))) {
@@ -229,6 +241,9 @@ final class UprightStage {
                 ? String.valueOf(range.p10().get().getDayOfMonth())
                 : Formats.dayMonth(range.p10().get());
         double at = landing.get().left();
-        labels.may(AheadUpright.QUIET, first + " to " + until, new Place(at, landing.get().bottom() + 13, "start"));
+        labels.may(
+                AheadUpright.QUIET,
+                first + " to " + until,
+                new Place(at, landing.get().bottom() + 13, "start"));
     }
 }
