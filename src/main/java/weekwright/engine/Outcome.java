@@ -192,7 +192,9 @@ public final class Outcome {
     public static int[] quantiles(int[] perTrial, double... q) {
         int[] sorted = perTrial.clone();
         Arrays.sort(sorted);
-        return Arrays.stream(q).mapToInt(x -> sorted[position(sorted.length, x)]).toArray();
+        return Arrays.stream(q)
+                .mapToInt(x -> sorted[position(sorted.length, x)])
+                .toArray();
     }
 
     /** As {@link #quantile(int[], double)}, several at once. */

@@ -63,7 +63,8 @@ public final class Inverse {
                                             + 4.63033784615654529590)
                                     * r
                             + 1.42343711074968357734)
-                    / (((((((1.05075007164441684324e-9 * r + 5.47593808499534494600e-4) * r + 1.51986665636164571966e-2) * r
+                    / (((((((1.05075007164441684324e-9 * r + 5.47593808499534494600e-4) * r + 1.51986665636164571966e-2)
+                                                                                                    * r
                                                                                             + 1.48103976427480074590e-1)
                                                                                     * r
                                                                             + 6.89767334985100004550e-1)
@@ -85,7 +86,9 @@ public final class Inverse {
                                             + 5.46378491116411436990)
                                     * r
                             + 6.65790464350110377720)
-                    / (((((((2.04426310338993978564e-15 * r + 1.42151175831644588870e-7) * r + 1.84631831751005468180e-5) * r
+                    / (((((((2.04426310338993978564e-15 * r + 1.42151175831644588870e-7) * r
+                                                                                                            + 1.84631831751005468180e-5)
+                                                                                                    * r
                                                                                             + 7.86869131145613259100e-4)
                                                                                     * r
                                                                             + 1.48753612908506148525e-2)
@@ -99,7 +102,7 @@ public final class Inverse {
         return q < 0 ? -z : z;
     }
 
-    /** The standard normal distribution function Φ(z); relative error under 1e-14 in the lower tail as well. */
+    /** The standard normal distribution function Φ(z); relative error under 2e-14 for z over −8, 5e-13 down to −37. */
     public static double normalBelow(double z) {
         return 0.5 * erfc(-z * SQRT_HALF);
     }

@@ -49,9 +49,7 @@ public record LevelHistory(double joinShape, double joinRate, double leaveLeft, 
 
     /** λ of a trial, people a month. */
     public double joinRate(double u) {
-        return joinShape > 0
-                ? GammaDistribution.of(joinShape, 1 / joinRate).inverseCumulativeProbability(u)
-                : 0;
+        return joinShape > 0 ? GammaDistribution.of(joinShape, 1 / joinRate).inverseCumulativeProbability(u) : 0;
     }
 
     /** c of a trial, a share a month. */

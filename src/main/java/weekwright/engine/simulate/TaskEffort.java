@@ -83,8 +83,7 @@ public abstract sealed class TaskEffort {
         double variance = EffortRatio.variance(first, ThreePoint.deviation(low, high));
         double sum = PiecesLog.unitSum(log.done() + 1, pieces, learningPercent);
         double next = PiecesLog.unitSum(log.done() + 1, log.done() + 1, learningPercent) / sum;
-        return new PiecesEstimated(
-                first * (1 + cameraExtraPercent / 100) * sum, variance, next, log.minutesSince());
+        return new PiecesEstimated(first * (1 + cameraExtraPercent / 100) * sum, variance, next, log.minutesSince());
     }
 
     /**
@@ -146,8 +145,7 @@ public abstract sealed class TaskEffort {
         double g = moment / sum;
         double ofFit = (ss - 2 * as * g + aa * g * g) / determinant;
         double ofPieces = FIT_RESIDUAL * FIT_RESIDUAL * squares / (sum * sum);
-        return new PiecesFitted(
-                StrictMath.log(sum), StrictMath.sqrt(ofFit + ofPieces), next / sum, log.minutesSince());
+        return new PiecesFitted(StrictMath.log(sum), StrictMath.sqrt(ofFit + ofPieces), next / sum, log.minutesSince());
     }
 
     /** All pieces logged but the task is not done (rule 24): a quarter of an hour. */
@@ -289,8 +287,7 @@ public abstract sealed class TaskEffort {
             if (sorted.length > 0) {
                 return sorted[(int) (u * sorted.length)] - logged;
             }
-            return ThreePoint.lognormalBeyond(
-                            StrictMath.log(UNKNOWN_MEDIAN), StrictMath.log(UNKNOWN_FACTOR), logged, u)
+            return ThreePoint.lognormalBeyond(StrictMath.log(UNKNOWN_MEDIAN), StrictMath.log(UNKNOWN_FACTOR), logged, u)
                     - logged;
         }
 

@@ -230,7 +230,8 @@ final class Work {
     private void needed(int t) {
         for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
             int m = setup.lines.ofTask[i];
-            if (x.needDay[m] == LATER && (setup.lines.atShare[m] <= 0 || x.left[t] <= luck.leftAtShare(t, setup.lines.atShare[m]))) {
+            if (x.needDay[m] == LATER
+                    && (setup.lines.atShare[m] <= 0 || x.left[t] <= luck.leftAtShare(t, setup.lines.atShare[m]))) {
                 x.needDay[m] = today;
             }
         }
@@ -383,12 +384,12 @@ final class Work {
         for (int bits = hands; bits != 0; bits &= bits - 1) {
             int p = Integer.numberOfTrailingZeros(bits);
             int minutes = Math.min(clock, people.left(p));
-            people.use(p, minutes);
+            people.use(p, minutes, from);
             cash.wage(p, clock);
             x.workedBy[t * setup.crowd.count + p] += clock;
         }
         if (company >= 0) {
-            people.use(company, Math.min(clock, people.left(company)));
+            people.use(company, Math.min(clock, people.left(company)), from);
         }
         int filming = film(t, progress);
         boolean first = x.status[t] == OPEN;
@@ -408,7 +409,7 @@ final class Work {
         x.counts[Count.STRETCHES.ordinal()]++;
         x.account(t, Reasons.WORKED, today);
         if (withTools) {
-            tools.take(t, first);
+            tools.take(t, first, from);
         }
         if (trace != null) {
             trace.stretch(today, t, hands, company, operator, from, clock, filming, progress, withTools);
@@ -449,7 +450,7 @@ final class Work {
                 }
             }
             if (given > 0) {
-                people.use(operator, Math.min(given, people.left(operator)));
+                people.use(operator, Math.min(given, people.left(operator)), from);
                 cash.wage(operator, given);
             }
             share = need == 0 ? 1 : (double) given / need;
