@@ -44,18 +44,6 @@ final class CrewInputs {
         return crew;
     }
 
-<<<<<<< HEAD
-=======
-    /** Every hazard that stands anywhere in the project: a helper is kept from all until they are struck out (rule 125). */
-    private List<String> allHazards() {
-        TreeSet<String> hazards = new TreeSet<>();
-        facts.tasks().forEach(task -> hazards.addAll(task.hazards().list()));
-        facts.equipment()
-                .forEach(equipment -> hazards.addAll(equipment.hazards().list()));
-        return List.copyOf(hazards);
-    }
-
->>>>>>> main
     List<Inputs.CrewHours> crewHours() {
         return facts.crewHours().stream()
                 .map(row -> new Inputs.CrewHours(
