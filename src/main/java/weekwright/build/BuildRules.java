@@ -53,7 +53,11 @@ public final class BuildRules {
                 if (at > 0 && ring.get(at - 1).equals(link.after())
                         || at == 0 && ring.get(ring.size() - 2).equals(link.after())) {
                     rows.links()
-                            .fault(problems, i, "after", link.after().value(),
+                            .fault(
+                                    problems,
+                                    i,
+                                    "after",
+                                    link.after().value(),
                                     "closes a ring in which tasks wait for each other: " + LinkRules.written(ring),
                                     "take one of its links out");
                     break;
@@ -63,12 +67,22 @@ public final class BuildRules {
     }
 
     private void links() {
-        rows.links().twice(link -> Optional.of(List.of(link.task().folded(), link.after().folded())), (later, first) -> {
-            Link link = rows.links().get(later);
-            rows.links().fault(problems, later, "after", link.after().value(),
-                    "is linked to " + link.task() + " already in " + rows.links().place(first, "another link"),
-                    "keep one of the two");
-        });
+        rows.links()
+                .twice(
+                        link -> Optional.of(
+                                List.of(link.task().folded(), link.after().folded())),
+                        (later, first) -> {
+                            Link link = rows.links().get(later);
+                            rows.links()
+                                    .fault(
+                                            problems,
+                                            later,
+                                            "after",
+                                            link.after().value(),
+                                            "is linked to " + link.task() + " already in "
+                                                    + rows.links().place(first, "another link"),
+                                            "keep one of the two");
+                        });
         for (int i = 0; i < rows.links().size(); i++) {
             Link link = rows.links().get(i);
             dropped(rows.links(), i, "task", link.task(), "is dropped, so the link holds nothing");
@@ -88,7 +102,8 @@ public final class BuildRules {
         Map<Day, List<Integer>> days = new LinkedHashMap<>();
         for (int i = 0; i < rows.hours().size(); i++) {
             HoursEntry entry = rows.hours().get(i);
-            days.computeIfAbsent(new Day(entry.crew(), entry.date()), day -> new ArrayList<>()).add(i);
+            days.computeIfAbsent(new Day(entry.crew(), entry.date()), day -> new ArrayList<>())
+                    .add(i);
         }
         days.forEach((day, indexes) -> {
             List<HoursEntry> entries = indexes.stream().map(rows.hours()::get).toList();
@@ -97,7 +112,10 @@ public final class BuildRules {
             CrewMember person = crew.get(day.crew());
             if (person != null) {
                 Hours stated = StatedHours.on(
-                        day.date(), person, rows.crewHours().list(), rows.daysOff().list());
+                        day.date(),
+                        person,
+                        rows.crewHours().list(),
+                        rows.daysOff().list());
                 HoursRules.overStated(entries, stated, found);
             }
             int last = indexes.get(indexes.size() - 1);
@@ -143,7 +161,8 @@ public final class BuildRules {
             }
             int index = i;
             Set<String> hazards = EquipmentNeeds.hazards(task, equipment);
-            who.whyNot(task, hazards).ifPresent(problem -> problems.add(rows.tasks().placed(index, problem)));
+            who.whyNot(task, hazards)
+                    .ifPresent(problem -> problems.add(rows.tasks().placed(index, problem)));
             tooMuch(i, task);
             if (!hazards.equals(Set.copyOf(task.hazards().list()))) {
                 company(i, task, hazards);
@@ -156,9 +175,14 @@ public final class BuildRules {
         EquipmentNeeds.of(task).counts().forEach((id, count) -> {
             Equipment one = equipment.get(id);
             if (one != null && count > one.quantityOrDefault()) {
-                rows.tasks().remark(problems, index, "equipment", id + ":" + count,
-                        "is more than the " + one.quantityOrDefault() + " there are, so the task never starts",
-                        "change one of the two");
+                rows.tasks()
+                        .remark(
+                                problems,
+                                index,
+                                "equipment",
+                                id + ":" + count,
+                                "is more than the " + one.quantityOrDefault() + " there are, so the task never starts",
+                                "change one of the two");
             }
         });
     }
@@ -170,8 +194,9 @@ public final class BuildRules {
         Problems all = new Problems();
         TaskRules.company(task, hazards, all);
         if (!own.hasFaults()) {
-            all.list().forEach(p -> problems.add(
-                    rows.tasks().placed(index, Problem.remark(p.column(), p.read(), p.rule(), p.remedy()))));
+            all.list()
+                    .forEach(p -> problems.add(
+                            rows.tasks().placed(index, Problem.remark(p.column(), p.read(), p.rule(), p.remedy()))));
         }
     }
 
@@ -182,14 +207,19 @@ public final class BuildRules {
             CrewMember person = line.crew().map(crew::get).orElse(null);
             Task task = line.task().map(tasks::get).orElse(null);
             boolean hands = line.kind().orElse(WeekLine.Kind.WORK) == WeekLine.Kind.WORK;
-            if (person == null || task == null || !hands || line.done() || line.date().isBefore(today)) {
+            if (person == null
+                    || task == null
+                    || !hands
+                    || line.done()
+                    || line.date().isBefore(today)) {
                 continue;
             }
             Problems found = new Problems();
             HoursRules.keptOff(person, EquipmentNeeds.hazards(task, equipment), found);
             int index = i;
-            found.list().forEach(p -> problems.add(
-                    rows.week().placed(index, Problem.remark(p.column(), p.read(), p.rule(), p.remedy()))));
+            found.list()
+                    .forEach(p -> problems.add(
+                            rows.week().placed(index, Problem.remark(p.column(), p.read(), p.rule(), p.remedy()))));
         }
     }
 }

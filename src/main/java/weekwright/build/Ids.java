@@ -21,7 +21,8 @@ public final class Ids {
                 .split(" ");
         String last = words[words.length - 1];
         String word = last.isEmpty() ? "x" : last.substring(0, Math.min(LONGEST, last.length()));
-        boolean free = taken.stream().map(Id::folded).collect(Collectors.toSet()).add(word);
+        boolean free =
+                taken.stream().map(Id::folded).collect(Collectors.toSet()).add(word);
         return free ? new Id(word) : Id.next(word, taken);
     }
 }

@@ -25,8 +25,9 @@ public final class LayAside {
         Task task = TaskChange.shown(write, shown);
         Problems problems = new Problems();
         TaskChange.mustBeOpen(task, problems);
-        until.filter(day -> !day.isAfter(today)).ifPresent(day -> problems.fault(
-                "aside_until", Said.day(day), "is not after today, " + Said.day(today), "write a later day"));
+        until.filter(day -> !day.isAfter(today))
+                .ifPresent(day -> problems.fault(
+                        "aside_until", Said.day(day), "is not after today, " + Said.day(today), "write a later day"));
         Rejected.ifFaults(problems);
         return TaskChange.set(
                 write, shown, task, Map.of("aside_until", Optional.of(until.orElse(today.plusYears(FAR_YEARS)))));

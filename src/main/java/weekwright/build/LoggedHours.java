@@ -28,7 +28,10 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
         LocalDate started = SettingsStore.get(read).project().started();
         if (entry.date().isAfter(today)) {
             problems.fault(
-                    "date", Said.day(entry.date()), "is after today, " + Said.day(today), "log hours once they are worked");
+                    "date",
+                    Said.day(entry.date()),
+                    "is after today, " + Said.day(today),
+                    "log hours once they are worked");
         }
         if (entry.date().isBefore(started)) {
             problems.fault(
@@ -37,7 +40,8 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
                     "is before the project began",
                     "write a day from " + Said.day(started) + " on");
         }
-        Optional<CrewMember> member = CrewMemberStore.TABLE.find(read, entry.crew()).map(Stored::value);
+        Optional<CrewMember> member =
+                CrewMemberStore.TABLE.find(read, entry.crew()).map(Stored::value);
         if (member.isEmpty()) {
             problems.fault("crew", entry.crew().value(), "is nobody of the crew", "choose a person of the crew");
         }
@@ -63,7 +67,8 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
         task.dropped()
                 .ifPresent(day -> problems.remark(
                         "task", task.title(), "is dropped since " + Said.day(day), "the hours are kept with it"));
-        if (task.pieces().isEmpty() && (entry.pieces().orElse(0) > 0 || entry.spoiled().orElse(0) > 0)) {
+        if (task.pieces().isEmpty()
+                && (entry.pieces().orElse(0) > 0 || entry.spoiled().orElse(0) > 0)) {
             problems.fault("pieces", task.title(), "is not made in pieces", "leave the pieces empty");
         }
     }
@@ -89,16 +94,13 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
             return;
         }
         Hours stated = StatedHours.on(
-                entry.date(),
-                person,
-                CrewHoursStore.TABLE.values(read),
-                DaysOffStore.TABLE.values(read));
+                entry.date(), person, CrewHoursStore.TABLE.values(read), DaysOffStore.TABLE.values(read));
         if (sum > stated.minutes()) {
             problems.remark(
                     "hours",
                     "",
-                    "makes " + new Hours(sum).text() + " hours for " + day + ", more than the "
-                            + stated.text() + " stated",
+                    "makes " + new Hours(sum).text() + " hours for " + day + ", more than the " + stated.text()
+                            + " stated",
                     "");
         }
     }
@@ -128,7 +130,8 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
                 .map(entry -> entry.value().date())
                 .findFirst();
         boolean ours = value.started().map(touched::equals).orElse(true);
-        boolean earlier = first.isPresent() && value.started().map(first.get()::isBefore).orElse(true);
+        boolean earlier =
+                first.isPresent() && value.started().map(first.get()::isBefore).orElse(true);
         if (earlier || ours && !first.equals(value.started())) {
             set(write, stored.get(), first);
         }

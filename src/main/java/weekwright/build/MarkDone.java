@@ -30,11 +30,13 @@ public final class MarkDone {
         Problems problems = new Problems();
         TaskChange.mustBeOpen(task, problems);
         TaskChange.mustBePast("day", day, today, problems);
-        task.started().filter(day::isBefore).ifPresent(started -> problems.fault(
-                "day",
-                Said.day(day),
-                "is before it began on " + Said.day(started),
-                "write that day or a later one"));
+        task.started()
+                .filter(day::isBefore)
+                .ifPresent(started -> problems.fault(
+                        "day",
+                        Said.day(day),
+                        "is before it began on " + Said.day(started),
+                        "write that day or a later one"));
         if (hours.isEmpty()) {
             problems.addAll(UnmetLinks.faults(write, task, "be done"));
             if (task.isWork()) {
@@ -43,8 +45,7 @@ public final class MarkDone {
         }
         int pieces = hours.stream().mapToInt(entry -> entry.pieces().orElse(0)).sum();
         if (task.pieces().isPresent() && pieces < task.piecesOrDefault()) {
-            problems.remark(
-                    "", task.title(), "has " + pieces + " of " + task.piecesOrDefault() + " pieces logged", "");
+            problems.remark("", task.title(), "has " + pieces + " of " + task.piecesOrDefault() + " pieces logged", "");
         }
         Rejected.ifFaults(problems);
         Stored<Task> kept = TaskChange.set(

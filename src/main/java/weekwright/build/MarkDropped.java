@@ -14,14 +14,12 @@ public final class MarkDropped {
     private MarkDropped() {}
 
     /** @param today in the project's zone */
-    public static Stored<Task> mark(Write write, Shown shown, LocalDate day, LocalDate today)
-            throws Rejected, Stale {
+    public static Stored<Task> mark(Write write, Shown shown, LocalDate day, LocalDate today) throws Rejected, Stale {
         Task task = TaskChange.shown(write, shown);
         Problems problems = new Problems();
         TaskChange.mustBeOpen(task, problems);
         TaskChange.mustBePast("day", day, today, problems);
         Rejected.ifFaults(problems);
-        return TaskChange.set(
-                write, shown, task, Map.of("dropped", Optional.of(day), "aside_until", Optional.empty()));
+        return TaskChange.set(write, shown, task, Map.of("dropped", Optional.of(day), "aside_until", Optional.empty()));
     }
 }

@@ -14,8 +14,7 @@ public final class MarkStarted {
     private MarkStarted() {}
 
     /** @param today in the project's zone */
-    public static Stored<Task> mark(Write write, Shown shown, LocalDate day, LocalDate today)
-            throws Rejected, Stale {
+    public static Stored<Task> mark(Write write, Shown shown, LocalDate day, LocalDate today) throws Rejected, Stale {
         Task task = TaskChange.shown(write, shown);
         Problems problems = new Problems();
         TaskChange.mustBeOpen(task, problems);

@@ -23,12 +23,13 @@ public final class References {
 
     public static <R extends Record> void check(Read read, Shape<R> shape, R row, Problems problems) {
         for (Shape.Field field : shape.fields()) {
-            field.ref().ifPresent(table -> field.value(row).ifPresent(value -> {
-                Id id = (Id) value;
-                if (!ReferenceStore.has(read, table, id)) {
-                    problems.fault(field.name(), id.value(), NAMES.get(table), "choose one of the list");
-                }
-            }));
+            field.ref()
+                    .ifPresent(table -> field.value(row).ifPresent(value -> {
+                        Id id = (Id) value;
+                        if (!ReferenceStore.has(read, table, id)) {
+                            problems.fault(field.name(), id.value(), NAMES.get(table), "choose one of the list");
+                        }
+                    }));
         }
     }
 }

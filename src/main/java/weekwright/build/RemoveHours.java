@@ -12,7 +12,7 @@ public final class RemoveHours {
     public static void remove(Write write, Shown shown) throws Stale {
         Optional<Stored<HoursEntry>> before = HoursEntryStore.TABLE.find(write, shown.row());
         HoursEntryStore.TABLE.delete(write, shown.row(), shown.version());
-        before.ifPresent(
-                old -> LoggedHours.followStart(write, old.value().task(), old.value().date()));
+        before.ifPresent(old ->
+                LoggedHours.followStart(write, old.value().task(), old.value().date()));
     }
 }

@@ -23,7 +23,8 @@ public final class Ring {
     public static Optional<List<Id>> through(Id task, Collection<Link> links) {
         Map<String, List<Id>> follows = new HashMap<>();
         for (Link link : links) {
-            follows.computeIfAbsent(link.task().folded(), t -> new ArrayList<>()).add(link.after());
+            follows.computeIfAbsent(link.task().folded(), t -> new ArrayList<>())
+                    .add(link.after());
         }
         Map<String, Id> cameFrom = new HashMap<>();
         Set<String> seen = new HashSet<>();

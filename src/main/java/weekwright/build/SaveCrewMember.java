@@ -26,11 +26,13 @@ public final class SaveCrewMember {
         boolean crewStays = member.accessOrDefault() == CrewMember.Access.CREW
                 || others.stream().anyMatch(other -> other.accessOrDefault() == CrewMember.Access.CREW);
         if (!crewStays) {
-            problems.fault("access", member.name(), "is the only one of the crew", "give somebody else that access first");
+            problems.fault(
+                    "access", member.name(), "is the only one of the crew", "give somebody else that access first");
         }
         Rejected.ifFaults(problems);
         return shown.isPresent()
-                ? CrewMemberStore.TABLE.update(write, shown.get().row(), shown.get().version(), member)
+                ? CrewMemberStore.TABLE.update(
+                        write, shown.get().row(), shown.get().version(), member)
                 : CrewMemberStore.TABLE.insert(write, member);
     }
 }

@@ -89,9 +89,17 @@ public final class SaveTask {
             String written = ring.stream()
                     .map(id -> id.folded().equals(task.id().folded())
                             ? task.title()
-                            : TaskStore.TABLE.find(write, id).orElseThrow().value().title())
+                            : TaskStore.TABLE
+                                    .find(write, id)
+                                    .orElseThrow()
+                                    .value()
+                                    .title())
                     .collect(Collectors.joining(" → "));
-            problems.fault("after", "", written + " is a ring: each waits for the one before it", "take one of these links out");
+            problems.fault(
+                    "after",
+                    "",
+                    written + " is a ring: each waits for the one before it",
+                    "take one of these links out");
         });
     }
 
@@ -99,7 +107,8 @@ public final class SaveTask {
         List<Link> fresh = new ArrayList<>(links);
         for (Stored<Link> old : LinkStore.before(write, task)) {
             Optional<Link> same = links.stream()
-                    .filter(link -> link.after().folded().equals(old.value().after().folded()))
+                    .filter(link ->
+                            link.after().folded().equals(old.value().after().folded()))
                     .findFirst();
             if (same.isEmpty()) {
                 LinkStore.TABLE.delete(write, old.row(), old.version());

@@ -23,7 +23,6 @@ public final class SayLeft {
             problems.fault("left", task.title(), "is a wait, which takes days and no hours", "leave it empty");
         }
         Rejected.ifFaults(problems);
-        return TaskChange.set(
-                write, shown, task, Map.of("left", Optional.of(left), "left_on", Optional.of(today)));
+        return TaskChange.set(write, shown, task, Map.of("left", Optional.of(left), "left_on", Optional.of(today)));
     }
 }

@@ -16,8 +16,8 @@ public final class StageStore {
     /** All stages in the order of the build: by {@code order}, a stage without one by its row. */
     public static List<Stored<Stage>> inOrder(Read read) {
         return TABLE.list(read).stream()
-                .sorted(Comparator.comparingLong(
-                        (Stored<Stage> stage) -> stage.value().order().map(Integer::longValue).orElse(stage.row())))
+                .sorted(Comparator.comparingLong((Stored<Stage> stage) ->
+                        stage.value().order().map(Integer::longValue).orElse(stage.row())))
                 .toList();
     }
 

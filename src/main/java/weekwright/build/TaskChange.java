@@ -32,11 +32,11 @@ final class TaskChange {
 
     static void mustBeOpen(Task task, Problems problems) {
         task.done()
-                .ifPresent(day -> problems.fault(
-                        "", task.title(), "is done since " + Said.day(day), "open it again first"));
+                .ifPresent(day ->
+                        problems.fault("", task.title(), "is done since " + Said.day(day), "open it again first"));
         task.dropped()
-                .ifPresent(day -> problems.fault(
-                        "", task.title(), "is dropped since " + Said.day(day), "open it again first"));
+                .ifPresent(day ->
+                        problems.fault("", task.title(), "is dropped since " + Said.day(day), "open it again first"));
     }
 
     static void mustBePast(String column, LocalDate day, LocalDate today, Problems problems) {

@@ -18,8 +18,12 @@ public final class UnmetLinks {
     public static List<Task> of(Read read, Task task) {
         List<Task> unmet = new ArrayList<>();
         for (Stored<Link> link : LinkStore.before(read, task.id())) {
-            Optional<Task> after = TaskStore.TABLE.find(read, link.value().after()).map(Stored::value);
-            boolean part = link.value().share().map(share -> share.compareTo(Quantity.ONE) < 0).orElse(false);
+            Optional<Task> after =
+                    TaskStore.TABLE.find(read, link.value().after()).map(Stored::value);
+            boolean part = link.value()
+                    .share()
+                    .map(share -> share.compareTo(Quantity.ONE) < 0)
+                    .orElse(false);
             if (after.isPresent()
                     && after.get().isOpen()
                     && !(part && after.get().started().isPresent())) {

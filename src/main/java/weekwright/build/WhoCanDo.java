@@ -59,7 +59,11 @@ public final class WhoCanDo {
         }
         boolean anybody = crew.stream().anyMatch(member -> hasTrade(member, task));
         if (!anybody && !crew.isEmpty()) {
-            return remark("trades", task.trades().text(), "is no trade of anybody in the crew", "add it to somebody's trades");
+            return remark(
+                    "trades",
+                    task.trades().text(),
+                    "is no trade of anybody in the crew",
+                    "add it to somebody's trades");
         }
         int need = task.leastHandsOrDefault();
         boolean once = task.cameraOrDefault() == Task.Camera.ONCE;

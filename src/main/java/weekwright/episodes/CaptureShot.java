@@ -26,8 +26,12 @@ public final class CaptureShot {
             throw new Stale(ShotStore.TABLE.name(), shown.row(), now.map(stored -> stored));
         }
         Problems problems = new Problems();
-        day.filter(captured -> captured.isAfter(today)).ifPresent(captured -> problems.fault(
-                "day", Said.day(captured), "is after today, " + Said.day(today), "mark it once it is captured"));
+        day.filter(captured -> captured.isAfter(today))
+                .ifPresent(captured -> problems.fault(
+                        "day",
+                        Said.day(captured),
+                        "is after today, " + Said.day(today),
+                        "mark it once it is captured"));
         Rejected.ifFaults(problems);
         Shot shot = ShotStore.TABLE.shape().with(now.get().value(), "captured", day);
         shot = ShotStore.TABLE.shape().with(shot, "clip", clip);

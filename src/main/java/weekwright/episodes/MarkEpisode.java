@@ -38,8 +38,7 @@ public final class MarkEpisode {
         }
         Rejected.ifFaults(problems);
         Episode changed = EpisodeStore.TABLE.shape().with(episode, step.column(), day);
-        return new Marked(
-                EpisodeStore.TABLE.update(write, shown.row(), shown.version(), changed), problems.remarks());
+        return new Marked(EpisodeStore.TABLE.update(write, shown.row(), shown.version(), changed), problems.remarks());
     }
 
     private static Episode shown(Read read, Shown shown) throws Stale {

@@ -15,8 +15,7 @@ public final class ShotStore {
 
     /** The shots wanted for one episode, in stored order. */
     public static List<Stored<Shot>> ofEpisode(Read read, Id episode) {
-        return TABLE.select(
-                read, "WHERE \"episode\" = :episode ORDER BY \"row\"", Map.of("episode", episode.value()));
+        return TABLE.select(read, "WHERE \"episode\" = :episode ORDER BY \"row\"", Map.of("episode", episode.value()));
     }
 
     /** The shots wanted of one task, in stored order. */

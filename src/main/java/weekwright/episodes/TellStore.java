@@ -15,8 +15,7 @@ public final class TellStore {
 
     /** What one episode tells, in stored order. */
     public static List<Stored<Tell>> ofEpisode(Read read, Id episode) {
-        return TABLE.select(
-                read, "WHERE \"episode\" = :episode ORDER BY \"row\"", Map.of("episode", episode.value()));
+        return TABLE.select(read, "WHERE \"episode\" = :episode ORDER BY \"row\"", Map.of("episode", episode.value()));
     }
 
     /** Which episodes tell a task, in stored order. */

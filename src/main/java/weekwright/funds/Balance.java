@@ -32,8 +32,8 @@ public final class Balance {
             sums.put(opening, settings.openingCash());
         }
         for (LedgerEntry entry : ledger) {
-            boolean later = counted.get(entry.account()) == null
-                    || !entry.date().isBefore(counted.get(entry.account()));
+            boolean later =
+                    counted.get(entry.account()) == null || !entry.date().isBefore(counted.get(entry.account()));
             if (entry.kind() == LedgerEntry.Kind.COUNTED && !entry.date().isAfter(day) && later) {
                 counted.put(entry.account(), entry.date());
                 sums.put(entry.account(), entry.amount());
@@ -41,8 +41,12 @@ public final class Balance {
         }
         for (LedgerEntry entry : ledger) {
             LocalDate last = counted.get(entry.account());
-            boolean counts = last == null ? !entry.date().isBefore(settings.openingDate()) : entry.date().isAfter(last);
-            if (entry.kind() != LedgerEntry.Kind.COUNTED && counts && !entry.date().isAfter(day)) {
+            boolean counts = last == null
+                    ? !entry.date().isBefore(settings.openingDate())
+                    : entry.date().isAfter(last);
+            if (entry.kind() != LedgerEntry.Kind.COUNTED
+                    && counts
+                    && !entry.date().isAfter(day)) {
                 sums.merge(entry.account(), entry.amount(), Money::plus);
             }
         }

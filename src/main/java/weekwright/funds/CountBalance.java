@@ -3,7 +3,6 @@ package weekwright.funds;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;

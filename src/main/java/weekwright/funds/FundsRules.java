@@ -26,21 +26,34 @@ public final class FundsRules {
     /** One row a month and level; a start that does not follow from the month before is trusted and told (rule 79). */
     private static void months(Rows<SupporterMonth> months, Problems problems) {
         record Key(String level, YearMonth month) {}
-        months.twice(row -> Optional.of(new Key(row.level().folded(), row.month())), (later, first) -> months.fault(
-                problems, later, "month", months.get(later).month().toString(),
-                "stands twice for " + months.get(later).level() + ", first in " + months.place(first, "another row"),
-                "keep one of the two"));
-        Map<Key, SupporterMonth> byMonth =
-                months.by(row -> new Key(row.level().folded(), row.month()));
+        months.twice(
+                row -> Optional.of(new Key(row.level().folded(), row.month())),
+                (later, first) -> months.fault(
+                        problems,
+                        later,
+                        "month",
+                        months.get(later).month().toString(),
+                        "stands twice for " + months.get(later).level() + ", first in "
+                                + months.place(first, "another row"),
+                        "keep one of the two"));
+        Map<Key, SupporterMonth> byMonth = months.by(row -> new Key(row.level().folded(), row.month()));
         for (int i = 0; i < months.size(); i++) {
             SupporterMonth row = months.get(i);
-            SupporterMonth before = byMonth.get(new Key(row.level().folded(), row.month().minusMonths(1)));
+            SupporterMonth before =
+                    byMonth.get(new Key(row.level().folded(), row.month().minusMonths(1)));
             if (before != null) {
-                int expected = before.start() + before.joined().orElse(0) - before.left().orElse(0);
+                int expected = before.start()
+                        + before.joined().orElse(0)
+                        - before.left().orElse(0);
                 if (expected != row.start()) {
-                    months.remark(problems, i, "start", String.valueOf(row.start()),
+                    months.remark(
+                            problems,
+                            i,
+                            "start",
+                            String.valueOf(row.start()),
                             "does not follow from " + before.month() + ", which ended with " + before.start() + " + "
-                                    + before.joined().orElse(0) + " - " + before.left().orElse(0) + " = " + expected,
+                                    + before.joined().orElse(0) + " - "
+                                    + before.left().orElse(0) + " = " + expected,
                             "look at both months; the start is trusted");
                 }
             }
@@ -53,8 +66,12 @@ public final class FundsRules {
                         ? Optional.of(List.of(row.account(), row.date()))
                         : Optional.empty(),
                 (later, first) -> ledger.remark(
-                        problems, later, "kind", "counted",
-                        "stands twice for " + ledger.get(later).date() + ", first as " + ledger.get(first).id(),
+                        problems,
+                        later,
+                        "kind",
+                        "counted",
+                        "stands twice for " + ledger.get(later).date() + ", first as "
+                                + ledger.get(first).id(),
                         "the later row is used"));
         long moved = 0;
         int last = -1;
@@ -65,8 +82,13 @@ public final class FundsRules {
             }
         }
         if (moved != 0) {
-            ledger.remark(problems, last, "amount", ledger.get(last).amount().text(digits),
-                    "is the last of transfers that do not cancel out; together they are " + new Money(moved).text(digits),
+            ledger.remark(
+                    problems,
+                    last,
+                    "amount",
+                    ledger.get(last).amount().text(digits),
+                    "is the last of transfers that do not cancel out; together they are "
+                            + new Money(moved).text(digits),
                     "write both sides of each");
         }
     }
@@ -81,10 +103,14 @@ public final class FundsRules {
             if (item == null || item.quantity().isEmpty() || !item.unit().equals(line.unit())) {
                 continue;
             }
-            BigDecimal sum = taken.merge(
-                    item.id(), line.quantity().orElse(Quantity.ZERO).value(), BigDecimal::add);
+            BigDecimal sum =
+                    taken.merge(item.id(), line.quantity().orElse(Quantity.ZERO).value(), BigDecimal::add);
             if (sum.compareTo(item.quantity().get().value()) > 0) {
-                lines.remark(problems, i, "stock", item.id().value(),
+                lines.remark(
+                        problems,
+                        i,
+                        "stock",
+                        item.id().value(),
                         "has " + item.quantity().get() + " " + item.unit() + ", and the lines up to here take "
                                 + new Quantity(sum),
                         "take less, or buy the rest");

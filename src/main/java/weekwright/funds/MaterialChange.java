@@ -33,8 +33,9 @@ final class MaterialChange {
     }
 
     static void notReceived(Material line, Problems problems) {
-        line.received().ifPresent(day -> problems.fault(
-                "", line.item(), "was received on " + Said.day(day), "nothing more is to come of it"));
+        line.received()
+                .ifPresent(day -> problems.fault(
+                        "", line.item(), "was received on " + Said.day(day), "nothing more is to come of it"));
     }
 
     static void mustBePast(String column, LocalDate day, LocalDate today, Problems problems) {
@@ -43,19 +44,23 @@ final class MaterialChange {
         }
     }
 
-    static void notBefore(
-            String column, LocalDate day, Optional<LocalDate> first, String what, Problems problems) {
-        first.filter(day::isBefore).ifPresent(start -> problems.fault(
-                column, Said.day(day), "is before it was " + what + " on " + Said.day(start), "write a later day"));
+    static void notBefore(String column, LocalDate day, Optional<LocalDate> first, String what, Problems problems) {
+        first.filter(day::isBefore)
+                .ifPresent(start -> problems.fault(
+                        column,
+                        Said.day(day),
+                        "is before it was " + what + " on " + Said.day(start),
+                        "write a later day"));
     }
 
     static void someMoney(Optional<Money> paid, Problems problems) {
-        paid.filter(money -> money.minor() <= 0).ifPresent(money -> problems.fault(
-                "paid", "", "what was paid is nothing or less", "write the amount, or leave it empty"));
+        paid.filter(money -> money.minor() <= 0)
+                .ifPresent(money -> problems.fault(
+                        "paid", "", "what was paid is nothing or less", "write the amount, or leave it empty"));
     }
 
     static void pay(Write write, LocalDate day, Optional<Money> paid, Material line) {
-        paid.ifPresent(money -> LedgerEntryStore.TABLE.insert(
-                write, Ledger.paid(LedgerEntryStore.nextId(write), day, money, line)));
+        paid.ifPresent(money ->
+                LedgerEntryStore.TABLE.insert(write, Ledger.paid(LedgerEntryStore.nextId(write), day, money, line)));
     }
 }

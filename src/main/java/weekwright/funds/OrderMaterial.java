@@ -32,15 +32,17 @@ public final class OrderMaterial {
         Material line = MaterialChange.shown(write, shown);
         Problems problems = new Problems();
         MaterialChange.notReceived(line, problems);
-        line.ordered().ifPresent(ordered -> problems.fault(
-                "ordered", line.item(), "was ordered on " + Said.day(ordered), "nothing is to be ordered twice"));
+        line.ordered()
+                .ifPresent(ordered -> problems.fault(
+                        "ordered",
+                        line.item(),
+                        "was ordered on " + Said.day(ordered),
+                        "nothing is to be ordered twice"));
         MaterialChange.mustBePast("ordered", day, today, problems);
-        promised.ifPresent(
-                to -> MaterialChange.notBefore("promised", to, Optional.of(day), "ordered", problems));
+        promised.ifPresent(to -> MaterialChange.notBefore("promised", to, Optional.of(day), "ordered", problems));
         MaterialChange.someMoney(paid, problems);
         Rejected.ifFaults(problems);
-        Material ordered =
-                MaterialChange.with(line, Map.of("ordered", Optional.of(day), "promised", promised));
+        Material ordered = MaterialChange.with(line, Map.of("ordered", Optional.of(day), "promised", promised));
         MaterialChange.pay(write, day, paid, line);
         return MaterialStore.TABLE.update(write, shown.row(), shown.version(), ordered);
     }

@@ -41,7 +41,8 @@ public final class SetSupporters {
             if (old.isEmpty()) {
                 SupporterMonthStore.TABLE.insert(write, row);
             } else if (!old.get().value().equals(row)) {
-                SupporterMonthStore.TABLE.update(write, old.get().row(), old.get().version(), row);
+                SupporterMonthStore.TABLE.update(
+                        write, old.get().row(), old.get().version(), row);
             }
         }
         return problems.remarks();
@@ -80,7 +81,8 @@ public final class SetSupporters {
 
     private static Optional<Stored<SupporterMonth>> find(Write write, YearMonth month, SupporterMonth row) {
         return SupporterMonthStore.of(write, month).stream()
-                .filter(stored -> stored.value().level().folded().equals(row.level().folded()))
+                .filter(stored ->
+                        stored.value().level().folded().equals(row.level().folded()))
                 .findFirst();
     }
 }

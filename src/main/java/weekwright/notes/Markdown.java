@@ -27,7 +27,8 @@ public final class Markdown {
     private static final int BRACKETS_MOST = 4_000;
     private static final Pattern RUN = Pattern.compile("([*_~`\\[\\]()!<>#|^\\\\]|> ?)\\1{" + RUN_MOST + "}");
     private static final Pattern DEEP = Pattern.compile("(?m)^(?:[ \\t]*[>*+-][ \\t]*){60}");
-    private static final Pattern LINK = Pattern.compile("(?i)(?:https?://|mailto:)[^\\s\\\\]*|#[^\\s\\\\]*|/(?![/\\\\])[^\\s\\\\]*");
+    private static final Pattern LINK =
+            Pattern.compile("(?i)(?:https?://|mailto:)[^\\s\\\\]*|#[^\\s\\\\]*|/(?![/\\\\])[^\\s\\\\]*");
     private static final Pattern PHOTO = Pattern.compile("/?photos/([\\p{L}\\p{Nd}_-][\\p{L}\\p{Nd}._-]{0,199})");
     private static final Pattern FOOTNOTE = Pattern.compile("fn(?:ref)?-[0-9]{1,4}(?:-[0-9]{1,4})?");
 
@@ -50,14 +51,34 @@ public final class Markdown {
     /** A note's own title is the page's h1, so its headings begin at h2. */
     private static final PolicyFactory POLICY = new HtmlPolicyBuilder()
             .allowElements(
-                    "p", "em", "strong", "del", "ul", "ol", "li", "blockquote", "pre", "code", "hr", "br", "table",
-                    "thead", "tbody", "tr", "th", "td", "sup", "section", "div", "h5", "h6")
+                    "p",
+                    "em",
+                    "strong",
+                    "del",
+                    "ul",
+                    "ol",
+                    "li",
+                    "blockquote",
+                    "pre",
+                    "code",
+                    "hr",
+                    "br",
+                    "table",
+                    "thead",
+                    "tbody",
+                    "tr",
+                    "th",
+                    "td",
+                    "sup",
+                    "section",
+                    "div",
+                    "h5",
+                    "h6")
             .allowElements((name, attributes) -> "h" + Math.min(6, name.charAt(1) - '0' + 1), "h1", "h2", "h3", "h4")
             .allowElements("a")
             .allowUrlProtocols("http", "https", "mailto")
             .allowAttributes("href")
-            .matching((element, attribute, value) ->
-                    LINK.matcher(value.strip()).matches() ? value.strip() : null)
+            .matching((element, attribute, value) -> LINK.matcher(value.strip()).matches() ? value.strip() : null)
             .onElements("a")
             .requireRelsOnLinks("nofollow", "noopener")
             .allowElements("img")
@@ -117,10 +138,15 @@ public final class Markdown {
 
     private static boolean isTooBusy(String text) {
         long brackets = text.chars().filter(c -> c == '[' || c == ']').count();
-        return brackets > BRACKETS_MOST || RUN.matcher(text).find() || DEEP.matcher(text).find();
+        return brackets > BRACKETS_MOST
+                || RUN.matcher(text).find()
+                || DEEP.matcher(text).find();
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&#34;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&#34;");
     }
 }

@@ -46,7 +46,10 @@ final class FormatFilters extends AbstractExtension {
         add("number", (f, v) -> Formats.number(((Number) v).longValue()));
         add("grouped", (f, v) -> Formats.grouped(((Number) v).longValue()));
         add("quantity", (f, v) -> ((Quantity) v).text());
-        add("names", (f, v) -> Formats.list(((List<?>) v).stream().map(String::valueOf).toList()));
+        add(
+                "names",
+                (f, v) ->
+                        Formats.list(((List<?>) v).stream().map(String::valueOf).toList()));
         add("sentence", (f, v) -> Formats.sentence(String.valueOf(v)));
     }
 

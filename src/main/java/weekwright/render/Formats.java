@@ -132,7 +132,9 @@ public final class Formats {
     public String moneyRange(double lowMinor, double highMinor) {
         BigDecimal low = rough(lowMinor);
         BigDecimal high = rough(highMinor);
-        return low.compareTo(high) == 0 ? "about " + money(low, 0) : "between " + money(low, 0) + " and " + money(high, 0);
+        return low.compareTo(high) == 0
+                ? "about " + money(low, 0)
+                : "between " + money(low, 0) + " and " + money(high, 0);
     }
 
     /** What stands before an amount: {@code €}, or a code and a no-break space. */
@@ -146,7 +148,8 @@ public final class Formats {
 
     private BigDecimal rough(double minor) {
         BigDecimal figures = major(minor).round(new MathContext(3, RoundingMode.HALF_UP));
-        return figures.setScale(Math.min(0, figures.scale()), RoundingMode.HALF_UP).setScale(0);
+        return figures.setScale(Math.min(0, figures.scale()), RoundingMode.HALF_UP)
+                .setScale(0);
     }
 
     private String money(BigDecimal value, int digits) {
@@ -298,7 +301,9 @@ public final class Formats {
     /** {@code Ilse, Tomas and Wren}. */
     public static String list(List<String> names) {
         int last = names.size() - 1;
-        return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return last < 1
+                ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     /** {@code 1 day}, {@code 12 weeks}, {@code 0 shots}; the plural of {@code one} ends in s. */

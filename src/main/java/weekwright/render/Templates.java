@@ -1,8 +1,8 @@
 package weekwright.render;
 
 import io.pebbletemplates.pebble.PebbleEngine;
-import io.pebbletemplates.pebble.extension.AbstractExtension;
 import io.pebbletemplates.pebble.attributes.AttributeResolver;
+import io.pebbletemplates.pebble.extension.AbstractExtension;
 import io.pebbletemplates.pebble.loader.ClasspathLoader;
 import io.pebbletemplates.pebble.loader.FileLoader;
 import io.pebbletemplates.pebble.loader.Loader;

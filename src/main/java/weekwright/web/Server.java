@@ -107,7 +107,9 @@ public final class Server implements AutoCloseable {
             to.get(other.path(), context -> desk.fragment(context, other.path(), other.access(), other.fragment()));
         }
         to.exception(MethodNotAllowedResponse.class, (e, context) -> {
-            context.header("Allow", Optional.ofNullable(e.getDetails().get("availableMethods")).orElse("GET, HEAD"));
+            context.header(
+                    "Allow",
+                    Optional.ofNullable(e.getDetails().get("availableMethods")).orElse("GET, HEAD"));
             desk.unknown(context, 405);
         });
         to.exception(ContentTooLargeResponse.class, (e, context) -> desk.unknown(context, 413));
@@ -149,5 +151,4 @@ public final class Server implements AutoCloseable {
     public void close() {
         javalin.stop();
     }
-
 }

@@ -83,12 +83,24 @@ class HoursVerbsTest {
     @Test
     void an_edit_that_changes_the_task_moves_both_starts() throws Exception {
         LoggedHours wrong = log("crew", "ilse", "date", "2026-11-24", "task", "shaft.2", "hours", "2");
-        db.write("ilse", write -> EditHours.edit(
-                write,
-                Shown.of(wrong.entry()),
-                row(HoursEntry.class, "id", "hours.1", "crew", "ilse", "date", "2026-11-23", "task", "shaft.3", "hours",
-                        "3"),
-                TODAY));
+        db.write(
+                "ilse",
+                write -> EditHours.edit(
+                        write,
+                        Shown.of(wrong.entry()),
+                        row(
+                                HoursEntry.class,
+                                "id",
+                                "hours.1",
+                                "crew",
+                                "ilse",
+                                "date",
+                                "2026-11-23",
+                                "task",
+                                "shaft.3",
+                                "hours",
+                                "3"),
+                        TODAY));
         assertThat(task(db, "shaft.2").started()).isEmpty();
         assertThat(task(db, "shaft.3").started()).contains(LocalDate.of(2026, 11, 23));
     }
@@ -97,7 +109,17 @@ class HoursVerbsTest {
     void a_stale_edit_is_refused() throws Exception {
         LoggedHours first = log("crew", "ilse", "date", "2026-11-24", "task", "shaft.2", "hours", "2");
         HoursEntry changed = row(
-                HoursEntry.class, "id", "hours.1", "crew", "ilse", "date", "2026-11-24", "task", "shaft.2", "hours", "3");
+                HoursEntry.class,
+                "id",
+                "hours.1",
+                "crew",
+                "ilse",
+                "date",
+                "2026-11-24",
+                "task",
+                "shaft.2",
+                "hours",
+                "3");
         db.write("tomas", write -> EditHours.edit(write, Shown.of(first.entry()), changed, TODAY));
         assertThatThrownBy(() ->
                         db.write("ilse", write -> EditHours.edit(write, Shown.of(first.entry()), changed, TODAY)))
@@ -125,22 +147,38 @@ class HoursVerbsTest {
     @Test
     void an_edit_counts_the_day_without_the_entry_as_it_was() throws Exception {
         LoggedHours long1 = log("crew", "ilse", "date", "2026-11-24", "task", "shaft.2", "hours", "20");
-        db.write("ilse", write -> EditHours.edit(
-                write,
-                Shown.of(long1.entry()),
-                row(HoursEntry.class, "id", "hours.1", "crew", "ilse", "date", "2026-11-24", "task", "shaft.2", "hours",
-                        "24"),
-                TODAY));
-        assertThat(OakMill.find(db, HoursEntryStore.TABLE, "hours.1").value().hours().minutes())
+        db.write(
+                "ilse",
+                write -> EditHours.edit(
+                        write,
+                        Shown.of(long1.entry()),
+                        row(
+                                HoursEntry.class,
+                                "id",
+                                "hours.1",
+                                "crew",
+                                "ilse",
+                                "date",
+                                "2026-11-24",
+                                "task",
+                                "shaft.2",
+                                "hours",
+                                "24"),
+                        TODAY));
+        assertThat(OakMill.find(db, HoursEntryStore.TABLE, "hours.1")
+                        .value()
+                        .hours()
+                        .minutes())
                 .isEqualTo(1440);
     }
 
     @Test
     void every_fault_is_told_at_once() {
         assertThatThrownBy(() -> log("crew", "nobody", "date", "2026-11-26", "task", "shaft.9", "hours", "2"))
-                .hasMessage("date: \"26 November 2026\" is after today, 25 November 2026; log hours once they are worked\n"
-                        + "crew: \"nobody\" is nobody of the crew; choose a person of the crew\n"
-                        + "task: \"shaft.9\" is no task of this project; choose one of the tasks");
+                .hasMessage(
+                        "date: \"26 November 2026\" is after today, 25 November 2026; log hours once they are worked\n"
+                                + "crew: \"nobody\" is nobody of the crew; choose a person of the crew\n"
+                                + "task: \"shaft.9\" is no task of this project; choose one of the tasks");
         assertThatThrownBy(() -> log("crew", "ilse", "date", "2026-02-28", "task", "shaft.4", "hours", "2"))
                 .hasMessage("date: \"28 February 2026\" is before the project began; write a day from 1 March 2026 on\n"
                         + "task: \"Oil soaks in\" is a wait, which nobody works on; log the hours on a task of work");
@@ -167,7 +205,9 @@ class HoursVerbsTest {
             return null;
         });
         log("crew", "ilse", "date", "2026-11-24", "task", "shaft.2", "hours", "5");
-        assertThatThrownBy(() -> db.write("ilse", write -> RestoreHours.restore(write, first.entry().row(), TODAY)))
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> RestoreHours.restore(write, first.entry().row(), TODAY)))
                 .hasMessage("hours: \"20\" makes 25 hours for Ilse on 24 November 2026 (5 on Arm mortises stand there"
                         + " already); at most 24 fit in a day");
         assertThat(db.read(HoursEntryStore.TABLE::count)).isEqualTo(1);
@@ -175,15 +215,37 @@ class HoursVerbsTest {
 
     @Test
     void a_day_on_which_nothing_was_done_is_kept_with_its_reason() throws Exception {
-        var stopped = db.write("ilse", write -> NothingDone.record(
-                write,
-                row(Stopped.class, "id", "stopped.1", "date", "2026-11-25", "crew", "ilse", "reason", "weather"),
-                TODAY));
-        assertThat(stopped.value().reason()).isEqualTo(Stopped.Reason.WEATHER);
-        assertThatThrownBy(() -> db.write("ilse", write -> NothingDone.record(
+        var stopped = db.write(
+                "ilse",
+                write -> NothingDone.record(
                         write,
-                        row(Stopped.class, "id", "stopped.2", "date", "2026-11-26", "equipment", "hoist", "reason", "ill"),
-                        TODAY)))
+                        row(
+                                Stopped.class,
+                                "id",
+                                "stopped.1",
+                                "date",
+                                "2026-11-25",
+                                "crew",
+                                "ilse",
+                                "reason",
+                                "weather"),
+                        TODAY));
+        assertThat(stopped.value().reason()).isEqualTo(Stopped.Reason.WEATHER);
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> NothingDone.record(
+                                write,
+                                row(
+                                        Stopped.class,
+                                        "id",
+                                        "stopped.2",
+                                        "date",
+                                        "2026-11-26",
+                                        "equipment",
+                                        "hoist",
+                                        "reason",
+                                        "ill"),
+                                TODAY)))
                 .hasMessage("date: \"26 November 2026\" is after today, 25 November 2026; enter days off ahead under"
                         + " Crew, stopped days once they have been\n"
                         + "equipment: \"hoist\" is no equipment of this project; choose one of the list");
@@ -219,7 +281,8 @@ class HoursVerbsTest {
     void a_second_restore_of_the_same_entry_does_nothing() throws Exception {
         LoggedHours first = log("crew", "ilse", "date", "2026-11-24", "task", "shaft.2", "hours", "2");
         assertThat(db.<Optional<?>, Rejected>write(
-                        "ilse", write -> RestoreHours.restore(write, first.entry().row(), TODAY)))
+                        "ilse",
+                        write -> RestoreHours.restore(write, first.entry().row(), TODAY)))
                 .isEmpty();
     }
 }

@@ -47,13 +47,27 @@ class TaskVerbsTest {
 
     @Test
     void a_new_task_is_kept_with_its_links_and_the_day_it_was_added() throws Exception {
-        SaveTask.Saved saved = db.write("ilse", write -> SaveTask.save(
-                write,
-                Optional.empty(),
-                row(Task.class, "id", TaskStore.nextId(write, new Id("wheel")).value(), "stage", "wheel", "title",
-                        "Saw the buckets", "kind", "work", "likely", "1.5", "pieces", "36"),
-                List.of(row(Link.class, "task", "wheel.1", "after", "shaft.3")),
-                TODAY));
+        SaveTask.Saved saved = db.write(
+                "ilse",
+                write -> SaveTask.save(
+                        write,
+                        Optional.empty(),
+                        row(
+                                Task.class,
+                                "id",
+                                TaskStore.nextId(write, new Id("wheel")).value(),
+                                "stage",
+                                "wheel",
+                                "title",
+                                "Saw the buckets",
+                                "kind",
+                                "work",
+                                "likely",
+                                "1.5",
+                                "pieces",
+                                "36"),
+                        List.of(row(Link.class, "task", "wheel.1", "after", "shaft.3")),
+                        TODAY));
         assertThat(saved.task().value().id().value()).isEqualTo("wheel.1");
         assertThat(task(db, "wheel.1").added()).contains(TODAY);
         assertThat(db.read(LinkStore.TABLE::count)).isEqualTo(4);
@@ -61,12 +75,14 @@ class TaskVerbsTest {
 
     @Test
     void an_edit_takes_away_links_that_are_not_among_the_new_ones() throws Exception {
-        db.write("ilse", write -> SaveTask.save(
-                write,
-                Optional.of(at("shaft.3")),
-                task(db, "shaft.3"),
-                List.of(row(Link.class, "task", "shaft.3", "after", "shaft.1", "share", "0.5")),
-                TODAY));
+        db.write(
+                "ilse",
+                write -> SaveTask.save(
+                        write,
+                        Optional.of(at("shaft.3")),
+                        task(db, "shaft.3"),
+                        List.of(row(Link.class, "task", "shaft.3", "after", "shaft.1", "share", "0.5")),
+                        TODAY));
         List<Link> links = db.read(read -> LinkStore.before(read, new Id("shaft.3"))).stream()
                 .map(weekwright.db.Stored::value)
                 .toList();
@@ -76,12 +92,14 @@ class TaskVerbsTest {
 
     @Test
     void a_ring_of_links_is_refused_with_the_ring_written_out() {
-        assertThatThrownBy(() -> db.write("ilse", write -> SaveTask.save(
-                        write,
-                        Optional.of(at("shaft.1")),
-                        task(db, "shaft.1"),
-                        List.of(row(Link.class, "task", "shaft.1", "after", "shaft.4")),
-                        TODAY)))
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> SaveTask.save(
+                                write,
+                                Optional.of(at("shaft.1")),
+                                task(db, "shaft.1"),
+                                List.of(row(Link.class, "task", "shaft.1", "after", "shaft.4")),
+                                TODAY)))
                 .isInstanceOf(Rejected.class)
                 .hasMessage("after: Square the log → Arm mortises → Shrink on the hoops → Oil soaks in → Square the log"
                         + " is a ring: each waits for the one before it; take one of these links out");
@@ -90,17 +108,29 @@ class TaskVerbsTest {
 
     @Test
     void a_task_after_itself_an_unknown_one_and_one_named_twice_are_each_named() {
-        assertThatThrownBy(() -> db.write("ilse", write -> SaveTask.save(
-                        write,
-                        Optional.of(at("shaft.2")),
-                        row(Task.class, "id", "shaft.2", "stage", "roof", "title", "Arm mortises", "kind", "work",
-                                "equipment", "hoist:2"),
-                        List.of(
-                                row(Link.class, "task", "shaft.2", "after", "SHAFT.2"),
-                                row(Link.class, "task", "shaft.2", "after", "gone"),
-                                row(Link.class, "task", "shaft.2", "after", "shaft.1"),
-                                row(Link.class, "task", "shaft.2", "after", "shaft.1")),
-                        TODAY)))
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> SaveTask.save(
+                                write,
+                                Optional.of(at("shaft.2")),
+                                row(
+                                        Task.class,
+                                        "id",
+                                        "shaft.2",
+                                        "stage",
+                                        "roof",
+                                        "title",
+                                        "Arm mortises",
+                                        "kind",
+                                        "work",
+                                        "equipment",
+                                        "hoist:2"),
+                                List.of(
+                                        row(Link.class, "task", "shaft.2", "after", "SHAFT.2"),
+                                        row(Link.class, "task", "shaft.2", "after", "gone"),
+                                        row(Link.class, "task", "shaft.2", "after", "shaft.1"),
+                                        row(Link.class, "task", "shaft.2", "after", "shaft.1")),
+                                TODAY)))
                 .hasMessage("stage: \"roof\" is no stage of this project; choose one of the list\n"
                         + "equipment: \"hoist:2\" is no equipment of this project; choose one of the list\n"
                         + "after: \"Arm mortises\" cannot follow itself; choose another task\n"
@@ -134,8 +164,9 @@ class TaskVerbsTest {
                 .hasMessage("\"Shrink on the hoops\" cannot be done before what it follows: Arm mortises is not done;"
                         + " mark that done first, or log the hours worked on this");
         assertThatThrownBy(() -> db.write("ilse", write -> MarkStarted.mark(write, at("shaft.4"), TODAY, TODAY)))
-                .hasMessage("\"Oil soaks in\" cannot begin before what it follows: Shrink on the hoops is not done; mark"
-                        + " that done first");
+                .hasMessage(
+                        "\"Oil soaks in\" cannot begin before what it follows: Shrink on the hoops is not done; mark"
+                                + " that done first");
     }
 
     @Test
@@ -149,16 +180,30 @@ class TaskVerbsTest {
 
     @Test
     void days_in_the_future_or_before_the_start_are_refused() throws Exception {
-        db.write("ilse", write -> LogHours.log(
-                write,
-                row(HoursEntry.class, "id", "h1", "date", "2026-11-20", "crew", "ilse", "task", "shaft.2", "hours", "6"),
-                TODAY));
+        db.write(
+                "ilse",
+                write -> LogHours.log(
+                        write,
+                        row(
+                                HoursEntry.class,
+                                "id",
+                                "h1",
+                                "date",
+                                "2026-11-20",
+                                "crew",
+                                "ilse",
+                                "task",
+                                "shaft.2",
+                                "hours",
+                                "6"),
+                        TODAY));
         assertThatThrownBy(() -> db.write(
                         "ilse", write -> MarkDone.mark(write, at("shaft.2"), LocalDate.of(2026, 11, 19), TODAY)))
-                .hasMessage("day: \"19 November 2026\" is before it began on 20 November 2026; write that day or a later"
-                        + " one");
-        assertThatThrownBy(() -> db.write("ilse", write -> MarkDropped.mark(
-                        write, at("shaft.2"), TODAY.plusDays(1), TODAY)))
+                .hasMessage(
+                        "day: \"19 November 2026\" is before it began on 20 November 2026; write that day or a later"
+                                + " one");
+        assertThatThrownBy(() ->
+                        db.write("ilse", write -> MarkDropped.mark(write, at("shaft.2"), TODAY.plusDays(1), TODAY)))
                 .hasMessage("day: \"26 November 2026\" is after today, 25 November 2026; write the day it happened");
     }
 
@@ -175,9 +220,10 @@ class TaskVerbsTest {
         assertThat(task(db, "shaft.2").asideUntil()).isEmpty();
         db.write("ilse", write -> Reopen.reopen(write, at("shaft.2")));
         assertThat(task(db, "shaft.2").isOpen()).isTrue();
-        assertThatThrownBy(() -> db.write("ilse", write -> LayAside.lay(
-                        write, at("shaft.2"), Optional.of(TODAY), TODAY)))
-                .hasMessage("aside_until: \"25 November 2026\" is not after today, 25 November 2026; write a later day");
+        assertThatThrownBy(
+                        () -> db.write("ilse", write -> LayAside.lay(write, at("shaft.2"), Optional.of(TODAY), TODAY)))
+                .hasMessage(
+                        "aside_until: \"25 November 2026\" is not after today, 25 November 2026; write a later day");
     }
 
     @Test
@@ -191,40 +237,57 @@ class TaskVerbsTest {
 
     @Test
     void a_stage_has_a_name_of_its_own() throws Exception {
-        var roof = db.write("ilse", write -> SaveStage.save(
-                write,
-                Optional.empty(),
-                row(Stage.class, "id", StageStore.nextId(write, "Hurst frame").value(), "name", "Hurst frame")));
+        var roof = db.write(
+                "ilse",
+                write -> SaveStage.save(
+                        write,
+                        Optional.empty(),
+                        row(
+                                Stage.class,
+                                "id",
+                                StageStore.nextId(write, "Hurst frame").value(),
+                                "name",
+                                "Hurst frame")));
         assertThat(roof.value().id().value()).isEqualTo("frame");
-        assertThatThrownBy(() -> db.write("ilse", write -> SaveStage.save(
-                        write, Optional.of(Shown.of(roof)), row(Stage.class, "id", "frame", "name", "wheel SHAFT"))))
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> SaveStage.save(
+                                write,
+                                Optional.of(Shown.of(roof)),
+                                row(Stage.class, "id", "frame", "name", "wheel SHAFT"))))
                 .hasMessage("name: \"wheel SHAFT\" is the name of another stage; choose another name");
     }
 
     @Test
     void somebody_of_the_crew_has_to_stay() throws Exception {
         CrewMember tomas = row(CrewMember.class, "id", "tomas", "name", "Tomas", "access", "helper");
-        db.write("ilse", write -> SaveCrewMember.save(
-                write, Optional.of(shown(db, CrewMemberStore.TABLE, "tomas")), tomas));
+        db.write(
+                "ilse",
+                write -> SaveCrewMember.save(write, Optional.of(shown(db, CrewMemberStore.TABLE, "tomas")), tomas));
         CrewMember ilse = row(CrewMember.class, "id", "ilse", "name", "Wren", "access", "helper");
-        assertThatThrownBy(() -> db.write("ilse", write -> SaveCrewMember.save(
-                        write, Optional.of(shown(db, CrewMemberStore.TABLE, "ilse")), ilse)))
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> SaveCrewMember.save(
+                                write, Optional.of(shown(db, CrewMemberStore.TABLE, "ilse")), ilse)))
                 .hasMessage("name: \"Wren\" is the name of somebody else here; add a second name\n"
                         + "access: \"Wren\" is the only one of the crew; give somebody else that access first");
     }
 
     @Test
     void settings_are_saved_a_table_at_a_time_and_the_currency_stays() throws Exception {
-        db.write("ilse", write -> SaveSettings.save(
-                write, SettingsStore.ORDERS, 1, row(OrderSettings.class, "margin_days", "21")));
+        db.write(
+                "ilse",
+                write -> SaveSettings.save(
+                        write, SettingsStore.ORDERS, 1, row(OrderSettings.class, "margin_days", "21")));
         assertThat(db.read(SettingsStore::get).marginDays()).isEqualTo(21);
         Project yen = row(
                 Project.class, "name", "Oak mill", "started", "2026-03-01", "currency", "JPY", "zone", "Europe/Berlin");
         assertThatThrownBy(() -> db.write("ilse", write -> SaveSettings.save(write, SettingsStore.PROJECT, 1, yen)))
-                .hasMessage("currency: \"JPY\" is not EUR, in which all amounts here stand; export the project, change it"
-                        + " there, and import it again");
-        assertThatThrownBy(() -> db.write("ilse", write -> SaveSettings.save(
-                        write, SettingsStore.ORDERS, 1, row(OrderSettings.class))))
+                .hasMessage(
+                        "currency: \"JPY\" is not EUR, in which all amounts here stand; export the project, change it"
+                                + " there, and import it again");
+        assertThatThrownBy(() -> db.write(
+                        "ilse", write -> SaveSettings.save(write, SettingsStore.ORDERS, 1, row(OrderSettings.class))))
                 .isInstanceOf(Stale.class);
     }
 
@@ -246,12 +309,14 @@ class TaskVerbsTest {
             titles.add("T" + i);
         }
         titles.add("T0");
-        assertThatThrownBy(() -> db.write("ilse", write -> SaveTask.save(
-                        write,
-                        Optional.of(at("w0")),
-                        task(db, "w0"),
-                        List.of(row(Link.class, "task", "w0", "after", "w" + (many - 1))),
-                        TODAY)))
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> SaveTask.save(
+                                write,
+                                Optional.of(at("w0")),
+                                task(db, "w0"),
+                                List.of(row(Link.class, "task", "w0", "after", "w" + (many - 1))),
+                                TODAY)))
                 .hasMessage("after: " + String.join(" → ", titles)
                         + " is a ring: each waits for the one before it; take one of these links out");
     }

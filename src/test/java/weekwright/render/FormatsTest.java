@@ -118,8 +118,7 @@ class FormatsTest {
     @Test
     void rule_115_a_range_of_days_is_between_two_days_with_its_even_chance() {
         assertThat(seen(new Formats("EUR", LocalDate.of(2027, 1, 10))
-                        .landingRange(
-                                LocalDate.of(2027, 3, 12), LocalDate.of(2027, 4, 2), LocalDate.of(2027, 4, 30))))
+                        .landingRange(LocalDate.of(2027, 3, 12), LocalDate.of(2027, 4, 2), LocalDate.of(2027, 4, 30))))
                 .isEqualTo("between 12_March and 30_April, even chances by 2_April");
     }
 

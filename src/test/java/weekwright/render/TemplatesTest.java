@@ -144,7 +144,9 @@ class TemplatesTest {
             assertThat(all).isNotEmpty();
             for (Path file : all) {
                 String text = Files.readString(file);
-                assertThat(text).as(file.toString()).doesNotContainPattern("(?i)\\sstyle\\s*=|<style|\\son[a-z]+\\s*=\\s*\"|javascript:");
+                assertThat(text)
+                        .as(file.toString())
+                        .doesNotContainPattern("(?i)\\sstyle\\s*=|<style|\\son[a-z]+\\s*=\\s*\"|javascript:");
                 assertThat(text).as(file.toString()).doesNotContainPattern("(?i)<script(?![^>]*\\ssrc=)");
             }
         }

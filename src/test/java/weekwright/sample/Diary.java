@@ -79,7 +79,8 @@ final class Diary {
         List<Entry> today = new ArrayList<>();
         editing.on(day).forEach((episode, minutes) -> {
             left.merge("tomas", -minutes, Integer::sum);
-            today.add(new Entry(day, "tomas", "", episode, "edit", minutes, 0, 0, false, 0, remarks.edit(day, episode)));
+            today.add(
+                    new Entry(day, "tomas", "", episode, "edit", minutes, 0, 0, false, 0, remarks.edit(day, episode)));
         });
         shopAndOffice(day, left, today);
         waits(day);
@@ -92,7 +93,8 @@ final class Diary {
                 work(job, day, left, most, today);
             }
         }
-        today.sort(Comparator.comparing((Entry entry) -> List.of("ilse", "tomas", "wren").indexOf(entry.crew())));
+        today.sort(Comparator.comparing(
+                (Entry entry) -> List.of("ilse", "tomas", "wren").indexOf(entry.crew())));
         entries.addAll(today);
     }
 
@@ -121,7 +123,8 @@ final class Diary {
                 LocalDate begun = started.get(job.task());
                 if (begun == null && workable(job, day)) {
                     started.put(job.task(), day);
-                } else if (begun != null && !begun.plusDays(job.minutes() / 1440).isAfter(day)) {
+                } else if (begun != null
+                        && !begun.plusDays(job.minutes() / 1440).isAfter(day)) {
                     done.put(job.task(), day);
                 }
             }
@@ -144,7 +147,9 @@ final class Diary {
                 return false;
             }
         }
-        if (calendar.wet(day) && !task.get("outdoors").isEmpty() && !task.get("stage").equals("sluice")) {
+        if (calendar.wet(day)
+                && !task.get("outdoors").isEmpty()
+                && !task.get("stage").equals("sluice")) {
             return false;
         }
         for (Map<String, String> link : links) {
@@ -191,7 +196,8 @@ final class Diary {
             return;
         }
         boolean filmed = films(task);
-        boolean operator = filmed && (task.get("camera").equals("operator") || task.get("camera").equals("once"));
+        boolean operator = filmed
+                && (task.get("camera").equals("operator") || task.get("camera").equals("once"));
         for (String person : there) {
             int open = job.minutes() - worked.getOrDefault(job.task(), 0);
             int kept = operator && person.equals("tomas") && left.get(person) >= 150 ? 75 : 0;
@@ -210,7 +216,16 @@ final class Diary {
             int spoiled = pieces > 3 && random.nextInt(9) == 0 ? 1 : 0;
             int footage = filmed && !operator ? 5 + 5 * random.nextInt(8) : 0;
             today.add(new Entry(
-                    day, person, job.task(), "", "", chunk, pieces, spoiled, filmed, footage,
+                    day,
+                    person,
+                    job.task(),
+                    "",
+                    "",
+                    chunk,
+                    pieces,
+                    spoiled,
+                    filmed,
+                    footage,
                     remarks.task(job.task(), last && job.share() == 1)));
             filmed = filmed && operator;
             if (last && job.share() == 1) {
@@ -242,7 +257,17 @@ final class Diary {
             left.merge("tomas", -minutes, Integer::sum);
             int footage = minutes / 2 - minutes / 2 % 5 + 5 * random.nextInt(3);
             today.add(new Entry(
-                    day, "tomas", job.task(), "", "camera", minutes, 0, 0, true, footage, remarks.camera(task.get("id"))));
+                    day,
+                    "tomas",
+                    job.task(),
+                    "",
+                    "camera",
+                    minutes,
+                    0,
+                    0,
+                    true,
+                    footage,
+                    remarks.camera(task.get("id"))));
         }
     }
 
@@ -289,8 +314,7 @@ final class Diary {
                     entry.footage() == 0 ? "" : Integer.toString(entry.footage()),
                     entry.note()));
         }
-        return Csv.text(
-                "id,date,crew,people,task,episode,as,hours,pieces,spoiled,filmed,footage_minutes,note", rows);
+        return Csv.text("id,date,crew,people,task,episode,as,hours,pieces,spoiled,filmed,footage_minutes,note", rows);
     }
 
     /** Hours in shortest form with at most two decimals: 90 minutes are 1.5. */

@@ -12,8 +12,7 @@ import java.util.Random;
  * in three carries one; a line that begins with {@code !} belongs to the entry that ends the task.
  */
 final class Remarks {
-    private static final String WORDS =
-            """
+    private static final String WORDS = """
             pit.1: Datum nail in the lime tree, 100.000; Long wall leans 35 mm in at the top; Drew the breast curve off a hardboard template; !Drawing inked, copy over the bench
             roof.1: Two tarpaulins overlap by a metre; Props under the tie beam, feet on oak pads; !Tight before the frost
             pit.2: Sandbags three deep; Pump holds it at 20 cm; Clay tamped behind the bags; !Dry at the upstream end
@@ -62,13 +61,34 @@ final class Remarks {
             """;
 
     private static final List<String> EDITS = List.of(
-            "Strung out", "Rough cut", "Sound", "Titles and captions", "Grade", "Trimmed four minutes", "Music out, water in",
-            "Selects", "Voice recorded in the van", "Export, watched through once");
+            "Strung out",
+            "Rough cut",
+            "Sound",
+            "Titles and captions",
+            "Grade",
+            "Trimmed four minutes",
+            "Music out, water in",
+            "Selects",
+            "Voice recorded in the van",
+            "Export, watched through once");
     private static final List<String> SHOPS = List.of(
-            "Sharpening", "Swept, stove wood in", "Chisels and axes", "Trestle repaired", "Oiled the planer", "Sorted bolts",
-            "First-aid case checked", "Gutters", "Tool racks", "Saw files");
+            "Sharpening",
+            "Swept, stove wood in",
+            "Chisels and axes",
+            "Trestle repaired",
+            "Oiled the planer",
+            "Sorted bolts",
+            "First-aid case checked",
+            "Gutters",
+            "Tool racks",
+            "Saw files");
     private static final List<String> DESKS = List.of(
-            "Letters to supporters", "Books", "Upload, captions", "Orders and telephone", "Cards copied twice", "Plan for the week");
+            "Letters to supporters",
+            "Books",
+            "Upload, captions",
+            "Orders and telephone",
+            "Cards copied twice",
+            "Plan for the week");
 
     private final Map<String, List<String>> waiting = new HashMap<>();
     private final Map<String, String> endings = new HashMap<>();
@@ -98,7 +118,10 @@ final class Remarks {
     }
 
     String camera(String task) {
-        return random.nextInt(3) == 0 ? List.of("Two angles", "Hands, close", "Time-lapse from the loft", "Sound only, ten minutes").get(random.nextInt(4)) : "";
+        return random.nextInt(3) == 0
+                ? List.of("Two angles", "Hands, close", "Time-lapse from the loft", "Sound only, ten minutes")
+                        .get(random.nextInt(4))
+                : "";
     }
 
     String edit(LocalDate day, String episode) {

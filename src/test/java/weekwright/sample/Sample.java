@@ -22,8 +22,12 @@ final class Sample {
         if (args.length > 1) {
             StringBuilder dates = new StringBuilder("{");
             for (String task : diary.started().keySet()) {
-                dates.append(dates.length() > 1 ? ",\n" : "\n").append('"').append(task).append("\":{\"started\":\"")
-                        .append(diary.started().get(task)).append('"');
+                dates.append(dates.length() > 1 ? ",\n" : "\n")
+                        .append('"')
+                        .append(task)
+                        .append("\":{\"started\":\"")
+                        .append(diary.started().get(task))
+                        .append('"');
                 if (diary.done().containsKey(task)) {
                     dates.append(",\"done\":\"").append(diary.done().get(task)).append('"');
                 }

@@ -71,8 +71,27 @@ public final class OakMill {
             }) {
                 CrewMemberStore.TABLE.insert(
                         write,
-                        row(CrewMember.class, "id", one[0], "name", one[1], "trades", one[2], "access", one[3], "mon",
-                                "8", "tue", "8", "wed", "8", "thu", "8", "fri", "6", "sat",
+                        row(
+                                CrewMember.class,
+                                "id",
+                                one[0],
+                                "name",
+                                one[1],
+                                "trades",
+                                one[2],
+                                "access",
+                                one[3],
+                                "mon",
+                                "8",
+                                "tue",
+                                "8",
+                                "wed",
+                                "8",
+                                "thu",
+                                "8",
+                                "fri",
+                                "6",
+                                "sat",
                                 one[0].equals("wren") ? "6" : ""));
             }
             StageStore.TABLE.insert(write, row(Stage.class, "id", "shaft", "name", "Wheel shaft", "order", "1"));
@@ -93,12 +112,18 @@ public final class OakMill {
         return new Settings(
                 row(
                         Project.class,
-                        "name", "Oak mill",
-                        "started", "2026-03-01",
-                        "currency", "EUR",
-                        "zone", "Europe/Berlin",
-                        "reserve", "3000.00",
-                        "opening_cash", "5000.00"),
+                        "name",
+                        "Oak mill",
+                        "started",
+                        "2026-03-01",
+                        "currency",
+                        "EUR",
+                        "zone",
+                        "Europe/Berlin",
+                        "reserve",
+                        "3000.00",
+                        "opening_cash",
+                        "5000.00"),
                 row(Publishing.class),
                 row(Weather.class),
                 row(OrderSettings.class),
@@ -133,7 +158,8 @@ public final class OakMill {
         Problems problems = new Problems();
         return Shape.of(type)
                 .parse(texts, Reading.file(2), problems)
-                .orElseThrow(() -> new IllegalArgumentException(OakMill.texts(problems.list()).toString()));
+                .orElseThrow(() -> new IllegalArgumentException(
+                        OakMill.texts(problems.list()).toString()));
     }
 
     /** The row of an id, as it stands. */

@@ -52,9 +52,7 @@ final class KnownIds {
             Integer earlier = first.putIfAbsent(id.toLowerCase(Locale.ROOT), i);
             if (earlier != null) {
                 var place = rows.places().get(earlier);
-                String where = place.file().equals(rows.places().get(i).file())
-                        ? "line " + place.line()
-                        : place.file();
+                String where = place.file().equals(rows.places().get(i).file()) ? "line " + place.line() : place.file();
                 rows.fault(problems, i, "id", id, "is the id of " + where + " already", "choose another one");
             }
         }
@@ -69,7 +67,8 @@ final class KnownIds {
             for (int i = 0; i < rows.size(); i++) {
                 int index = i;
                 field.value(rows.get(i))
-                        .ifPresent(id -> known(rows, index, field.name(), field.ref().get(), ((Id) id).value()));
+                        .ifPresent(id ->
+                                known(rows, index, field.name(), field.ref().get(), ((Id) id).value()));
             }
         }
     }
@@ -100,5 +99,4 @@ final class KnownIds {
             problems.add(rows.placed(index, Problem.fault(column, id, "is not an id in " + ids.file(), remedy)));
         }
     }
-
 }

@@ -45,13 +45,23 @@ public final class Pictures {
     static void photos(Path folder, Rows<Photo> photos, Problems problems) {
         Set<String> there = new TreeSet<>(names(folder.resolve(PHOTOS)));
         Set<String> named = new HashSet<>();
-        photos.twice(photo -> java.util.Optional.of(List.of(photo.note().folded(), photo.file())), (later, first) ->
-                photos.fault(problems, later, "photo", photos.get(later).file(), "stands twice", "keep one of the lines"));
+        photos.twice(
+                photo -> java.util.Optional.of(List.of(photo.note().folded(), photo.file())),
+                (later, first) -> photos.fault(
+                        problems, later, "photo", photos.get(later).file(), "stands twice", "keep one of the lines"));
         for (int i = 0; i < photos.size(); i++) {
             String file = photos.get(i).file();
             if (!there.contains(file)) {
-                String other = there.stream().filter(file::equalsIgnoreCase).findFirst().orElse("");
-                photos.fault(problems, i, "photo", file, "is not in " + PHOTOS + "/",
+                String other = there.stream()
+                        .filter(file::equalsIgnoreCase)
+                        .findFirst()
+                        .orElse("");
+                photos.fault(
+                        problems,
+                        i,
+                        "photo",
+                        file,
+                        "is not in " + PHOTOS + "/",
                         other.isEmpty() ? "put it there, or take the line out" : "write " + other);
             } else if (named.add(file) && !isPicture(folder.resolve(PHOTOS).resolve(file))) {
                 photos.fault(problems, i, "photo", file, "is no JPEG, PNG or WebP inside", "save it as one of these");

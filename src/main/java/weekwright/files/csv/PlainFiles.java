@@ -82,16 +82,16 @@ public final class PlainFiles {
         Pictures.photos(folder, of(PhotoStore.TABLE), problems);
         Pictures.receipts(folder, of(LedgerEntryStore.TABLE), problems);
         across(settings, rowsWhole);
-        Optional<ProjectData> data = problems.hasFaults()
-                ? Optional.empty()
-                : settings.map(read -> new ProjectData(read, rows, folder));
+        Optional<ProjectData> data =
+                problems.hasFaults() ? Optional.empty() : settings.map(read -> new ProjectData(read, rows, folder));
         return new ReadResult(sorted(), data);
     }
 
     private Set<String> names() {
         if (!Files.isDirectory(folder)) {
             String rule = Files.exists(folder) ? "is a file, not a folder" : "is not there";
-            problems.add(Problem.fault("", "", rule, "name the folder of the plain files").at(folder.toString(), 0));
+            problems.add(Problem.fault("", "", rule, "name the folder of the plain files")
+                    .at(folder.toString(), 0));
             return Set.of();
         }
         try (Stream<Path> files = Files.list(folder)) {
@@ -106,8 +106,8 @@ public final class PlainFiles {
     }
 
     private void extraFiles(Set<String> names) {
-        List<String> known = new ArrayList<>(
-                List.of(ProjectToml.FILE, NOTES, Pictures.PHOTOS, Pictures.RECEIPTS, Pictures.DRAWING));
+        List<String> known =
+                new ArrayList<>(List.of(ProjectToml.FILE, NOTES, Pictures.PHOTOS, Pictures.RECEIPTS, Pictures.DRAWING));
         FileTable.ALL.forEach(file -> known.add(file.file()));
         for (String name : names) {
             if (!known.contains(name) && !name.startsWith(".") && !LEFT_ALONE.contains(name)) {
@@ -125,10 +125,7 @@ public final class PlainFiles {
     private Optional<Settings> settings(Set<String> names) {
         if (!names.contains(ProjectToml.FILE)) {
             problems.add(Problem.fault(
-                            "",
-                            "",
-                            "is missing",
-                            "write one with at least format, name, started, currency and zone")
+                            "", "", "is missing", "write one with at least format, name, started, currency and zone")
                     .at(ProjectToml.FILE, 0));
             return Optional.empty();
         }
@@ -141,8 +138,8 @@ public final class PlainFiles {
         if (names.contains(file.file())) {
             Shape<R> shape = file.table().shape();
             result = TextFile.read(folder.resolve(file.file()), file.file(), MOST_BYTES, problems)
-                    .map(text -> RecordCsv.read(
-                            shape, file.file(), text, Reading.file(digits), file.rule(digits), problems))
+                    .map(text ->
+                            RecordCsv.read(shape, file.file(), text, Reading.file(digits), file.rule(digits), problems))
                     .orElse(new RecordCsv.Result<>(Rows.none(), List.of(), false));
         }
         rows.put(file.table().name(), result.rows());
@@ -205,7 +202,8 @@ public final class PlainFiles {
     private void across(Optional<Settings> settings, boolean rowsWhole) {
         Problems found = new Problems();
         BuildRules.check(ProjectData.build(rows), today, found);
-        FundsRules.check(ProjectData.funds(rows), settings.map(Settings::moneyDigits).orElse(2), found);
+        FundsRules.check(
+                ProjectData.funds(rows), settings.map(Settings::moneyDigits).orElse(2), found);
         settings.ifPresent(read -> {
             SlotRules.check(ProjectData.episodes(rows), ProjectData.build(rows), read, today, found);
             FileTable.ALL.forEach(file -> dates(file.table(), read.project().started(), found));

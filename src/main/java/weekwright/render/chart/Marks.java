@@ -53,6 +53,18 @@ final class Marks {
     static void breakLine(Svg svg, double x, double top, double foot) {
         double middle = (top + foot) / 2;
         svg.polyline(
-                "break-line", x, top - 4, x, middle - 5, x + 4, middle - 2, x - 4, middle + 2, x, middle + 5, x, foot + 4);
+                "break-line",
+                x,
+                top - 4,
+                x,
+                middle - 5,
+                x + 4,
+                middle - 2,
+                x - 4,
+                middle + 2,
+                x,
+                middle + 5,
+                x,
+                foot + 4);
     }
 }

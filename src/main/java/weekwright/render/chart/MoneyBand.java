@@ -130,7 +130,9 @@ final class MoneyBand {
                 list.add(at);
             }
         }
-        double end = cash.fan().isEmpty() ? today : Math.min(days, day(cash.fan().get(cash.fan().size() - 1).day()));
+        double end = cash.fan().isEmpty()
+                ? today
+                : Math.min(days, day(cash.fan().get(cash.fan().size() - 1).day()));
         if (end > list.get(list.size() - 1)) {
             list.add(end);
         }

@@ -85,7 +85,12 @@ final class MoneyDrawing implements MoneyBand.Plane {
         for (double[] field : band.shortFields(this)) {
             svg.polygon("short-field", field);
         }
-        svg.line("reserve", left, y(model.cash().reserve()), right, y(model.cash().reserve()));
+        svg.line(
+                "reserve",
+                left,
+                y(model.cash().reserve()),
+                right,
+                y(model.cash().reserve()));
         svg.polyline("stair", band.stair(this));
         svg.polyline("cash-past", band.past(this));
         if (band.hasFan()) {
@@ -93,7 +98,11 @@ final class MoneyDrawing implements MoneyBand.Plane {
         }
         for (Step step : band.steps()) {
             if (purchase(step).shortBy() > 0) {
-                Marks.gap(svg, x(step.day(), 0), y(step.after()), y(step.after() - purchase(step).shortBy()));
+                Marks.gap(
+                        svg,
+                        x(step.day(), 0),
+                        y(step.after()),
+                        y(step.after() - purchase(step).shortBy()));
             }
         }
         svg.line("base-line thin", left, foot, right, foot);
@@ -177,7 +186,9 @@ final class MoneyDrawing implements MoneyBand.Plane {
         Box box = Labels.box(Styles.SHORT, words, place);
         double middle = (box.left() + box.right()) / 2;
         double[][] tries = {
-            {middle, box.top() - 12}, {box.left() - 14, (box.top() + box.bottom()) / 2}, {box.right() + 14, box.top() - 4}
+            {middle, box.top() - 12},
+            {box.left() - 14, (box.top() + box.bottom()) / 2},
+            {box.right() + 14, box.top() - 4}
         };
         double[] at = tries[0];
         for (double[] one : tries) {
@@ -221,8 +232,8 @@ final class MoneyDrawing implements MoneyBand.Plane {
                     double x2 = line[i] + b * (line[i + 2] - line[i]);
                     double y1 = line[i + 1] + a * (line[i + 3] - line[i + 1]);
                     double y2 = line[i + 1] + b * (line[i + 3] - line[i + 1]);
-                    labels.keepFree(
-                            new Box(Math.min(x1, x2) - 1, Math.min(y1, y2) - 1, Math.max(x1, x2) + 1, Math.max(y1, y2) + 1));
+                    labels.keepFree(new Box(
+                            Math.min(x1, x2) - 1, Math.min(y1, y2) - 1, Math.max(x1, x2) + 1, Math.max(y1, y2) + 1));
                 }
             }
         }

@@ -28,7 +28,9 @@ record Timber(double[] begins, double[] ends) {
 
     /** The cut at the start alone. */
     double[][] startCut(double days) {
-        return clip(new double[][] {{begins[0], 0}, {Math.min(begins[2], ends[0]), 0}, {begins[2], 1}, {begins[1], HALF}}, days);
+        return clip(
+                new double[][] {{begins[0], 0}, {Math.min(begins[2], ends[0]), 0}, {begins[2], 1}, {begins[1], HALF}},
+                days);
     }
 
     boolean hasStartCut() {

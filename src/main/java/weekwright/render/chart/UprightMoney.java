@@ -137,8 +137,7 @@ final class UprightMoney implements MoneyBand.Plane {
                 new Place(edge, at + 35, "end"),
                 new Place(edge, at + 43, "end"),
                 new Place(edge, at + 51, "end"));
-        if (model.pointers().orderBy().isPresent()
-                && model.pointers().orderBy().getAsInt() == step.purchase()) {
+        if (model.pointers().orderBy().isPresent() && model.pointers().orderBy().getAsInt() == step.purchase()) {
             double x = left - 2;
             labels.room(new Box(x - 11, at + 8, x + 11, at + 30));
             balloons.put("E", x, at + 44, x + 10, at);

@@ -126,8 +126,9 @@ final class UprightStage {
                 labels.keepFree(new Box(right() - lower * depth, at, right() - upper * depth, next));
             }
         }
-        lying.peg().ifPresent(day -> labels.keepFree(
-                new Box(left + depth / 2 - 6, y(day) - 6, left + depth / 2 + 6, y(day) + 6)));
+        lying.peg()
+                .ifPresent(day ->
+                        labels.keepFree(new Box(left + depth / 2 - 6, y(day) - 6, left + depth / 2 + 6, y(day) + 6)));
     }
 
     /** The even chance with its day, beside the cut or under its point; never dropped. */
@@ -229,6 +230,9 @@ final class UprightStage {
                 ? String.valueOf(range.p10().get().getDayOfMonth())
                 : Formats.dayMonth(range.p10().get());
         double at = landing.get().left();
-        labels.may(AheadUpright.QUIET, first + " to " + until, new Place(at, landing.get().bottom() + 13, "start"));
+        labels.may(
+                AheadUpright.QUIET,
+                first + " to " + until,
+                new Place(at, landing.get().bottom() + 13, "start"));
     }
 }

@@ -42,8 +42,8 @@ public final class AccountPage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
-        Optional<Id> who = form.oneOf(
-                "who", request.crew().stream().map(CrewMember::id).toList());
+        Optional<Id> who =
+                form.oneOf("who", request.crew().stream().map(CrewMember::id).toList());
         String to = form.text("to");
         if (who.isEmpty() && form.problems().isEmpty()) {
             form.fault("who", "", "is missing", "choose one of the crew");

@@ -51,7 +51,11 @@ public record Conflict(
             }
         });
         return new Conflict(
-                request.address(), List.copyOf(fields), List.copyOf(hidden), now.version(), request.csrf(),
+                request.address(),
+                List.copyOf(fields),
+                List.copyOf(hidden),
+                now.version(),
+                request.csrf(),
                 Keys.random());
     }
 

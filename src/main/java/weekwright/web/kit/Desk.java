@@ -72,7 +72,10 @@ public final class Desk {
         guarded(context, path, (request, browser) -> {
             Optional<Posts.Refusal> refusal = Posts.refusal(context, browser);
             if (refusal.isPresent()) {
-                trouble(request, browser, Trouble.plain(refusal.get().status(), refusal.get().sentence()));
+                trouble(
+                        request,
+                        browser,
+                        Trouble.plain(refusal.get().status(), refusal.get().sentence()));
                 return;
             }
             if (!admitted(request, browser, needed)) {
@@ -247,8 +250,10 @@ public final class Desk {
 
     /** Answers an address that no page has, or a method that it does not take. */
     public void unknown(Context context, int status) {
-        guarded(context, "/", (request, browser) ->
-                trouble(request, browser, Trouble.plain(status, Trouble.sentence(status))));
+        guarded(
+                context,
+                "/",
+                (request, browser) -> trouble(request, browser, Trouble.plain(status, Trouble.sentence(status))));
     }
 
     private void failed(Request request, Browser browser, Exception e) {

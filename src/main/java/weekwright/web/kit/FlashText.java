@@ -20,8 +20,9 @@ final class FlashText {
             text.append('.').append(part(flash.text()));
             flash.undo().ifPresent(undo -> {
                 text.append('.').append(part(undo.action())).append('.').append(part(undo.label()));
-                undo.fields().forEach((name, value) ->
-                        text.append('.').append(part(name)).append('.').append(part(value)));
+                undo.fields()
+                        .forEach((name, value) ->
+                                text.append('.').append(part(name)).append('.').append(part(value)));
             });
         });
         return text.toString();

@@ -48,8 +48,8 @@ public final class Guard extends Handler.Wrapper {
 
     /** Puts the header set on an answer so that no later reset of the answer takes it off. */
     public static Request customize(Request request, HttpFields.Mutable response) {
-        HEADERS.forEach((name, value) ->
-                response.put(new ResponseHttpFields.PersistentHttpField(new HttpField(name, value))));
+        HEADERS.forEach(
+                (name, value) -> response.put(new ResponseHttpFields.PersistentHttpField(new HttpField(name, value))));
         return request;
     }
 
@@ -61,8 +61,7 @@ public final class Guard extends Handler.Wrapper {
         response.setStatus(421);
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, "text/plain; charset=utf-8");
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
-        Content.Sink.write(
-                response, true, "This server answers to localhost, 127.0.0.1 and [::1] alone.\n", callback);
+        Content.Sink.write(response, true, "This server answers to localhost, 127.0.0.1 and [::1] alone.\n", callback);
         return true;
     }
 

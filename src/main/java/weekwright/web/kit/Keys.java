@@ -34,8 +34,7 @@ final class Keys {
 
     /** Compares without telling by its time where two texts differ. */
     static boolean same(String one, String other) {
-        return MessageDigest.isEqual(
-                one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+        return MessageDigest.isEqual(one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
     }
 
     static String sha256(String text) {

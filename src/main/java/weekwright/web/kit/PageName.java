@@ -37,8 +37,8 @@ public record PageName(String group, List<String> words) {
     /** {@code weekwright.web.build.BuildTaskEditPage}. */
     public String className() {
         StringBuilder name = new StringBuilder("weekwright.web." + group + ".");
-        words.forEach(word -> name.append(word.substring(0, 1).toUpperCase(Locale.ROOT))
-                .append(word.substring(1)));
+        words.forEach(word ->
+                name.append(word.substring(0, 1).toUpperCase(Locale.ROOT)).append(word.substring(1)));
         return name.append("Page").toString();
     }
 

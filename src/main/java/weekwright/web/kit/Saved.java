@@ -28,6 +28,7 @@ public record Saved(String to, Optional<Frame.Flash> flash) {
     /** The same with a button that takes it back: it posts the fields to the address. */
     public Saved undo(String action, String label, Map<String, String> fields) {
         Frame.Undo undo = new Frame.Undo(action, label, fields);
-        return new Saved(to, Optional.of(new Frame.Flash(flash.map(Frame.Flash::text).orElse(""), Optional.of(undo))));
+        return new Saved(
+                to, Optional.of(new Frame.Flash(flash.map(Frame.Flash::text).orElse(""), Optional.of(undo))));
     }
 }
