@@ -11,6 +11,8 @@ import weekwright.web.kit.Page;
 import weekwright.web.log.LogEntryEditPage;
 import weekwright.web.log.LogPage;
 import weekwright.web.parts.Outlook;
+import weekwright.web.start.NewProject;
+import weekwright.web.start.StartFilesPage;
 import weekwright.web.start.StartNewPage;
 import weekwright.web.start.StartPage;
 
@@ -36,10 +38,12 @@ public final class Routes {
     /** @param app over any folder, an empty one too */
     public Routes(App app) {
         Outlook outlook = outlook(app);
+        NewProject start = new NewProject(app.folder(), app::create);
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
-                sheet("/start", Access.PUBLIC, new StartPage(app.folder().path().toString())),
-                form("/start/new", Access.PUBLIC, new StartNewPage(app::create)),
+                form("/start", Access.PUBLIC, new StartPage(start)),
+                form("/start/new", Access.PUBLIC, new StartNewPage(start)),
+                form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
                 form("/log", Access.HELPER, new LogPage(outlook)),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()));
         others = List.of(
