@@ -63,7 +63,9 @@ final class Books {
         for (Map<String, String> level : levels) {
             int days = Integer.parseInt(level.get("payout_days"));
             if (level.get("charged").equals("month")) {
-                for (YearMonth month = YearMonth.of(2026, 1); month.isBefore(YearMonth.of(2026, 12)); month = month.plusMonths(1)) {
+                for (YearMonth month = YearMonth.of(2026, 1);
+                        month.isBefore(YearMonth.of(2026, 12));
+                        month = month.plusMonths(1)) {
                     payout(level.get("id"), month, month.atDay(1).plusDays(days), "charge of " + month);
                 }
                 continue;
@@ -85,13 +87,22 @@ final class Books {
 
     private void payout(String level, YearMonth month, LocalDate date, String note) {
         BigDecimal[] charge = supporters.charge(level, month);
-        add(date, 1, cells(
-                "kind", "payout",
-                "amount", charge[1].toPlainString(),
-                "gross", charge[0].toPlainString(),
-                "fee", charge[0].subtract(charge[1]).toPlainString(),
-                "payee", level,
-                "note", note));
+        add(
+                date,
+                1,
+                cells(
+                        "kind",
+                        "payout",
+                        "amount",
+                        charge[1].toPlainString(),
+                        "gross",
+                        charge[0].toPlainString(),
+                        "fee",
+                        charge[0].subtract(charge[1]).toPlainString(),
+                        "payee",
+                        level,
+                        "note",
+                        note));
     }
 
     private void regular() {
@@ -120,11 +131,18 @@ final class Books {
             double drawn = 1 + spread * Math.max(-2, Math.min(2, random.nextGaussian()));
             amount = amount.multiply(BigDecimal.valueOf(drawn)).setScale(2, RoundingMode.HALF_UP);
         }
-        add(date, 2, cells(
-                "kind", drawings ? "drawings" : "regular",
-                "amount", amount.toPlainString(),
-                "payee", drawings ? "" : item.get("name"),
-                "note", note));
+        add(
+                date,
+                2,
+                cells(
+                        "kind",
+                        drawings ? "drawings" : "regular",
+                        "amount",
+                        amount.toPlainString(),
+                        "payee",
+                        drawings ? "" : item.get("name"),
+                        "note",
+                        note));
     }
 
     private void materials() {
@@ -132,18 +150,25 @@ final class Books {
             if (line.get("price_likely").isEmpty() || line.get("ordered").isEmpty()) {
                 continue;
             }
-            BigDecimal quantity = line.get("quantity").isEmpty() ? BigDecimal.ONE : new BigDecimal(line.get("quantity"));
+            BigDecimal quantity =
+                    line.get("quantity").isEmpty() ? BigDecimal.ONE : new BigDecimal(line.get("quantity"));
             int waste = line.get("waste").isEmpty() ? 0 : Integer.parseInt(line.get("waste"));
             BigDecimal bought = quantity.multiply(BigDecimal.valueOf(100 + waste, 2));
             BigDecimal expected = bought.multiply(new BigDecimal(line.get("price_likely")));
-            BigDecimal paid = expected.multiply(BigDecimal.valueOf(95 + random.nextInt(17), 2)).setScale(2, RoundingMode.HALF_UP);
+            BigDecimal paid = expected.multiply(BigDecimal.valueOf(95 + random.nextInt(17), 2))
+                    .setScale(2, RoundingMode.HALF_UP);
             BigDecimal deposit = BigDecimal.ZERO;
             if (!line.get("deposit").isEmpty()) {
-                deposit = expected.multiply(new BigDecimal(line.get("deposit")).movePointLeft(2)).setScale(2, RoundingMode.HALF_UP);
+                deposit = expected.multiply(new BigDecimal(line.get("deposit")).movePointLeft(2))
+                        .setScale(2, RoundingMode.HALF_UP);
                 pay(line, LocalDate.parse(line.get("ordered")), deposit, "deposit");
             }
             if (!line.get("received").isEmpty()) {
-                pay(line, LocalDate.parse(line.get("received")), paid.subtract(deposit), deposit.signum() > 0 ? "balance" : "");
+                pay(
+                        line,
+                        LocalDate.parse(line.get("received")),
+                        paid.subtract(deposit),
+                        deposit.signum() > 0 ? "balance" : "");
             }
         }
     }
@@ -172,13 +197,24 @@ final class Books {
             for (String account : List.of("bank", "tin")) {
                 BigDecimal sum = balance.get(account);
                 for (Row row : rows) {
-                    if (!row.date().isAfter(day) && row.date().isAfter(OPENED) && row.cells().get("account").equals(account)) {
+                    if (!row.date().isAfter(day)
+                            && row.date().isAfter(OPENED)
+                            && row.cells().get("account").equals(account)) {
                         sum = sum.add(new BigDecimal(row.cells().get("amount")));
                     }
                 }
-                counted.add(new Row(day, 9, cells(
-                        "kind", "counted", "amount", sum.toPlainString(), "account", account,
-                        "note", account.equals("bank") ? "statement" : "counted by both")));
+                counted.add(new Row(
+                        day,
+                        9,
+                        cells(
+                                "kind",
+                                "counted",
+                                "amount",
+                                sum.toPlainString(),
+                                "account",
+                                account,
+                                "note",
+                                account.equals("bank") ? "statement" : "counted by both")));
             }
         }
         rows.addAll(counted);
@@ -200,7 +236,9 @@ final class Books {
             Map<String, String> cells = row.cells();
             cells.put("id", String.format(Locale.ROOT, "l%04d", written.size() + 1));
             cells.put("date", row.date().toString());
-            written.add(Arrays.stream(HEAD.split(",")).map(name -> cells.getOrDefault(name, "")).toList());
+            written.add(Arrays.stream(HEAD.split(","))
+                    .map(name -> cells.getOrDefault(name, ""))
+                    .toList());
         }
         return Csv.text(HEAD, written);
     }

@@ -62,7 +62,8 @@ final class Calendar {
             return 0;
         }
         int lost = stopped.stream()
-                .filter(row -> row.get("crew").equals(person.get("id")) && row.get("date").equals(day.toString()))
+                .filter(row -> row.get("crew").equals(person.get("id"))
+                        && row.get("date").equals(day.toString()))
                 .mapToInt(row -> (int) Math.round(Double.parseDouble(row.get("hours")) * 60))
                 .sum();
         return Math.max(0, stated - lost - eaten) / 15 * 15;

@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -21,20 +20,6 @@ import java.util.TreeMap;
 final class Diary {
     static final LocalDate FIRST = LocalDate.of(2025, 12, 15);
     static final LocalDate LAST = LocalDate.of(2026, 11, 24);
-
-    /** One line of hours.csv before it has an id; {@code pieces} and {@code footage} 0 mean none. */
-    record Entry(
-            LocalDate date,
-            String crew,
-            String task,
-            String episode,
-            String as,
-            int minutes,
-            int pieces,
-            int spoiled,
-            boolean filmed,
-            int footage,
-            String note) {}
 
     private Random random = new Random(20261125);
     private final Map<String, Map<String, String>> tasks = new LinkedHashMap<>();
@@ -79,7 +64,8 @@ final class Diary {
         List<Entry> today = new ArrayList<>();
         editing.on(day).forEach((episode, minutes) -> {
             left.merge("tomas", -minutes, Integer::sum);
-            today.add(new Entry(day, "tomas", "", episode, "edit", minutes, 0, 0, false, 0, remarks.edit(day, episode)));
+            today.add(
+                    new Entry(day, "tomas", "", episode, "edit", minutes, 0, 0, false, 0, remarks.edit(day, episode)));
         });
         shopAndOffice(day, left, today);
         waits(day);
@@ -92,7 +78,8 @@ final class Diary {
                 work(job, day, left, most, today);
             }
         }
-        today.sort(Comparator.comparing((Entry entry) -> List.of("ilse", "tomas", "wren").indexOf(entry.crew())));
+        today.sort(Comparator.comparing(
+                (Entry entry) -> List.of("ilse", "tomas", "wren").indexOf(entry.crew())));
         entries.addAll(today);
     }
 
@@ -121,7 +108,8 @@ final class Diary {
                 LocalDate begun = started.get(job.task());
                 if (begun == null && workable(job, day)) {
                     started.put(job.task(), day);
-                } else if (begun != null && !begun.plusDays(job.minutes() / 1440).isAfter(day)) {
+                } else if (begun != null
+                        && !begun.plusDays(job.minutes() / 1440).isAfter(day)) {
                     done.put(job.task(), day);
                 }
             }
@@ -144,7 +132,9 @@ final class Diary {
                 return false;
             }
         }
-        if (calendar.wet(day) && !task.get("outdoors").isEmpty() && !task.get("stage").equals("sluice")) {
+        if (calendar.wet(day)
+                && !task.get("outdoors").isEmpty()
+                && !task.get("stage").equals("sluice")) {
             return false;
         }
         for (Map<String, String> link : links) {
@@ -191,7 +181,8 @@ final class Diary {
             return;
         }
         boolean filmed = films(task);
-        boolean operator = filmed && (task.get("camera").equals("operator") || task.get("camera").equals("once"));
+        boolean operator = filmed
+                && (task.get("camera").equals("operator") || task.get("camera").equals("once"));
         for (String person : there) {
             int open = job.minutes() - worked.getOrDefault(job.task(), 0);
             int kept = operator && person.equals("tomas") && left.get(person) >= 150 ? 75 : 0;
@@ -210,7 +201,16 @@ final class Diary {
             int spoiled = pieces > 3 && random.nextInt(9) == 0 ? 1 : 0;
             int footage = filmed && !operator ? 5 + 5 * random.nextInt(8) : 0;
             today.add(new Entry(
-                    day, person, job.task(), "", "", chunk, pieces, spoiled, filmed, footage,
+                    day,
+                    person,
+                    job.task(),
+                    "",
+                    "",
+                    chunk,
+                    pieces,
+                    spoiled,
+                    filmed,
+                    footage,
                     remarks.task(job.task(), last && job.share() == 1)));
             filmed = filmed && operator;
             if (last && job.share() == 1) {
@@ -242,7 +242,17 @@ final class Diary {
             left.merge("tomas", -minutes, Integer::sum);
             int footage = minutes / 2 - minutes / 2 % 5 + 5 * random.nextInt(3);
             today.add(new Entry(
-                    day, "tomas", job.task(), "", "camera", minutes, 0, 0, true, footage, remarks.camera(task.get("id"))));
+                    day,
+                    "tomas",
+                    job.task(),
+                    "",
+                    "camera",
+                    minutes,
+                    0,
+                    0,
+                    true,
+                    footage,
+                    remarks.camera(task.get("id"))));
         }
     }
 
@@ -271,31 +281,9 @@ final class Diary {
     /** The text of hours.csv. */
     String text() {
         List<List<String>> rows = new ArrayList<>();
-        int number = 0;
         for (Entry entry : entries) {
-            number++;
-            rows.add(List.of(
-                    String.format(Locale.ROOT, "h%04d", number),
-                    entry.date().toString(),
-                    entry.crew(),
-                    "",
-                    entry.task(),
-                    entry.episode(),
-                    entry.as(),
-                    hours(entry.minutes()),
-                    entry.pieces() == 0 ? "" : Integer.toString(entry.pieces()),
-                    entry.spoiled() == 0 ? "" : Integer.toString(entry.spoiled()),
-                    entry.filmed() ? "yes" : "",
-                    entry.footage() == 0 ? "" : Integer.toString(entry.footage()),
-                    entry.note()));
+            rows.add(entry.cells(rows.size() + 1));
         }
-        return Csv.text(
-                "id,date,crew,people,task,episode,as,hours,pieces,spoiled,filmed,footage_minutes,note", rows);
-    }
-
-    /** Hours in shortest form with at most two decimals: 90 minutes are 1.5. */
-    static String hours(int minutes) {
-        String text = String.format(Locale.ROOT, "%.2f", minutes / 60.0);
-        return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        return Csv.text(Entry.HEAD, rows);
     }
 }

@@ -60,7 +60,8 @@ final class DrawnWood {
         sheet.shape(INK, 2.4, Sheet.PAPER, hole);
         Shape arm = path(432, 70, 538, 70, 538, 570, 432, 570);
         sheet.shape(PRUSSIAN, 2.4, WASH, arm).grain(PRUSSIAN, 2, 300, arm);
-        sheet.outline(INK, 2, LEAF, 538, 330, 556, 450, 560, 500, 538, 500).outline(INK, 2, LEAF, 432, 330, 414, 450, 410, 500, 432, 500);
+        sheet.outline(INK, 2, LEAF, 538, 330, 556, 450, 560, 500, 538, 500)
+                .outline(INK, 2, LEAF, 432, 330, 414, 450, 410, 500, 432, 500);
         sheet.centre(485, 50, 485, 590).measure(430, 540, 150, 190).measure(414, 556, 540, 450);
         return sheet;
     }
@@ -78,10 +79,12 @@ final class DrawnWood {
         for (double x : new double[] {300, 350, 400, 560, 610, 660}) {
             sheet.shape(INK, 1.6, Sheet.PAPER, new Rectangle2D.Double(x, 285, 24, 40));
         }
-        sheet.shape(INK, 2.4, WASH, new Rectangle2D.Double(52, 288, 68, 34)).shape(INK, 2.4, WASH, new Rectangle2D.Double(840, 288, 68, 34));
+        sheet.shape(INK, 2.4, WASH, new Rectangle2D.Double(52, 288, 68, 34))
+                .shape(INK, 2.4, WASH, new Rectangle2D.Double(840, 288, 68, 34));
         sheet.centre(40, 305, 920, 305).measure(120, 840, 460, 360).measure(128, 218, 200, 245);
         for (double x : new double[] {230, 700}) {
-            sheet.outline(INK, 2, null, x - 40, 520, x - 14, 362, x + 14, 362, x + 40, 520).line(INK, 2, x - 30, 460, x + 30, 460);
+            sheet.outline(INK, 2, null, x - 40, 520, x - 14, 362, x + 14, 362, x + 40, 520)
+                    .line(INK, 2, x - 30, 460, x + 30, 460);
         }
         return sheet;
     }
@@ -97,13 +100,20 @@ final class DrawnWood {
             Shape wing = turned(new Rectangle2D.Double(320, 304, 190, 32), 90 * turn, 320, 320);
             sheet.shape(PRUSSIAN, 2.4, WASH, wing);
             for (int side : new int[] {-26, 26}) {
-                sheet.shape(INK, 1.4, Sheet.PAPER, turned(new Rectangle2D.Double(420, 320 + side - 7, 46, 14), 90 * turn, 320, 320));
+                sheet.shape(
+                        INK,
+                        1.4,
+                        Sheet.PAPER,
+                        turned(new Rectangle2D.Double(420, 320 + side - 7, 46, 14), 90 * turn, 320, 320));
             }
         }
         sheet.circle(PRUSSIAN, 3, WASH, 320, 320, 44).circle(INK, 1.4, null, 320, 320, 4);
         sheet.centre(70, 320, 570, 320).centre(320, 70, 320, 570);
-        sheet.outline(PRUSSIAN, 2.4, WASH, 660, 230, 860, 230, 860, 300, 900, 300, 900, 340, 860, 340, 860, 410, 660, 410);
-        sheet.line(PRUSSIAN, 1.4, 660, 300, 860, 300).line(PRUSSIAN, 1.4, 660, 340, 860, 340).centre(640, 320, 920, 320);
+        sheet.outline(
+                PRUSSIAN, 2.4, WASH, 660, 230, 860, 230, 860, 300, 900, 300, 900, 340, 860, 340, 860, 410, 660, 410);
+        sheet.line(PRUSSIAN, 1.4, 660, 300, 860, 300)
+                .line(PRUSSIAN, 1.4, 660, 340, 860, 340)
+                .centre(640, 320, 920, 320);
         return sheet.measure(660, 860, 470, 410);
     }
 
@@ -123,12 +133,26 @@ final class DrawnWood {
         Sheet sheet = new Sheet();
         double x = 480;
         double y = 320;
-        sheet.circle(INK, 2.4, LEAF, x, y, 262).circle(INK, 2.4, Sheet.PAPER, x, y, 214).circle(PRUSSIAN, 1.6, null, x, y, 222);
+        sheet.circle(INK, 2.4, LEAF, x, y, 262)
+                .circle(INK, 2.4, Sheet.PAPER, x, y, 214)
+                .circle(PRUSSIAN, 1.6, null, x, y, 222);
         for (int i = 0; i < 36; i++) {
             double angle = Math.toRadians(10 * i);
             double on = Math.toRadians(10 * i + 13);
-            sheet.line(PRUSSIAN, 1.8, x + 222 * Math.cos(angle), y + 222 * Math.sin(angle), x + 240 * Math.cos(angle), y + 240 * Math.sin(angle));
-            sheet.line(PRUSSIAN, 1.8, x + 240 * Math.cos(angle), y + 240 * Math.sin(angle), x + 262 * Math.cos(on), y + 262 * Math.sin(on));
+            sheet.line(
+                    PRUSSIAN,
+                    1.8,
+                    x + 222 * Math.cos(angle),
+                    y + 222 * Math.sin(angle),
+                    x + 240 * Math.cos(angle),
+                    y + 240 * Math.sin(angle));
+            sheet.line(
+                    PRUSSIAN,
+                    1.8,
+                    x + 240 * Math.cos(angle),
+                    y + 240 * Math.sin(angle),
+                    x + 262 * Math.cos(on),
+                    y + 262 * Math.sin(on));
         }
         for (int i = 0; i < 3; i++) {
             sheet.shape(INK, 2, LEAF, turned(new Rectangle2D.Double(x - 238, y - 13, 476, 26), 60 * i + 15, x, y));
@@ -139,14 +163,28 @@ final class DrawnWood {
 
     private static Sheet bucket() {
         Sheet sheet = new Sheet();
-        sheet.arc(INK, 2.4, 480, 1500, 1300, 72, 36).arc(INK, 2.4, 480, 1500, 1060, 72, 36).arc(THIN, 1.4, 480, 1500, 1080, 72, 36);
+        sheet.arc(INK, 2.4, 480, 1500, 1300, 72, 36)
+                .arc(INK, 2.4, 480, 1500, 1060, 72, 36)
+                .arc(THIN, 1.4, 480, 1500, 1080, 72, 36);
         for (int i = -2; i < 2; i++) {
             double angle = Math.toRadians(-90 + 7.5 * i + 1.5);
             double next = Math.toRadians(-90 + 7.5 * i + 7.2);
             double cx = 480;
             double cy = 1500;
-            sheet.line(PRUSSIAN, 9, cx + 1080 * Math.cos(angle), cy + 1080 * Math.sin(angle), cx + 1160 * Math.cos(angle), cy + 1160 * Math.sin(angle));
-            sheet.line(PRUSSIAN, 9, cx + 1160 * Math.cos(angle), cy + 1160 * Math.sin(angle), cx + 1298 * Math.cos(next), cy + 1298 * Math.sin(next));
+            sheet.line(
+                    PRUSSIAN,
+                    9,
+                    cx + 1080 * Math.cos(angle),
+                    cy + 1080 * Math.sin(angle),
+                    cx + 1160 * Math.cos(angle),
+                    cy + 1160 * Math.sin(angle));
+            sheet.line(
+                    PRUSSIAN,
+                    9,
+                    cx + 1160 * Math.cos(angle),
+                    cy + 1160 * Math.sin(angle),
+                    cx + 1298 * Math.cos(next),
+                    cy + 1298 * Math.sin(next));
         }
         for (int i = 0; i < 4; i++) {
             sheet.line(THIN, 1.2, 150 + 14 * i, 70 + 16 * i, 330 + 14 * i, 78 + 16 * i);
@@ -163,7 +201,9 @@ final class DrawnWood {
             sheet.shape(i < 2 ? THIN : PRUSSIAN, 2.2, i < 2 ? LEAF : WASH, head).shape(INK, 2.2, LEAF, shank);
             sheet.grain(THIN, i, 30, shank);
             if (i > 1) {
-                sheet.outline(PRUSSIAN, 2.6, LEAF, x + 6, 300, x + 14, 190, x + 34, 150, x + 62, 150, x + 82, 190, x + 90, 300);
+                sheet.outline(
+                        PRUSSIAN, 2.6, LEAF, x + 6, 300, x + 14, 190, x + 34, 150, x + 62, 150, x + 82, 190, x + 90,
+                        300);
             }
             if (i > 2) {
                 sheet.circle(INK, 2, Sheet.PAPER, x + 48, 470, 7);
@@ -177,7 +217,8 @@ final class DrawnWood {
         for (int i = 0; i < 10; i++) {
             double y = 90 + 48 * i;
             Shape peg = path(150, y, 640 + 12 * (i % 3), y + 3, 760, y + 11, 760, y + 17, 640, y + 25, 150, y + 28);
-            sheet.shape(i == 6 ? THIN : INK, 1.8, i == 6 ? Sheet.PAPER : LEAF, peg).grain(THIN, 40 + i, 9, peg);
+            sheet.shape(i == 6 ? THIN : INK, 1.8, i == 6 ? Sheet.PAPER : LEAF, peg)
+                    .grain(THIN, 40 + i, 9, peg);
             sheet.shape(PRUSSIAN, 1.6, WASH, new Ellipse2D.Double(143, y, 14, 28));
         }
         return sheet.line(THIN, 1.4, 640, 60, 640, 590);
@@ -196,14 +237,17 @@ final class DrawnWood {
         for (double x = 220; x < 800; x += 240) {
             sheet.shape(INK, 2, THIN, new Rectangle2D.Double(x, 480, 60, 50));
         }
-        return sheet.line(INK, 3, 110, 128, 860, 104).line(INK, 1.4, 110, 136, 860, 112).line(THIN, 1.2, 40, 531, 920, 531);
+        return sheet.line(INK, 3, 110, 128, 860, 104)
+                .line(INK, 1.4, 110, 136, 860, 112)
+                .line(THIN, 1.2, 40, 531, 920, 531);
     }
 
     private static Sheet sluiceFrame() {
         Sheet sheet = new Sheet();
         for (double x : new double[] {270, 630}) {
             Shape post = new Rectangle2D.Double(x, 90, 60, 440);
-            sheet.shape(INK, 2.4, LEAF, post).line(PRUSSIAN, 1.6, x + (x < 400 ? 46 : 14), 90, x + (x < 400 ? 46 : 14), 530);
+            sheet.shape(INK, 2.4, LEAF, post)
+                    .line(PRUSSIAN, 1.6, x + (x < 400 ? 46 : 14), 90, x + (x < 400 ? 46 : 14), 530);
         }
         for (double y : new double[] {110, 500}) {
             Shape beam = new Rectangle2D.Double(220, y, 520, 54);
@@ -234,7 +278,8 @@ final class DrawnWood {
             sheet.line(PRUSSIAN, 2, x, 248 - (x - 160) / 17, x + 34, 300 - (x - 160) / 17);
         }
         for (double x : new double[] {260, 690}) {
-            sheet.outline(INK, 2, null, x - 50, 560, x - 20, 430, x + 20, 430, x + 50, 560).line(INK, 2, x - 40, 510, x + 40, 510);
+            sheet.outline(INK, 2, null, x - 50, 560, x - 20, 430, x + 20, 430, x + 50, 560)
+                    .line(INK, 2, x - 40, 510, x + 40, 510);
         }
         return sheet.line(THIN, 1.2, 40, 561, 920, 561);
     }

@@ -28,7 +28,8 @@ final class DrawnWorks {
         receipt().save(receipts.resolve("2026-11-13-hoop-iron.png"));
     }
 
-    private static void course(Sheet sheet, Random random, double x1, double x2, double y, double height, boolean through) {
+    private static void course(
+            Sheet sheet, Random random, double x1, double x2, double y, double height, boolean through) {
         double x = x1;
         while (x < x2 - 1) {
             double width = Math.min(x2 - x, through ? x2 - x : 60 + random.nextInt(70));
@@ -49,7 +50,9 @@ final class DrawnWorks {
             course(sheet, random, 270 + 8 * (9 - i) - 40, 560, 512 - 48 * i, 46, i == 3 || i == 6);
         }
         sheet.shape(INK, 2, LEAF, new Rectangle2D.Double(230, 560, 400, 36));
-        sheet.circle(PRUSSIAN, 2.6, WASH, 590, 470, 20).line(PRUSSIAN, 3, 570, 476, 250, 500).line(PRUSSIAN, 1.6, 250, 500, 236, 556);
+        sheet.circle(PRUSSIAN, 2.6, WASH, 590, 470, 20)
+                .line(PRUSSIAN, 3, 570, 476, 250, 500)
+                .line(PRUSSIAN, 1.6, 250, 500, 236, 556);
         for (int i = 0; i < 26; i++) {
             sheet.circle(THIN, 1, null, 572 + random.nextInt(60), 420 + random.nextInt(110), 4 + random.nextInt(4));
         }
@@ -61,12 +64,17 @@ final class DrawnWorks {
         Shape pit = path(200, 230, 760, 230, 760, 410, 200, 410);
         Shape wall = path(150, 170, 820, 170, 820, 230, 150, 230);
         Shape long2 = path(150, 410, 820, 410, 820, 470, 150, 470);
-        sheet.shape(INK, 2.2, LEAF, wall).hatch(THIN, 12, wall).shape(INK, 2.2, LEAF, long2).hatch(THIN, 12, long2);
+        sheet.shape(INK, 2.2, LEAF, wall)
+                .hatch(THIN, 12, wall)
+                .shape(INK, 2.2, LEAF, long2)
+                .hatch(THIN, 12, long2);
         sheet.shape(INK, 2.2, null, pit);
-        sheet.shape(PRUSSIAN, 2.4, WASH, new Rectangle2D.Double(440, 180, 90, 44)).shape(PRUSSIAN, 2.4, WASH, new Rectangle2D.Double(440, 416, 90, 44));
+        sheet.shape(PRUSSIAN, 2.4, WASH, new Rectangle2D.Double(440, 180, 90, 44))
+                .shape(PRUSSIAN, 2.4, WASH, new Rectangle2D.Double(440, 416, 90, 44));
         sheet.centre(485, 100, 485, 540).dashed(PRUSSIAN, 280, 260, 690, 260).dashed(PRUSSIAN, 280, 380, 690, 380);
         for (int i = 0; i < 4; i++) {
-            sheet.line(PRUSSIAN, 1.6, 70, 290 + 20 * i, 180, 290 + 20 * i).line(PRUSSIAN, 1.6, 780, 290 + 20 * i, 890, 290 + 20 * i);
+            sheet.line(PRUSSIAN, 1.6, 70, 290 + 20 * i, 180, 290 + 20 * i)
+                    .line(PRUSSIAN, 1.6, 780, 290 + 20 * i, 890, 290 + 20 * i);
         }
         return sheet.measure(200, 760, 560, 410);
     }
@@ -80,9 +88,12 @@ final class DrawnWorks {
             }
             Shape stone = path(x + 10, 310, x + 190, 310, x + 190, 406, x + 10, 406);
             sheet.shape(PRUSSIAN, 2.6, WASH, stone).hatch(PRUSSIAN, 26, stone);
-            sheet.shape(INK, 2.2, LEAF, path(x + 62, 310, x + 138, 310, x + 128, 268, x + 72, 268)).arc(INK, 2.2, x + 100, 268, 26, 180, 180);
+            sheet.shape(INK, 2.2, LEAF, path(x + 62, 310, x + 138, 310, x + 128, 268, x + 72, 268))
+                    .arc(INK, 2.2, x + 100, 268, 26, 180, 180);
         }
-        sheet.line(INK, 2, 150, 300, 812, 300).shape(INK, 1.8, LEAF, new Rectangle2D.Double(440, 284, 84, 16)).circle(PRUSSIAN, 1.6, WASH, 482, 292, 5);
+        sheet.line(INK, 2, 150, 300, 812, 300)
+                .shape(INK, 1.8, LEAF, new Rectangle2D.Double(440, 284, 84, 16))
+                .circle(PRUSSIAN, 1.6, WASH, 482, 292, 5);
         return sheet.centre(210, 220, 750, 220).measure(210, 750, 160, 240);
     }
 
@@ -109,17 +120,27 @@ final class DrawnWorks {
             sheet.line(PRUSSIAN, 3.4, x[i], 200 + 13 * i, x[i + 1], 213 + 13 * i);
             sheet.line(PRUSSIAN, 1, x[i] + 5, 204 + 13 * i, x[i + 1] + 12, 214 + 13 * i);
         }
-        return sheet.circle(PRUSSIAN, 1.6, null, 344, 246, 84).centre(110, 320, 860, 320).measure(330, 360, 140, 200);
+        return sheet.circle(PRUSSIAN, 1.6, null, 344, 246, 84)
+                .centre(110, 320, 860, 320)
+                .measure(330, 360, 140, 200);
     }
 
     private static Sheet bandsaw() {
         Sheet sheet = new Sheet();
         sheet.outline(INK, 2.4, LEAF, 560, 560, 560, 90, 640, 70, 680, 110, 680, 560);
         for (double y : new double[] {170, 480}) {
-            sheet.circle(INK, 2.6, WASH, 470, y, 110).circle(PRUSSIAN, 2, LEAF, 470, y, 98).circle(INK, 2, WASH, 470, y, 20);
+            sheet.circle(INK, 2.6, WASH, 470, y, 110)
+                    .circle(PRUSSIAN, 2, LEAF, 470, y, 98)
+                    .circle(INK, 2, WASH, 470, y, 20);
             for (int i = 0; i < 6; i++) {
                 double angle = Math.toRadians(60 * i + 12);
-                sheet.line(PRUSSIAN, 5, 470 + 20 * Math.cos(angle), y + 20 * Math.sin(angle), 470 + 98 * Math.cos(angle), y + 98 * Math.sin(angle));
+                sheet.line(
+                        PRUSSIAN,
+                        5,
+                        470 + 20 * Math.cos(angle),
+                        y + 20 * Math.sin(angle),
+                        470 + 98 * Math.cos(angle),
+                        y + 98 * Math.sin(angle));
             }
         }
         sheet.line(INK, 2.6, 360, 170, 360, 480).line(INK, 1.4, 580, 170, 580, 480);
@@ -158,7 +179,9 @@ final class DrawnWorks {
             sheet.arc(THIN, 1.6, 210 + 34 * i, 300 - 9 * (i % 3), 26, 60, 150);
         }
         sheet.outline(INK, 2.4, WASH, 640, 400, 860, 400, 840, 570, 660, 570).line(PRUSSIAN, 2.4, 648, 428, 852, 428);
-        return sheet.line(INK, 4, 410, 390, 620, 250).line(INK, 4, 404, 380, 606, 236).line(THIN, 1.2, 40, 571, 920, 571);
+        return sheet.line(INK, 4, 410, 390, 620, 250)
+                .line(INK, 4, 404, 380, 606, 236)
+                .line(THIN, 1.2, 40, 571, 920, 571);
     }
 
     private static Sheet receipt() {

@@ -41,7 +41,9 @@ final class Editing {
 
     private void back(String episode, LocalDate from, LocalDate to, int wanted, Calendar calendar) {
         int left = wanted;
-        for (LocalDate day = from; left > 0 && !day.isBefore(to) && !day.isBefore(Diary.FIRST); day = day.minusDays(1)) {
+        for (LocalDate day = from;
+                left > 0 && !day.isBefore(to) && !day.isBefore(Diary.FIRST);
+                day = day.minusDays(1)) {
             int open = Math.min(MOST, calendar.minutes(day).getOrDefault("tomas", 0)) - used.getOrDefault(day, 0);
             boolean friday = day.getDayOfWeek() == DayOfWeek.FRIDAY;
             int chunk = Math.min(left, friday ? Math.min(open, 120) : open);

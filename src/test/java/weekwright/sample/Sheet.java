@@ -68,7 +68,11 @@ final class Sheet {
     }
 
     Sheet arc(Color color, double width, double x, double y, double radius, double from, double extent) {
-        return shape(color, width, null, new Arc2D.Double(x - radius, y - radius, 2 * radius, 2 * radius, from, extent, Arc2D.OPEN));
+        return shape(
+                color,
+                width,
+                null,
+                new Arc2D.Double(x - radius, y - radius, 2 * radius, 2 * radius, from, extent, Arc2D.OPEN));
     }
 
     /** A regular figure of so many corners, the first one at the angle {@code turn}. */
@@ -98,7 +102,9 @@ final class Sheet {
         Random random = new Random(seed);
         Shape clip = pen.getClip();
         pen.clip(inside);
-        for (double y = inside.getBounds().getMinY(); y < inside.getBounds().getMaxY(); y += gap * (.6 + random.nextDouble())) {
+        for (double y = inside.getBounds().getMinY();
+                y < inside.getBounds().getMaxY();
+                y += gap * (.6 + random.nextDouble())) {
             Path2D fibre = new Path2D.Double();
             fibre.moveTo(inside.getBounds().getMinX(), y);
             for (double x = inside.getBounds().getMinX(); x < inside.getBounds().getMaxX(); x += 60) {
@@ -113,7 +119,8 @@ final class Sheet {
 
     /** A dimension line with oblique ends and its two witness lines, for a level stretch. */
     Sheet measure(double x1, double x2, double y, double from) {
-        line(THIN, 1, x1, from, x1, y + 8 * Math.signum(y - from)).line(THIN, 1, x2, from, x2, y + 8 * Math.signum(y - from));
+        line(THIN, 1, x1, from, x1, y + 8 * Math.signum(y - from))
+                .line(THIN, 1, x2, from, x2, y + 8 * Math.signum(y - from));
         line(INK, 1, x1, y, x2, y);
         return line(INK, 1.6, x1 - 6, y + 6, x1 + 6, y - 6).line(INK, 1.6, x2 - 6, y + 6, x2 + 6, y - 6);
     }
@@ -121,7 +128,8 @@ final class Sheet {
     /** A centre line, long and short. */
     Sheet centre(double x1, double y1, double x2, double y2) {
         pen.setColor(PRUSSIAN);
-        pen.setStroke(new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4, new float[] {18, 5, 4, 5}, 0));
+        pen.setStroke(
+                new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4, new float[] {18, 5, 4, 5}, 0));
         pen.draw(new Line2D.Double(x1, y1, x2, y2));
         return this;
     }

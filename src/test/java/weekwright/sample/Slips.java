@@ -8,8 +8,7 @@ import java.util.Map;
 
 /** The rows of the sample's ledger that follow from nothing else, written by hand: date, amount, kind, account, payee, note. */
 final class Slips {
-    private static final String ROWS =
-            """
+    private static final String ROWS = """
             2025-12-16 |  -41.80 | other-cost   | bank | the builders' yard  | Gloves, dust masks, marker
             2025-12-19 |  -26.40 | other-cost   | tin  | the baker           | Soup for the people who held the tarpaulins
             2025-12-22 |  180.00 | other-income | bank | a neighbour         | Two days with the van and saw
@@ -70,7 +69,7 @@ final class Slips {
                 cells.put("once", "yes");
             }
             if (parts[4].equals("tool maker abroad")) {
-                cells.put("foreign_amount", "84.00");
+                cells.put("foreign_amount", "84");
                 cells.put("foreign_currency", "GBP");
                 cells.put("rate", "1.165");
             }

@@ -19,8 +19,7 @@ import java.util.List;
  */
 record Worked(String task, int minutes, List<String> people, boolean together, LocalDate from, double share) {
 
-    private static final String JOBS =
-            """
+    private static final String JOBS = """
             pit.1    |  30   | ilse tomas | 2025-12-15
             roof.1   |  31   | ilse+tomas | 2025-12-18
             pit.2    |  46   | ilse+tomas | 2026-01-05
