@@ -126,7 +126,8 @@ final class AheadWide {
             }
             if (Styles.MONTH.face().width(name, 15) + 6 <= until - at) {
                 svg.text(Styles.MONTH.kind(), at + 6, 14, "start", name);
-                monthNames.add(Box.ofText(Lettering.HEAD, 15, at + 6, 14, "start", name).wider(3));
+                monthNames.add(Box.ofText(Lettering.HEAD, 15, at + 6, 14, "start", name)
+                        .wider(3));
             }
         }
         for (LocalDate day : sheet.weekdays(model.slotDay())) {

@@ -56,7 +56,22 @@ public final class KeyDrawing {
     private static final Set<String> SHAPES =
             Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
     private static final Set<String> GEOMETRY = Set.of(
-            "d", "x", "y", "width", "height", "cx", "cy", "r", "rx", "ry", "x1", "y1", "x2", "y2", "points", "transform");
+            "d",
+            "x",
+            "y",
+            "width",
+            "height",
+            "cx",
+            "cy",
+            "r",
+            "rx",
+            "ry",
+            "x1",
+            "y1",
+            "x2",
+            "y2",
+            "points",
+            "transform");
     private static final Pattern VALUE = Pattern.compile("[0-9a-zA-Z.,+\\-\\s()%]*");
     private static final Pattern BOX = Pattern.compile("[0-9.+\\-eE]+([ ,]+[0-9.+\\-eE]+){3}");
     private static final Pattern LENGTH = Pattern.compile("([0-9]+(\\.[0-9]+)?)(px|mm|cm|in|pt)?");
@@ -122,11 +137,12 @@ public final class KeyDrawing {
             String tag = local(element);
             if (tag.equals("g")) {
                 out.append("<g");
-                part(element, named).ifPresent(p -> out.append(" class=\"part ")
-                        .append(p.standing().kind)
-                        .append("\" data-number=\"")
-                        .append(p.number())
-                        .append('"'));
+                part(element, named)
+                        .ifPresent(p -> out.append(" class=\"part ")
+                                .append(p.standing().kind)
+                                .append("\" data-number=\"")
+                                .append(p.number())
+                                .append('"'));
                 geometry(element, out);
                 out.append('>');
                 children(element, named, out, depth + 1);
@@ -134,11 +150,12 @@ public final class KeyDrawing {
             } else if (SHAPES.contains(tag) && shapes < MOST_SHAPES) {
                 shapes++;
                 out.append('<').append(tag);
-                part(element, named).ifPresent(p -> out.append(" class=\"part ")
-                        .append(p.standing().kind)
-                        .append("\" data-number=\"")
-                        .append(p.number())
-                        .append('"'));
+                part(element, named)
+                        .ifPresent(p -> out.append(" class=\"part ")
+                                .append(p.standing().kind)
+                                .append("\" data-number=\"")
+                                .append(p.number())
+                                .append('"'));
                 geometry(element, out);
                 out.append("/>");
             }
@@ -165,7 +182,11 @@ public final class KeyDrawing {
             String name = attributes.item(i).getNodeName();
             String value = attributes.item(i).getNodeValue();
             if (GEOMETRY.contains(name) && VALUE.matcher(value).matches()) {
-                out.append(' ').append(name).append("=\"").append(Svg.escape(value)).append('"');
+                out.append(' ')
+                        .append(name)
+                        .append("=\"")
+                        .append(Svg.escape(value))
+                        .append('"');
             }
         }
     }
