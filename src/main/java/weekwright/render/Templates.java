@@ -37,7 +37,6 @@ public final class Templates {
             "parts/table.css",
             "parts/marks.css",
             "parts/chart.css",
-            "parts/log.css",
             "parts/paper.css",
             "parts/week.css");
 
