@@ -6,6 +6,14 @@ import java.util.function.Function;
 import weekwright.App;
 import weekwright.render.Frame;
 import weekwright.web.account.AccountPage;
+import weekwright.web.build.BuildMaterialPage;
+import weekwright.web.build.BuildPage;
+import weekwright.web.build.BuildStageEditPage;
+import weekwright.web.build.BuildStagePage;
+import weekwright.web.build.BuildStagesNewPage;
+import weekwright.web.build.BuildTaskEditPage;
+import weekwright.web.build.BuildTaskPage;
+import weekwright.web.build.BuildTasksNewPage;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
@@ -36,7 +44,15 @@ public final class Routes {
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
                 form("/log", Access.HELPER, new LogPage(outlook)),
-                form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()));
+                form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
+                sheet("/build", Access.CREW, new BuildPage(outlook)),
+                form("/build/stages/new", Access.CREW, new BuildStagesNewPage()),
+                sheet("/build/stages/{id}", Access.CREW, new BuildStagePage(outlook)),
+                form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
+                form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
+                form("/build/tasks/{id}", Access.CREW, new BuildTaskPage(outlook)),
+                form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
+                form("/build/materials/{id}", Access.CREW, new BuildMaterialPage(outlook)));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
