@@ -99,8 +99,8 @@ public final class CommandLines {
             String given = unmatched.getUnmatched().get(0);
             String word = unmatched.isUnknownOption() ? "the option " + given : given;
             List<String> near = unmatched.getSuggestions();
-            return name + " does not know " + word + (near.isEmpty() ? "" : "; did you mean " + near.get(0) + "?")
-                    .replace("?.", "?");
+            return name + " does not know " + word
+                    + (near.isEmpty() ? "" : "; did you mean " + near.get(0) + "?").replace("?.", "?");
         }
         if (trouble instanceof MissingParameterException missing) {
             return name + " needs "

@@ -77,5 +77,4 @@ final class ForecastCommand implements Callable<Integer> {
         }
         return 0;
     }
-
 }

@@ -137,8 +137,9 @@ final class ForecastText {
         if (materials.need().minor() == 0) {
             return Optional.empty();
         }
-        return Optional.of("Materials still to pay: about " + formats.moneyForecast(materials.need().minor()) + "; "
-                + Chances.words(materials.covered()) + " that the reserve stays whole.");
+        return Optional.of("Materials still to pay: about "
+                + formats.moneyForecast(materials.need().minor()) + "; " + Chances.words(materials.covered())
+                + " that the reserve stays whole.");
     }
 
     private void episodes() {
@@ -161,8 +162,8 @@ final class ForecastText {
             sheet.line("No episodes are planned.");
         }
         Forecast.Slots slots = forecast.slots();
-        sheet.line("Of the next twelve slots " + decimals(slots.expectedEmpty12()) + " stay empty on average; that none does: "
-                + Chances.words(slots.noneEmpty12()) + ".");
+        sheet.line("Of the next twelve slots " + decimals(slots.expectedEmpty12())
+                + " stay empty on average; that none does: " + Chances.words(slots.noneEmpty12()) + ".");
         sheet.line("In hand, if nothing more were filmed: " + Formats.counted(forecast.weeksInHand(), "slot", "slots")
                 + " in a row.");
     }
@@ -173,7 +174,8 @@ final class ForecastText {
 
     private String episode(Forecast.Episode episode) {
         double chance = episode.onTime().orElse(0.0);
-        StringBuilder line = new StringBuilder(Formats.sentence(formats.date(episode.slot().get())));
+        StringBuilder line =
+                new StringBuilder(Formats.sentence(formats.date(episode.slot().get())));
         line.append(", ").append(names.episode(episode.id())).append(": ").append(Chances.safety(chance));
         line.append(", ").append(Chances.words(chance));
         if (Chances.safety(chance).equals("safe")) {
@@ -204,12 +206,15 @@ final class ForecastText {
 
     private String order(Forecast.Order order) {
         String item = Formats.sentence(names.material(order.material()));
-        String amount = order.amount().minor() == 0 ? "no cost" : "about " + formats.moneyForecast(order.amount().minor());
+        String amount = order.amount().minor() == 0
+                ? "no cost"
+                : "about " + formats.moneyForecast(order.amount().minor());
         if (order.orderBy().isEmpty()) {
             return item + ": not needed before " + formats.dateLong(forecast.horizon()) + ", " + amount + ".";
         }
         String by = order.orderBy().get().isBefore(forecast.asOf())
-                ? ": should have gone out by " + formats.dateLong(order.orderBy().get())
+                ? ": should have gone out by "
+                        + formats.dateLong(order.orderBy().get())
                 : ": order by " + formats.date(order.orderBy().get());
         long half = order.shortBy().p50().minor();
         return item + by + ", needed by " + formats.dateLong(order.needBy().get()) + ", " + amount
@@ -220,13 +225,15 @@ final class ForecastText {
         Forecast.Cash cash = forecast.cash();
         sheet.head("Money");
         sheet.line(formats.money(cash.now().minor()) + " now.");
-        sheet.line("As things go it lasts " + until(cash.runway()) + "; if pledges stopped today and nothing more were ordered, "
-                + until(cash.runwayWithoutPledges()) + " (four in five).");
+        sheet.line("As things go it lasts " + until(cash.runway())
+                + "; if pledges stopped today and nothing more were ordered, " + until(cash.runwayWithoutPledges())
+                + " (four in five).");
         cash.underReserve().stream()
                 .filter(month -> month.chance() >= 0.1)
                 .findFirst()
-                .ifPresent(month -> sheet.line("Under the reserve in " + Formats.monthYear(month.month().atDay(1))
-                        + ", if orders go out whatever the balance: " + Chances.words(month.chance()) + "."));
+                .ifPresent(month -> sheet.line("Under the reserve in "
+                        + Formats.monthYear(month.month().atDay(1)) + ", if orders go out whatever the balance: "
+                        + Chances.words(month.chance()) + "."));
         sheet.line("Pledges are usually taxable income; ask somebody qualified where you live.");
     }
 

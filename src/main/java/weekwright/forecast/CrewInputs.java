@@ -48,7 +48,8 @@ final class CrewInputs {
     private List<String> allHazards() {
         TreeSet<String> hazards = new TreeSet<>();
         facts.tasks().forEach(task -> hazards.addAll(task.hazards().list()));
-        facts.equipment().forEach(equipment -> hazards.addAll(equipment.hazards().list()));
+        facts.equipment()
+                .forEach(equipment -> hazards.addAll(equipment.hazards().list()));
         return List.copyOf(hazards);
     }
 
@@ -131,8 +132,7 @@ final class CrewInputs {
             return line.hours().get().minutes();
         }
         if (line.from().isPresent() && line.to().isPresent()) {
-            long minutes =
-                    Duration.between(line.from().get(), line.to().get()).toMinutes();
+            long minutes = Duration.between(line.from().get(), line.to().get()).toMinutes();
             return (int) Math.max(0, minutes);
         }
         return WHOLE_DAY_MINUTES;

@@ -22,9 +22,7 @@ final class EpisodeInputs {
     EpisodeInputs(Facts facts) {
         this.facts = facts;
         for (HoursEntry entry : facts.hours()) {
-            if (entry.episode().isPresent()
-                    && facts.known(entry.date())
-                    && entry.asOrDefault() != HoursEntry.As.SHOP) {
+            if (entry.episode().isPresent() && facts.known(entry.date()) && entry.asOrDefault() != HoursEntry.As.SHOP) {
                 edited.merge(
                         facts.id("episode", entry.episode()),
                         entry.hours().minutes() * entry.peopleOrDefault(),

@@ -179,7 +179,11 @@ record Facts(
      * @param low default of low as a share of likely, so too high
      */
     static Inputs.Range range(
-            Optional<Quantity> low, Optional<Quantity> likely, Optional<Quantity> high, Defaults defaults, double unit) {
+            Optional<Quantity> low,
+            Optional<Quantity> likely,
+            Optional<Quantity> high,
+            Defaults defaults,
+            double unit) {
         if (likely.isEmpty()) {
             return Inputs.Range.EMPTY;
         }
@@ -187,7 +191,9 @@ record Facts(
         BigDecimal least = low.map(Quantity::value).orElse(middle.multiply(defaults.low));
         BigDecimal most = high.map(Quantity::value).orElse(middle.multiply(defaults.high));
         return new Inputs.Range(
-                least.min(middle).doubleValue() * unit, middle.doubleValue() * unit, most.max(middle).doubleValue() * unit);
+                least.min(middle).doubleValue() * unit,
+                middle.doubleValue() * unit,
+                most.max(middle).doubleValue() * unit);
     }
 
     /** What stands for an empty low and high, as shares of likely (rule 21). */

@@ -139,9 +139,8 @@ public final class ForecastJson {
     }
 
     private static BigDecimal rounded(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value)
-                .setScale(PLACES, RoundingMode.HALF_UP)
-                .stripTrailingZeros();
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(PLACES, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }
 

@@ -148,8 +148,9 @@ final class ForecastMaker {
             if (task.dropped() != Inputs.NONE) {
                 continue;
             }
-            Forecast.Days start =
-                    task.started() != Inputs.NONE ? Forecast.Days.past(day(task.started())) : days(outcome.taskStart[t]);
+            Forecast.Days start = task.started() != Inputs.NONE
+                    ? Forecast.Days.past(day(task.started()))
+                    : days(outcome.taskStart[t]);
             if (task.done() != Inputs.NONE) {
                 Forecast.Days done = Forecast.Days.past(day(task.done()));
                 tasks.add(new Forecast.Task(task.id(), task.started() != Inputs.NONE ? start : done, done, 0, 0));
@@ -302,7 +303,9 @@ final class ForecastMaker {
     }
 
     private static Money[] money(long[] perTrial, double... q) {
-        return Arrays.stream(Outcome.quantiles(perTrial, q)).mapToObj(Money::new).toArray(Money[]::new);
+        return Arrays.stream(Outcome.quantiles(perTrial, q))
+                .mapToObj(Money::new)
+                .toArray(Money[]::new);
     }
 
     static Forecast.Days days(int[] perTrial) {
@@ -310,8 +313,7 @@ final class ForecastMaker {
         if (q[0] == Inputs.NONE) {
             return Forecast.Days.NONE;
         }
-        return new Forecast.Days(
-                date(q[0]), date(q[1]), date(q[2]), date(q[3]), Outcome.beyond(perTrial));
+        return new Forecast.Days(date(q[0]), date(q[1]), date(q[2]), date(q[3]), Outcome.beyond(perTrial));
     }
 
     static Optional<LocalDate> date(int day) {
@@ -327,5 +329,6 @@ final class ForecastMaker {
         return Outcome.quantile(perTrial, NEED);
     }
 
-    static final Comparator<Forecast.Order> BY_DAY = comparing(order -> order.orderBy().orElse(LocalDate.MAX));
+    static final Comparator<Forecast.Order> BY_DAY =
+            comparing(order -> order.orderBy().orElse(LocalDate.MAX));
 }

@@ -29,9 +29,8 @@ final class FundsInputs {
 
     FundsInputs(Facts facts) {
         this.facts = facts;
-        this.ledger = facts.ledger().stream()
-                .filter(row -> facts.known(row.date()))
-                .toList();
+        this.ledger =
+                facts.ledger().stream().filter(row -> facts.known(row.date())).toList();
         facts.stock().forEach(item -> stock.put(item.id().folded(), item));
     }
 
@@ -39,7 +38,8 @@ final class FundsInputs {
         Map<String, Long> paid = new HashMap<>();
         for (LedgerEntry row : ledger) {
             row.material()
-                    .ifPresent(id -> paid.merge(facts.id("material", id), -row.amount().minor(), Long::sum));
+                    .ifPresent(id ->
+                            paid.merge(facts.id("material", id), -row.amount().minor(), Long::sum));
         }
         return facts.materials().stream()
                 .map(row -> material(row, Math.max(0, paid.getOrDefault(row.id().value(), 0L))))
@@ -54,8 +54,7 @@ final class FundsInputs {
                 row.priceHigh().map(this::inMinor),
                 Facts.Defaults.SAME,
                 1);
-        Inputs.Range lead =
-                Facts.range(row.leadLow(), row.leadLikely(), row.leadHigh(), Facts.Defaults.SAME, 1);
+        Inputs.Range lead = Facts.range(row.leadLow(), row.leadLikely(), row.leadHigh(), Facts.Defaults.SAME, 1);
         int ordered = facts.fact(row.ordered());
         int received = facts.fact(row.received());
         Inputs.Source source = Inputs.Source.valueOf(row.sourceOrDefault().name());
@@ -96,8 +95,7 @@ final class FundsInputs {
     private record Lying(Inputs.Range ready, int since, int there) {}
 
     private Lying lying(StockItem item) {
-        Inputs.Range ready =
-                Facts.range(item.readyLow(), item.readyLikely(), item.readyHigh(), Facts.Defaults.SAME, 1);
+        Inputs.Range ready = Facts.range(item.readyLow(), item.readyLikely(), item.readyHigh(), Facts.Defaults.SAME, 1);
         int asOf = Facts.day(facts.asOf());
         int since = item.since().map(Facts::day).orElse(asOf);
         if (!ready.given() || since + Math.round(ready.high()) <= asOf) {
@@ -155,8 +153,7 @@ final class FundsInputs {
         Long[] months = new Long[(int) ChronoUnit.MONTHS.between(start, now)];
         Arrays.fill(months, 0L);
         for (LedgerEntry row : ledger) {
-            boolean other =
-                    row.kind() == LedgerEntry.Kind.OTHER_INCOME || row.kind() == LedgerEntry.Kind.OTHER_COST;
+            boolean other = row.kind() == LedgerEntry.Kind.OTHER_INCOME || row.kind() == LedgerEntry.Kind.OTHER_COST;
             int month = (int) ChronoUnit.MONTHS.between(start, YearMonth.from(row.date()));
             if (other && !row.once() && month >= 0 && month < months.length) {
                 months[month] += row.amount().minor();

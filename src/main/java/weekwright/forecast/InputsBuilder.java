@@ -59,8 +59,7 @@ public final class InputsBuilder {
                                 .map(Quantity::doubleValue)
                                 .toList(),
                         settings.spellDays().doubleValue()),
-                new Inputs.Orders(
-                        settings.marginDays(), settings.smallOrder().minor()),
+                new Inputs.Orders(settings.marginDays(), settings.smallOrder().minor()),
                 model(settings),
                 funds.money(),
                 funds.levels(),
@@ -96,8 +95,7 @@ public final class InputsBuilder {
                 named(facts.episodes(), row -> row.id().value(), row -> row.title()));
     }
 
-    private static <R> Map<String, String> named(
-            List<R> rows, Function<R, String> id, Function<R, String> name) {
+    private static <R> Map<String, String> named(List<R> rows, Function<R, String> id, Function<R, String> name) {
         Map<String, String> names = new LinkedHashMap<>();
         rows.forEach(row -> names.put(id.apply(row), name.apply(row)));
         return names;

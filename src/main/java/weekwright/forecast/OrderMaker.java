@@ -29,8 +29,7 @@ final class OrderMaker {
             if (isToOrder(material, task)) {
                 Forecast.Order order = dated(m, material);
                 unpriced.add(order);
-                order.needBy()
-                        .ifPresent(day -> needByStage.merge(task.stage(), day, (a, b) -> a.isBefore(b) ? a : b));
+                order.needBy().ifPresent(day -> needByStage.merge(task.stage(), day, (a, b) -> a.isBefore(b) ? a : b));
             }
         }
         unpriced.sort(ForecastMaker.BY_DAY);

@@ -18,9 +18,10 @@ public final class SavedForecastStore {
     /** Keeps a forecast. */
     public static void insert(Write write, SavedForecast forecast) {
         write.handle()
-                .createUpdate("INSERT INTO saved_forecast (day, made_at, seed, trials, engine, project_version, by_hand,"
-                        + " ranks, results, inputs) VALUES (:day, :made_at, :seed, :trials, :engine, :version, :by_hand,"
-                        + " :ranks, :results, :inputs)")
+                .createUpdate(
+                        "INSERT INTO saved_forecast (day, made_at, seed, trials, engine, project_version, by_hand,"
+                                + " ranks, results, inputs) VALUES (:day, :made_at, :seed, :trials, :engine, :version, :by_hand,"
+                                + " :ranks, :results, :inputs)")
                 .bind("day", forecast.day().toString())
                 .bind("made_at", forecast.madeAt().toString())
                 .bind("seed", forecast.seed())
@@ -63,9 +64,7 @@ public final class SavedForecastStore {
 
     /** The rank list of the newest one (rule 108: it belongs to a forecast and is kept with it). */
     static Inputs.Kept kept(Read read, LocalDate asOf) {
-        return newest(read, asOf)
-                .map(saved -> ForecastJson.kept(saved.ranks()))
-                .orElse(Inputs.Kept.NONE);
+        return newest(read, asOf).map(saved -> ForecastJson.kept(saved.ranks())).orElse(Inputs.Kept.NONE);
     }
 
     private static final String COLUMNS =

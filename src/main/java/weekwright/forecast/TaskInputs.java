@@ -79,8 +79,8 @@ final class TaskInputs {
         List<Inputs.Worked> log = logs.getOrDefault(id, List.of());
         List<Inputs.Need> needs = needs(task.equipment());
         List<String> hazards = hazards(task, needs);
-        boolean saidInTime = task.left().isPresent()
-                && task.leftOn().map(facts::known).orElse(true);
+        boolean saidInTime =
+                task.left().isPresent() && task.leftOn().map(facts::known).orElse(true);
         return new Inputs.Task(
                 id,
                 facts.id("stage", task.stage()),
@@ -99,8 +99,7 @@ final class TaskInputs {
                 Facts.monthDay(task.seasonTo()),
                 Facts.day(task.notBefore()),
                 Facts.day(task.booked()),
-                Facts.range(
-                        task.rebookLow(), task.rebookLikely(), task.rebookHigh(), Facts.Defaults.SAME, 1),
+                Facts.range(task.rebookLow(), task.rebookLikely(), task.rebookHigh(), Facts.Defaults.SAME, 1),
                 task.oneGo(),
                 task.priority().orElse(0),
                 Inputs.Camera.valueOf(task.cameraOrDefault().name()),

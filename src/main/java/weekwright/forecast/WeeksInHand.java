@@ -93,9 +93,7 @@ final class WeeksInHand {
         double logged = minutes(task);
         double left = task.leftMinutes() >= 0
                 ? task.leftMinutes()
-                : Math.max(
-                        task.estimate().given() ? task.estimate().mean() - logged : logged,
-                        logged / 10);
+                : Math.max(task.estimate().given() ? task.estimate().mean() - logged : logged, logged / 10);
         return logged == 0 ? 0 : logged / (logged + left);
     }
 
@@ -113,8 +111,8 @@ final class WeeksInHand {
                         && task.kind() == Inputs.Kind.WORK
                         && task.dropped() == Inputs.NONE
                         && task.estimate().given())
-                .mapToDouble(task ->
-                        task.estimate().mean() * PiecesLog.unitSum(1, task.pieces(), task.learningPercent()))
+                .mapToDouble(
+                        task -> task.estimate().mean() * PiecesLog.unitSum(1, task.pieces(), task.learningPercent()))
                 .sum();
     }
 }

@@ -27,7 +27,8 @@ class FundsInputsTest {
 
     @BeforeEach
     void start() throws Exception {
-        project = SmallProject.withOneTask(folder, "opening_cash", "1000", "opening_date", "2026-01-05", "reserve", "5000");
+        project = SmallProject.withOneTask(
+                folder, "opening_cash", "1000", "opening_date", "2026-01-05", "reserve", "5000");
     }
 
     @AfterEach
@@ -99,8 +100,18 @@ class FundsInputsTest {
     void rule_62_what_was_paid_for_a_material_is_what_the_ledger_shows_up_to_the_day() {
         project.add(
                 MaterialStore.TABLE,
-                "id=m1", "task=pit.1", "item=Oak", "quantity=4", "unit=m", "waste=10", "price_likely=12.3456",
-                "lead_likely=30", "lead_high=60", "deposit=25", "ordered=2026-11-01", "promised=2026-12-10",
+                "id=m1",
+                "task=pit.1",
+                "item=Oak",
+                "quantity=4",
+                "unit=m",
+                "waste=10",
+                "price_likely=12.3456",
+                "lead_likely=30",
+                "lead_high=60",
+                "deposit=25",
+                "ordered=2026-11-01",
+                "promised=2026-12-10",
                 "received=2026-12-01");
         ledger("id=1", "date=2026-11-01", "amount=-50", "kind=material", "material=M1");
         ledger("id=2", "date=2026-11-20", "amount=10", "kind=refund", "material=m1");
@@ -108,15 +119,32 @@ class FundsInputsTest {
         Inputs.Material line = inputs().materials().get(0);
         assertThat(line)
                 .isEqualTo(new Inputs.Material(
-                        "m1", "pit.1", "", 4, 10, Inputs.Range.of(1234.56), Inputs.Source.BOUGHT, 0,
-                        new Inputs.Range(30, 30, 60), 25, day("2026-11-01"), day("2026-12-10"), Inputs.NONE, 4000));
+                        "m1",
+                        "pit.1",
+                        "",
+                        4,
+                        10,
+                        Inputs.Range.of(1234.56),
+                        Inputs.Source.BOUGHT,
+                        0,
+                        new Inputs.Range(30, 30, 60),
+                        25,
+                        day("2026-11-01"),
+                        day("2026-12-10"),
+                        Inputs.NONE,
+                        4000));
     }
 
     @Test
     void an_order_of_a_later_day_is_not_known_and_neither_is_its_promise() {
         project.add(
                 MaterialStore.TABLE,
-                "id=m1", "task=pit.1", "item=Oak", "ordered=2026-11-26", "promised=2026-12-10", "at_share=0.5");
+                "id=m1",
+                "task=pit.1",
+                "item=Oak",
+                "ordered=2026-11-26",
+                "promised=2026-12-10",
+                "at_share=0.5");
         Inputs.Material line = inputs().materials().get(0);
         assertThat(line.ordered()).isEqualTo(Inputs.NONE);
         assertThat(line.promised()).isEqualTo(Inputs.NONE);
@@ -131,10 +159,20 @@ class FundsInputsTest {
         project.add(StockItemStore.TABLE, "id=oak", "item=Oak boards", "since=2026-06-01");
         project.add(
                 StockItemStore.TABLE,
-                "id=elm", "item=Elm", "since=2026-06-01", "ready_low=150", "ready_likely=200", "ready_high=300");
+                "id=elm",
+                "item=Elm",
+                "since=2026-06-01",
+                "ready_low=150",
+                "ready_likely=200",
+                "ready_high=300");
         project.add(
                 StockItemStore.TABLE,
-                "id=ash", "item=Ash", "since=2024-06-01", "ready_low=150", "ready_likely=200", "ready_high=300");
+                "id=ash",
+                "item=Ash",
+                "since=2024-06-01",
+                "ready_low=150",
+                "ready_likely=200",
+                "ready_high=300");
         project.add(MaterialStore.TABLE, "id=m1", "task=pit.1", "item=Oak", "stock=oak", "price_likely=9");
         project.add(MaterialStore.TABLE, "id=m2", "task=pit.1", "item=Elm", "stock=ELM");
         project.add(MaterialStore.TABLE, "id=m3", "task=pit.1", "item=Ash", "stock=ash");
@@ -155,7 +193,13 @@ class FundsInputsTest {
         project.add(PledgeLevelStore.TABLE, "id=friend", "name=Friend", "amount=6", "charged=month");
         project.add(
                 PledgeLevelStore.TABLE,
-                "id=beam", "name=Beam", "amount=4.50", "charged=episode", "fee_percent=8", "fee_fixed=0.30", "declined=3",
+                "id=beam",
+                "name=Beam",
+                "amount=4.50",
+                "charged=episode",
+                "fee_percent=8",
+                "fee_fixed=0.30",
+                "declined=3",
                 "payout_days=5");
         ledger("id=1", "date=2026-11-25", "amount=600", "kind=payout", "payee=Friend");
         ledger("id=2", "date=2026-11-24", "amount=600", "kind=payout", "payee=beam");

@@ -126,6 +126,7 @@ public final class SmallProject implements AutoCloseable {
         Problems problems = new Problems();
         return shape.parse(texts, Reading.file(2), problems)
                 .orElseThrow(() -> new IllegalArgumentException(
-                        new ArrayList<>(problems.list()).stream().map(Problem::text).toList() + " in " + List.of(texts)));
+                        new ArrayList<>(problems.list())
+                                        .stream().map(Problem::text).toList() + " in " + List.of(texts)));
     }
 }
