@@ -117,7 +117,9 @@ final class MoneyDrawing implements MoneyBand.Plane {
         Labels labels = new Labels(new Box(2, ceiling, right + 4, foot + 8));
         keepLinesFree(labels);
         double today = x(sheet.today(), 0);
-        labels.must(Styles.QUIET, "Money, if nothing more were bought", new Place(left, ceiling + 15, "start"));
+        String head = "Money, if nothing more were bought";
+        boolean besideInHand = left + Styles.QUIET.face().width(head, 13) < today - 4;
+        labels.must(Styles.QUIET, head, new Place(left, ceiling + (besideInHand ? 15 : 21), "start"));
         for (Step step : band.steps()) {
             letterStep(labels, step, balloons);
         }
