@@ -18,7 +18,6 @@ import weekwright.web.kit.Fragment;
 import weekwright.web.kit.Page;
 import weekwright.web.log.LogEntryEditPage;
 import weekwright.web.log.LogPage;
-import weekwright.web.parts.Outlook;
 import weekwright.web.start.StartNewPage;
 import weekwright.web.start.StartPage;
 
@@ -43,29 +42,24 @@ public final class Routes {
 
     /** @param app over any folder, an empty one too */
     public Routes(App app) {
-        Outlook outlook = outlook(app);
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
                 sheet("/start", Access.PUBLIC, new StartPage(app.folder().path().toString())),
                 form("/start/new", Access.PUBLIC, new StartNewPage(app::create)),
-                form("/log", Access.HELPER, new LogPage(outlook)),
+                form("/log", Access.HELPER, new LogPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
-                sheet("/build", Access.CREW, new BuildPage(outlook)),
+                sheet("/build", Access.CREW, new BuildPage()),
                 form("/build/stages/new", Access.CREW, new BuildStagesNewPage()),
-                sheet("/build/stages/{id}", Access.CREW, new BuildStagePage(outlook)),
+                sheet("/build/stages/{id}", Access.CREW, new BuildStagePage()),
                 form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
-                form("/build/tasks/{id}", Access.CREW, new BuildTaskPage(outlook)),
+                form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
-                form("/build/materials/{id}", Access.CREW, new BuildMaterialPage(outlook)));
+                form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()));
-    }
-
-    private static Outlook outlook(App app) {
-        return request -> Optional.empty();
     }
 
     Routes(List<Line> pages, List<Other> others) {

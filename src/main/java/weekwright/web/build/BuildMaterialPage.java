@@ -33,12 +33,6 @@ import weekwright.web.parts.Outlook;
 
 /** One material line: what it is, how it stands, and that it was ordered, promised, received. */
 public final class BuildMaterialPage implements Page {
-    private final Outlook outlook;
-
-    public BuildMaterialPage(Outlook outlook) {
-        this.outlook = outlook;
-    }
-
     /** A payment for it. */
     public record Payment(LocalDate date, Money amount) {}
 
@@ -67,7 +61,7 @@ public final class BuildMaterialPage implements Page {
         Stored<Material> stored = line(request);
         Material line = stored.value();
         Formats formats = new Formats(request.settings().project().currency(), request.today());
-        Optional<Forecast> forecast = outlook.forecast(request);
+        Optional<Forecast> forecast = Outlook.forecast(request);
         return request.read(read -> {
             Optional<Task> task = TaskStore.TABLE.find(read, line.task()).map(Stored::value);
             StageMaterials.Line said = StageMaterials.line(line, "", forecast, formats);

@@ -24,12 +24,6 @@ import weekwright.web.parts.TaskFigures;
 
 /** All stages: when each is done, hours against estimate, what was spent. */
 public final class BuildPage implements Page {
-    private final Outlook outlook;
-
-    public BuildPage(Outlook outlook) {
-        this.outlook = outlook;
-    }
-
     /** @param head how many stages are done, in hand and to come, in words */
     public record View(String head, String lead, List<Line> stages, Optional<Line> sum, boolean guessed) {}
 
@@ -56,7 +50,7 @@ public final class BuildPage implements Page {
     @Override
     public View show(Request request) {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
-        Optional<Forecast> forecast = outlook.forecast(request);
+        Optional<Forecast> forecast = Outlook.forecast(request);
         List<Line> lines = request.read(read -> lines(read, forecast, formats));
         long done = lines.stream().filter(line -> line.state().equals("done")).count();
         long begun = lines.stream().filter(line -> line.state().equals("in hand")).count();

@@ -37,12 +37,6 @@ import weekwright.web.parts.TaskFigures;
 public final class BuildStagePage implements Page {
     private static final int NOTES_MOST = 6;
 
-    private final Outlook outlook;
-
-    public BuildStagePage(Outlook outlook) {
-        this.outlook = outlook;
-    }
-
     /**
      * @param strip its timber, wide and narrow; empty without a forecast or a day
      * @param causes the bar of what holds it; empty where nothing does
@@ -84,7 +78,7 @@ public final class BuildStagePage implements Page {
 
     private View view(Request request, Read read, Stage stage) {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
-        var shown = outlook.shown(request);
+        var shown = Outlook.shown(request);
         Optional<Forecast> forecast = shown.map(s -> s.forecast());
         Optional<Forecast.Stage> ahead = forecast.flatMap(f -> f.stage(stage.id().value()));
         List<Task> tasks = TaskStore.ofStage(read, stage.id()).stream().map(Stored::value).toList();

@@ -44,12 +44,6 @@ import weekwright.web.parts.TaskFigures;
 
 /** One task: its facts, what it follows and what follows it, its hours, materials and shots; and how it stands is said here. */
 public final class BuildTaskPage implements Page {
-    private final Outlook outlook;
-
-    public BuildTaskPage(Outlook outlook) {
-        this.outlook = outlook;
-    }
-
     /** A task that comes before or after, with the day it lands and what the link adds. */
     public record Neighbour(String id, String title, String lands, String link) {}
 
@@ -86,7 +80,7 @@ public final class BuildTaskPage implements Page {
         Stored<Task> stored = task(request);
         Task task = stored.value();
         Formats formats = new Formats(request.settings().project().currency(), request.today());
-        Optional<Forecast> forecast = outlook.forecast(request);
+        Optional<Forecast> forecast = Outlook.forecast(request);
         Optional<Forecast.Days> landing =
                 forecast.flatMap(f -> f.task(task.id().value())).map(Forecast.Task::landing);
         return request.read(read -> {
