@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.App;
 import weekwright.web.account.AccountPage;
+import weekwright.web.ahead.AheadPage;
+import weekwright.web.ahead.AheadState;
 import weekwright.web.build.BuildMaterialPage;
 import weekwright.web.build.BuildPage;
 import weekwright.web.build.BuildStageEditPage;
@@ -50,6 +52,7 @@ public final class Routes {
                 form("/start", Access.PUBLIC, new StartPage(start)),
                 form("/start/new", Access.PUBLIC, new StartNewPage(start)),
                 form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
+                sheet("/ahead", Access.HELPER, new AheadPage()),
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
                 sheet("/build", Access.CREW, new BuildPage()),
@@ -62,6 +65,7 @@ public final class Routes {
                 form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
+                new Other("/ahead/state", Access.HELPER, new AheadState()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()));
     }

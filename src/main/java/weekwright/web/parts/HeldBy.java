@@ -32,7 +32,8 @@ public final class HeldBy {
         return causes;
     }
 
-    private static String words(Forecast.HeldBy held, Names names) {
+    /** One cause, in words that follow "held by". */
+    public static String words(Forecast.HeldBy held, Names names) {
         return switch (held.kind()) {
             case "person" -> names.person(held.what()) + "’s hours";
             case "camera" -> "somebody for the camera";
