@@ -131,7 +131,8 @@ final class AheadWide {
             String name = month.getMonthValue() == 1 ? Formats.monthYear(month) : Formats.month(month);
             double until = Math.min(right, x(month.withDayOfMonth(1).plusMonths(1)));
             double today = x(sheet.today());
-            boolean crossed = at + 2 < today && today < at + 10 + Styles.MONTH.face().width(name, 15);
+            boolean crossed =
+                    at + 2 < today && today < at + 10 + Styles.MONTH.face().width(name, 15);
             if (crossed || Styles.MONTH.face().width(name, 15) + 8 > until - at) {
                 name = Formats.monthShort(month);
             }
@@ -139,7 +140,8 @@ final class AheadWide {
             double from = at + 2 < today && today < at + 10 + length ? today + 6 : at + 6;
             if (from + length <= until) {
                 svg.text(Styles.MONTH.kind(), from, 14, "start", name);
-                monthNames.add(Box.ofText(Lettering.HEAD, 15, from, 14, "start", name).wider(3));
+                monthNames.add(
+                        Box.ofText(Lettering.HEAD, 15, from, 14, "start", name).wider(3));
             }
         }
         for (LocalDate day : sheet.weekdays(model.slotDay())) {

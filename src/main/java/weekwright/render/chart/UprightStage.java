@@ -193,9 +193,10 @@ final class UprightStage {
             {right() + 6, Math.max(begin, tip - width - 2)},
             {left - 18, Math.max(begin, tip - width - 2)}
         };
-        double[] chosen = tries[labels.leastCovered(Arrays.stream(tries)
-                .map(one -> new Box(one[0] - 3, one[1], one[0] + 13, one[1] + width))
-                .toArray(Box[]::new))];
+        double[] chosen = tries[
+                labels.leastCovered(Arrays.stream(tries)
+                        .map(one -> new Box(one[0] - 3, one[1], one[0] + 13, one[1] + width))
+                        .toArray(Box[]::new))];
         names.add(chosen);
     }
 
@@ -215,9 +216,10 @@ final class UprightStage {
             {day.left() + 12, day.bottom() + 29},
             {day.left() + 12, day.top() - 14}
         };
-        return Optional.of(tries[labels.leastCovered(Arrays.stream(tries)
-                .map(one -> new Box(one[0] - 11, one[1] - 11, one[0] + 11, one[1] + 11))
-                .toArray(Box[]::new))]);
+        return Optional.of(tries[
+                labels.leastCovered(Arrays.stream(tries)
+                        .map(one -> new Box(one[0] - 11, one[1] - 11, one[0] + 11, one[1] + 11))
+                        .toArray(Box[]::new))]);
     }
 
     /** {@code 3 Dec to 19 Dec} under the day, where there is room. */
