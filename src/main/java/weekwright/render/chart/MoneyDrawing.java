@@ -117,7 +117,9 @@ final class MoneyDrawing implements MoneyBand.Plane {
         Labels labels = new Labels(new Box(2, ceiling, right + 4, foot + 8));
         keepLinesFree(labels);
         double today = x(sheet.today(), 0);
-        labels.must(Styles.QUIET, "Money, if nothing more were bought", new Place(left, ceiling + 15, "start"));
+        String head = "Money, if nothing more were bought";
+        boolean besideInHand = left + Styles.QUIET.face().width(head, 13) < today - 4;
+        labels.must(Styles.QUIET, head, new Place(left, ceiling + (besideInHand ? 15 : 21), "start"));
         for (Step step : band.steps()) {
             letterStep(labels, step, balloons);
         }
@@ -232,7 +234,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
         double[] heights = {lower - 15, (upper + lower) / 2, lower - 30, lower + 14, upper + 12};
         double[] chosen = {at + 22, heights[0]};
         search:
-        for (double side : new double[] {22, -22}) {
+        for (double side : new double[] {22, -22, 44, -44, 80}) {
             for (double height : heights) {
                 if (labels.room(new Box(at + side - 10, height - 10, at + side + 10, height + 10))) {
                     chosen = new double[] {at + side, height};

@@ -43,12 +43,6 @@ public final class LogPage implements Page {
             Stopped.Reason.MACHINE, "machine down",
             Stopped.Reason.COMPANY, "no second person");
 
-    private final Outlook outlook;
-
-    public LogPage(Outlook outlook) {
-        this.outlook = outlook;
-    }
-
     /**
      * @param people everybody, the one at this browser pressed
      * @param tasks what is most likely worked on today, first one first
@@ -76,7 +70,7 @@ public final class LogPage implements Page {
         LocalDate today = request.today();
         Optional<CrewMember> person = request.person();
         return request.read(read -> {
-            List<LogTasks.Line> tasks = LogTasks.likely(read, today, person, outlook.forecast(request));
+            List<LogTasks.Line> tasks = LogTasks.likely(read, today, person, Outlook.forecast(request));
             String who = person.map(p -> p.id().value()).orElse("");
             Map<String, String> first = Map.of(
                     "who", who,

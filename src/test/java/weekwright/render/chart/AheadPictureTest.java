@@ -76,7 +76,7 @@ class AheadPictureTest {
     static Stream<String> drawings() {
         return models().stream()
                 .map(m -> new AheadPicture(m, MillYear.FORMATS))
-                .flatMap(p -> Stream.of(p.wide(), p.upright()));
+                .flatMap(p -> Stream.of(p.wide(), p.medium(), p.upright()));
     }
 
     @ParameterizedTest
@@ -267,8 +267,13 @@ class AheadPictureTest {
 
     @ParameterizedTest
     @MethodSource("models")
-    void letters_of_the_wide_picture_do_not_run_into_each_other(Model model) throws Exception {
-        List<Element> texts = wide(model).all("text").stream()
+    void letters_of_the_lying_pictures_do_not_run_into_each_other(Model model) throws Exception {
+        lettersStandFree(wide(model));
+        lettersStandFree(new Drawing(new AheadPicture(model, MillYear.FORMATS).medium()));
+    }
+
+    private static void lettersStandFree(Drawing drawing) {
+        List<Element> texts = drawing.all("text").stream()
                 .filter(t -> !Drawing.has(t, "balloon-letter"))
                 .toList();
         for (int i = 0; i < texts.size(); i++) {
