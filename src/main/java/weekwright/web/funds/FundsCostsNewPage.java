@@ -73,7 +73,7 @@ public final class FundsCostsNewPage implements Page {
             Formats formats = new Formats(request.settings().project().currency(), request.today());
             return Saved.to("/funds")
                     .saying(formats.moneyExact(paid.orElseThrow().minor()) + " paid on "
-                            + Formats.dayMonth(entry.date()) + " are in the books.")
+                            + Formats.dayMonthLong(entry.date()) + " are in the books.")
                     .undo(
                             "/funds/costs/new",
                             "Take it back",

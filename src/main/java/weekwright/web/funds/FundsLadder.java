@@ -54,9 +54,8 @@ final class FundsLadder {
         long need = order.amount().minor();
         long middle = order.shortBy().p50().minor();
         long bad = order.shortBy().p90().minor();
-        String svg = far
-                ? Ladder.blank()
-                : Ladder.rung(need, there(need, bad), there(need, middle), there(need, middle));
+        String svg =
+                far ? Ladder.blank() : Ladder.rung(need, there(need, bad), there(need, middle), there(need, middle));
         return new Rung(
                 order.material(),
                 names.material(order.material()),

@@ -70,8 +70,7 @@ public final class FundsPage implements Page {
             int people = levels.stream().mapToInt(Level::people).sum();
             Money together = levels.stream().map(Level::together).reduce(Money.ZERO, Money::plus);
             Money now = Balance.on(today, settings, ledger);
-            List<FundsLadder.Rung> ladder = shown.map(
-                            s -> FundsLadder.rungs(s.forecast(), s.names(), formats))
+            List<FundsLadder.Rung> ladder = shown.map(s -> FundsLadder.rungs(s.forecast(), s.names(), formats))
                     .orElse(List.of());
             List<FundsMonths.Month> months = FundsMonths.of(today, MONTHS, settings, ledger, supporters);
             return new View(
