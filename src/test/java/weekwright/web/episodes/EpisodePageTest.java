@@ -56,6 +56,10 @@ class EpisodePageTest {
         Visitor.Reply off =
                 bram.follow(bram.form(again, "form:has(button[value=off])").press("off"));
         assertThat(off.page().select(".flash p").text()).isEqualTo("Not filmed, called off for safety.");
+        Visitor.Reply wanted =
+                bram.follow(bram.form(off, "form:has(button[value=uncapture])").press("uncapture"));
+        assertThat(wanted.page().select(".flash p").text())
+                .isEqualTo("Still to be captured: First shaving off the board.");
     }
 
     @Test
