@@ -69,7 +69,7 @@ final class ForecastCommand implements Callable<Integer> {
             ForecastRun.Made made = ForecastRun.run(project.basis(day), trials, seed, processors, progress);
             progress.close();
             if (json) {
-                project.remarksTo(terminal.err());
+                project.remarks().forEach(remark -> terminal.err().println(remark.text()));
                 terminal.out().println(new ForecastJson(made.basis().moneyDigits()).lines(made.forecast()));
             } else {
                 terminal.out().print(new ForecastText(made, project.remarks()).text());

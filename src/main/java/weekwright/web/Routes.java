@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.App;
 import weekwright.web.account.AccountPage;
+import weekwright.web.ahead.AheadPage;
+import weekwright.web.ahead.AheadState;
 import weekwright.web.build.BuildMaterialPage;
 import weekwright.web.build.BuildPage;
 import weekwright.web.build.BuildStageEditPage;
@@ -31,6 +33,8 @@ import weekwright.web.log.LogPage;
 import weekwright.web.notes.NotePage;
 import weekwright.web.notes.NotesPage;
 import weekwright.web.notes.Photos;
+import weekwright.web.start.NewProject;
+import weekwright.web.start.StartFilesPage;
 import weekwright.web.start.StartNewPage;
 import weekwright.web.start.StartPage;
 
@@ -55,10 +59,13 @@ public final class Routes {
 
     /** @param app over any folder, an empty one too */
     public Routes(App app) {
+        NewProject start = new NewProject(app.folder(), app::create);
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
-                sheet("/start", Access.PUBLIC, new StartPage(app.folder().path().toString())),
-                form("/start/new", Access.PUBLIC, new StartNewPage(app::create)),
+                form("/start", Access.PUBLIC, new StartPage(start)),
+                form("/start/new", Access.PUBLIC, new StartNewPage(start)),
+                form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
+                sheet("/ahead", Access.HELPER, new AheadPage()),
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
                 sheet("/build", Access.CREW, new BuildPage()),
@@ -83,6 +90,7 @@ public final class Routes {
                 form("/crew/settings", Access.CREW, new CrewSettingsPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
+                new Other("/ahead/state", Access.HELPER, new AheadState()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),
                 new Other("/photos/{file}", Access.CREW, new Photos()));

@@ -23,7 +23,8 @@ final class AheadWide {
     private static final double FIRST_TIMBER = 57;
     private static final double ROW = 40;
     private static final double CLOSE_ROW = 36;
-    static final double DEPTH = 23;
+    private static final double DEPTH = 23;
+    private static final double CLOSE_DEPTH = 20;
     private static final int FULL_ROWS = 4;
     private static final double FULL_SLOTS_LINE = 276;
     private static final double FRAME_WIDTH = 30;
@@ -64,8 +65,16 @@ final class AheadWide {
         return x(sheet.day(date));
     }
 
+    private boolean close() {
+        return sheet.shown().size() > FULL_ROWS;
+    }
+
     private double top(int row) {
-        return FIRST_TIMBER + (sheet.shown().size() > FULL_ROWS ? CLOSE_ROW : ROW) * row;
+        return FIRST_TIMBER + (close() ? CLOSE_ROW : ROW) * row;
+    }
+
+    private double depth() {
+        return close() ? CLOSE_DEPTH : DEPTH;
     }
 
     String draw() {
@@ -121,13 +130,18 @@ final class AheadWide {
             svg.line("month-line", at, 4, at, AXIS);
             String name = month.getMonthValue() == 1 ? Formats.monthYear(month) : Formats.month(month);
             double until = Math.min(right, x(month.withDayOfMonth(1).plusMonths(1)));
-            if (Styles.MONTH.face().width(name, 15) + 8 > until - at) {
+            double today = x(sheet.today());
+            boolean crossed =
+                    at + 2 < today && today < at + 10 + Styles.MONTH.face().width(name, 15);
+            if (crossed || Styles.MONTH.face().width(name, 15) + 8 > until - at) {
                 name = Formats.monthShort(month);
             }
-            if (Styles.MONTH.face().width(name, 15) + 6 <= until - at) {
-                svg.text(Styles.MONTH.kind(), at + 6, 14, "start", name);
-                monthNames.add(Box.ofText(Lettering.HEAD, 15, at + 6, 14, "start", name)
-                        .wider(3));
+            double length = Styles.MONTH.face().width(name, 15);
+            double from = at + 2 < today && today < at + 10 + length ? today + 6 : at + 6;
+            if (from + length <= until) {
+                svg.text(Styles.MONTH.kind(), from, 14, "start", name);
+                monthNames.add(
+                        Box.ofText(Lettering.HEAD, 15, from, 14, "start", name).wider(3));
             }
         }
         for (LocalDate day : sheet.weekdays(model.slotDay())) {
@@ -148,7 +162,7 @@ final class AheadWide {
                 int row = sheet.shown().indexOf(thread.stage().getAsInt());
                 double fromX = x(thread.from());
                 if (row >= 0 && fromX <= right && fromX >= LEFT) {
-                    svg.line(kind(thread), fromX, top(row) + DEPTH / 2, toX, slotsLine - FRAME_HEIGHT);
+                    svg.line(kind(thread), fromX, top(row) + depth() / 2, toX, slotsLine - FRAME_HEIGHT);
                 }
             } else {
                 money.stepAt(thread.purchase().getAsInt())
@@ -168,7 +182,7 @@ final class AheadWide {
         for (int row = 0; row < sheet.shown().size(); row++) {
             int index = sheet.shown().get(row);
             Stage stage = model.stages().get(index);
-            StageDrawing drawing = new StageDrawing(sheet, stage, this::x, top(row), DEPTH);
+            StageDrawing drawing = new StageDrawing(sheet, stage, this::x, top(row), depth());
             drawing.draw(svg);
             named.add(new StageLetters(drawing, labels, formats, index, LEFT, right));
         }

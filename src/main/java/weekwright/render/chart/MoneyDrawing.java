@@ -234,7 +234,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
         double[] heights = {lower - 15, (upper + lower) / 2, lower - 30, lower + 14, upper + 12};
         double[] chosen = {at + 22, heights[0]};
         search:
-        for (double side : new double[] {22, -22}) {
+        for (double side : new double[] {22, -22, 44, -44, 80}) {
             for (double height : heights) {
                 if (labels.room(new Box(at + side - 10, height - 10, at + side + 10, height + 10))) {
                     chosen = new double[] {at + side, height};

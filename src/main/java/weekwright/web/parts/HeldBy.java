@@ -32,14 +32,15 @@ public final class HeldBy {
         return causes;
     }
 
-    private static String words(Forecast.HeldBy held, Names names) {
+    /** One cause, in words that follow "held by". */
+    public static String words(Forecast.HeldBy held, Names names) {
         return switch (held.kind()) {
             case "person" -> names.person(held.what()) + "’s hours";
             case "camera" -> "somebody for the camera";
             case "company" -> "a second person";
             case "equipment" -> "the " + names.equipment(held.what());
             case "material" -> names.material(held.what());
-            case "funds" -> "money for " + names.material(held.what());
+            case "funds" -> held.what().isEmpty() ? "money" : "money for " + names.material(held.what());
             case "weather" -> "weather" + month(held.what());
             case "season" -> "the season";
             case "booking" -> "a booked date";
