@@ -24,6 +24,8 @@ final class Orders {
     private final Flow flow;
     private final Cash cash;
     private final int[] drift;
+    /** Tasks that wait for lines not yet ordered, and all before them, so that each stands after those it follows. */
+    private final int[] relevant;
     Trace trace;
     private WorkOrder order;
     private State x;
@@ -37,6 +39,22 @@ final class Orders {
         this.cash = cash;
         this.parting = parting;
         drift = new int[setup.tasks.count];
+        relevant = relevant(setup);
+    }
+
+    private static int[] relevant(Setup setup) {
+        boolean[] that = new boolean[setup.tasks.count];
+        for (int m = 0; m < setup.lines.count; m++) {
+            that[setup.lines.task[m]] |= setup.lines.status[m] == LineTable.TO_ORDER;
+        }
+        LinkTable links = setup.links;
+        for (int i = setup.tasks.count - 1; i >= 0; i--) {
+            int t = links.order[i];
+            for (int j = links.inStart[t]; that[t] && j < links.inStart[t + 1]; j++) {
+                that[links.inFrom[j]] = true;
+            }
+        }
+        return Arrays.stream(links.order).filter(t -> that[t]).toArray();
     }
 
     /** On the as-of morning; {@code expected}: lines not ordered are there at as-of + mean lead (rule 54), and nothing is paid. */
@@ -239,8 +257,7 @@ final class Orders {
      */
     private void carryDrift(int day) {
         LinkTable links = setup.links;
-        for (int i = 0; i < setup.tasks.count; i++) {
-            int t = links.order[i];
+        for (int t : relevant) {
             if (order.start[t] == LATER || order.landing[t] == LATER) {
                 drift[t] = 0;
             } else if (x.status[t] >= TaskTable.DONE) {
@@ -252,7 +269,7 @@ final class Orders {
             } else {
                 int most = NO_DAY;
                 for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
-                    most = Math.max(most, drift[links.from[links.in[j]]]);
+                    most = Math.max(most, drift[links.inFrom[j]]);
                 }
                 most = most == NO_DAY ? 0 : most;
                 drift[t] = Math.max(most, day - order.start[t]);
