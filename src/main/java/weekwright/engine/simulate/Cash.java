@@ -183,13 +183,16 @@ final class Cash {
             long atOnce = x.payInNew[day] - before;
             x.money[CASH] += atOnce;
             x.money[PLEDGED] += atOnce;
+            tell("payout", atOnce);
         }
         for (int r = 0; r < setup.inputs.regular().size(); r++) {
             Inputs.Regular item = setup.inputs.regular().get(r);
             int date = setup.calendar.asOf + day;
             if (item.every() == Inputs.Every.EPISODE && Calendar.within(date, item.from(), item.to())) {
-                x.money[CASH] +=
+                long amount =
                         MoneyDraws.drawRegular(item.amountMinor(), item.spreadPercent(), u(funds.regularKey[r], date));
+                x.money[CASH] += amount;
+                tell("regular", amount);
             }
         }
     }

@@ -55,6 +55,7 @@ final class Trial {
         orders.trace = listener;
         editing.trace = listener;
         work.trace = listener;
+        flow.trace = listener;
         waits.trace = listener;
     }
 

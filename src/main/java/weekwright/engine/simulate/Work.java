@@ -424,9 +424,6 @@ final class Work {
         if (x.left[t] > 0 && x.left[t] <= x.stop[t]) {
             needed(t);
         }
-        if (trace != null && x.left[t] == 0) {
-            trace.landed(today, t);
-        }
     }
 
     /** The operator gives his share of the clock hours; what he cannot give goes unfilmed (rules 45, 46). */
