@@ -146,6 +146,30 @@ class ReallyRulesTest {
     }
 
     @Test
+    void rule_127_and_131_in_one_go_waits_for_a_line_that_is_needed_halfway() {
+        ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(10_000, 0);
+        project.task("a").exactly(6).oneGo();
+        project.material(new Inputs.Material(
+                "oil",
+                "a",
+                "",
+                1,
+                0,
+                Inputs.Range.of(100),
+                Inputs.Source.BOUGHT,
+                0.5,
+                Inputs.Range.of(9),
+                0,
+                Inputs.NONE,
+                Inputs.NONE,
+                Inputs.NONE,
+                0));
+        Run run = Run.of(project);
+        assertThat(run.start("a")).isEqualTo("2027-03-10");
+        assertThat(run.landing("a")).isEqualTo("2027-03-10");
+    }
+
+    @Test
     void rule_128_without_its_machine_a_task_takes_so_many_percent_more() {
         ProjectInputs fits = down().person("ana");
         fits.task("a").exactly(5).needs("saw", 1).without(60);
