@@ -53,9 +53,11 @@ class OrdersRulesTest {
 
     @Test
     void rule_56_once_a_week_the_drift_of_a_task_is_carried_along_its_links_to_later_orders() {
-        // planned: a today, the cure to 30 April, b then, so iron is to be asked for on 17 March. But a waits for money until
+        // planned: a today, the cure to 30 April, b then, so iron is to be asked for on 17 March. But a waits for money
+        // until
         // 1 April, a month and a day: the cure ends on 31 May, and iron's day is 44 days before it
-        ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(0, 0).chain("a", "cure", "b");
+        ProjectInputs project =
+                project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(0, 0).chain("a", "cure", "b");
         project.task("a").exactly(8).task("cure").days(60).task("b").exactly(8);
         project.material("oak", "a", 5000, 0);
         project.material(new Inputs.Material(

@@ -67,8 +67,12 @@ class ReallyRulesTest {
 
     @Test
     void rule_88_and_125_company_is_not_paid_as_work() {
-        ProjectInputs project =
-                project().cash(1_000_000, 0).person("ana", "mason").paid(100).person("ben", "smith").paid(100_000);
+        ProjectInputs project = project()
+                .cash(1_000_000, 0)
+                .person("ana", "mason")
+                .paid(100)
+                .person("ben", "smith")
+                .paid(100_000);
         project.task("a").exactly(4).trades("mason").company(Inputs.Company.BY);
         assertThat(Run.of(project).cash("2027-03-07")).isEqualTo(1_000_000 - 400);
     }
