@@ -5,7 +5,7 @@ import weekwright.render.Chances;
 
 /** What holds a landing, as one bar: each cause as wide as its share, its number over it and in the list beside. */
 public final class CauseBar {
-    private static final double LONG = 688;
+    private static final double LONG = 460;
     private static final double SHORT = 300;
     private static final double HEIGHT = 40;
     private static final String[] FILLS = {"solid", "hatch", "wash", "dots", "thin", "ink-hatch"};

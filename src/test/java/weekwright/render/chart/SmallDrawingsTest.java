@@ -119,7 +119,7 @@ class SmallDrawingsTest {
                 new CauseBar.Cause("Ilse's hours", .5),
                 new CauseBar.Cause("the oak", .3),
                 new CauseBar.Cause("funds", .2)));
-        double[] lengths = {686, 298};
+        double[] lengths = {458, 298};
         String[] drawings = both.split("(?=<svg )");
         for (int i = 0; i < 2; i++) {
             Drawing bar = new Drawing(drawings[i]);
