@@ -95,10 +95,12 @@ final class Architecture {
                 String there = group(to);
                 Set<String> may = MAY_IMPORT.getOrDefault(here, Set.of());
                 boolean app = there.isEmpty() && outer(to).equals("App");
-                boolean appAllowed = app && here.equals("web") && Set.of("Server", "Routes").contains(outer(from));
+                boolean appAllowed =
+                        app && here.equals("web") && Set.of("Server", "Routes").contains(outer(from));
                 if (!here.equals(there) && !may.contains(there) && !appAllowed) {
-                    breaches.add(from.getName() + " imports " + to.getName() + ", and " + (here.isEmpty() ? "root" : here)
-                            + " may not import " + (there.isEmpty() ? "App" : there));
+                    breaches.add(
+                            from.getName() + " imports " + to.getName() + ", and " + (here.isEmpty() ? "root" : here)
+                                    + " may not import " + (there.isEmpty() ? "App" : there));
                 }
             }
         }
@@ -126,7 +128,8 @@ final class Architecture {
             for (JavaAccess<?> access : from.getAccessesFromSelf()) {
                 String called = access.getTargetOwner().getName() + "#" + access.getName();
                 NEVER.stream()
-                        .filter(never -> never.contains("#") ? called.startsWith(never)
+                        .filter(never -> never.contains("#")
+                                ? called.startsWith(never)
                                 : never.endsWith(".")
                                         ? called.startsWith(never)
                                         : access.getTargetOwner().getName().equals(never))

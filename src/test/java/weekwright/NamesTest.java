@@ -61,7 +61,8 @@ class NamesTest {
                 missing.add(line.path() + " has no test " + test);
             }
             boolean view = Stream.of(line.page().getClass().getDeclaredClasses())
-                    .anyMatch(nested -> nested.isRecord() && nested.getSimpleName().equals("View"));
+                    .anyMatch(nested ->
+                            nested.isRecord() && nested.getSimpleName().equals("View"));
             if (!view) {
                 missing.add(line.path() + " has no record View in " + is);
             }
@@ -110,7 +111,8 @@ class NamesTest {
 
     private static Set<Path> files(Path under, String ending) throws IOException {
         try (Stream<Path> files = Files.walk(under)) {
-            return files.filter(file -> file.toString().endsWith(ending)).collect(Collectors.toCollection(TreeSet::new));
+            return files.filter(file -> file.toString().endsWith(ending))
+                    .collect(Collectors.toCollection(TreeSet::new));
         }
     }
 

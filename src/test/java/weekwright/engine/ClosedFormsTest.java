@@ -39,13 +39,17 @@ class ClosedFormsTest {
 
     @Test
     void one_task_of_a_crew_whose_ratio_is_known_lands_by_the_lognormal_distribution() {
-        // two thousand finished tasks, half of them one deviation over and half under the middle of the estimate: beta is 0
+        // two thousand finished tasks, half of them one deviation over and half under the middle of the estimate: beta
+        // is 0
         // and kappa is 1 to about two hundredths
         ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8);
         double v = Math.log(1 + Math.pow(140 / 6.0 / 90, 2));
         for (int i = 0; i < 2000; i++) {
             double hours = Math.exp(Math.log(90) - v / 2 + (i % 2 == 0 ? 1 : -1) * Math.sqrt(v));
-            project.task("done-" + i).hours(40, 80, 180).logged("2027-02-20", "ana", hours).done("2027-02-28");
+            project.task("done-" + i)
+                    .hours(40, 80, 180)
+                    .logged("2027-02-20", "ana", hours)
+                    .done("2027-02-28");
         }
         project.task("a").hours(40, 80, 180);
         Run run = Run.of(project, TRIALS);
@@ -53,8 +57,7 @@ class ClosedFormsTest {
         LogNormalDistribution lognormal = LogNormalDistribution.of(Math.log(90) - v / 2, Math.sqrt(v));
         for (int days = 5; days <= 25; days++) {
             // a hundredth more for what is still not known of kappa
-            assertThat(by(landing, days - 1))
-                    .isCloseTo(lognormal.cumulativeProbability(8 * days), within(ROOM + 0.01));
+            assertThat(by(landing, days - 1)).isCloseTo(lognormal.cumulativeProbability(8 * days), within(ROOM + 0.01));
         }
     }
 
@@ -117,7 +120,10 @@ class ClosedFormsTest {
         double mean = 240.5 / 24.5 * f;
         double variance = mean + 240.5 / (24.5 * 24.5) * f * f;
         double seenMean = Arrays.stream(cash).average().orElseThrow();
-        double seenVariance = Arrays.stream(cash).mapToDouble(c -> (c - seenMean) * (c - seenMean)).sum() / TRIALS;
+        double seenVariance = Arrays.stream(cash)
+                        .mapToDouble(c -> (c - seenMean) * (c - seenMean))
+                        .sum()
+                / TRIALS;
         assertThat(seenMean).isCloseTo(mean, within(5 * Math.sqrt(variance / TRIALS)));
         assertThat(seenVariance).isCloseTo(variance, within(5 * variance * Math.sqrt(2.2 / TRIALS)));
     }
@@ -163,7 +169,8 @@ class ClosedFormsTest {
             assertThat(run.plannedStart(row[0])).as(row[0]).isEqualTo(row[1]);
             assertThat(run.plannedLanding(row[0])).as(row[0]).isEqualTo(row[2]);
             for (int trial = 1; trial < 3; trial++) {
-                assertThat(Run.text(run.outcome().taskLanding[run.task(row[0])][trial])).isEqualTo(row[2]);
+                assertThat(Run.text(run.outcome().taskLanding[run.task(row[0])][trial]))
+                        .isEqualTo(row[2]);
             }
         }
     }

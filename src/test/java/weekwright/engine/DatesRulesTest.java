@@ -151,16 +151,24 @@ class DatesRulesTest {
 
     @Test
     void rule_5_work_waits_for_its_season_and_stops_when_it_closes() {
-        ProjectInputs opens = project().person("ana").task("a").exactly(8).season(315, 331).and();
+        ProjectInputs opens =
+                project().person("ana").task("a").exactly(8).season(315, 331).and();
         assertThat(Run.of(opens).start("a")).isEqualTo("2027-03-15");
         // five days from 1 to 5 March, then the next year's first open working day, Wednesday 1 March 2028
-        ProjectInputs closes = project().person("ana").horizonMonths(24).task("a").exactly(41).season(301, 305).and();
+        ProjectInputs closes = project()
+                .person("ana")
+                .horizonMonths(24)
+                .task("a")
+                .exactly(41)
+                .season(301, 305)
+                .and();
         assertThat(Run.of(closes).landing("a")).isEqualTo("2028-03-01");
     }
 
     @Test
     void rule_5_a_season_may_run_across_new_year() {
-        ProjectInputs project = project().person("ana").task("a").exactly(8).season(1101, 228).and();
+        ProjectInputs project =
+                project().person("ana").task("a").exactly(8).season(1101, 228).and();
         assertThat(Run.of(project).start("a")).isEqualTo("2027-11-01");
         assertThat(Run.of(project.today("2027-01-04")).start("a")).isEqualTo("2027-01-04");
     }
@@ -182,19 +190,38 @@ class DatesRulesTest {
     void rule_5_a_wait_needs_its_season_on_its_first_day_only() {
         ProjectInputs project = project().task("cure").days(10).season(301, 305).and();
         assertThat(Run.of(project).landing("cure")).isEqualTo("2027-03-11");
-        ProjectInputs late = project().today("2027-03-06").task("cure").days(10).season(301, 305).and();
+        ProjectInputs late = project()
+                .today("2027-03-06")
+                .task("cure")
+                .days(10)
+                .season(301, 305)
+                .and();
         assertThat(Run.of(late).landing("cure")).isEqualTo("later");
     }
 
     @Test
     void rule_6_the_horizon_is_so_many_calendar_months_after_the_as_of_day() {
-        Run run = Run.of(project().person("ana", 8, 8, 8, 8, 8, 8, 8).task("a").exactly(8).and());
+        Run run = Run.of(project()
+                .person("ana", 8, 8, 8, 8, 8, 8, 8)
+                .task("a")
+                .exactly(8)
+                .and());
         assertThat(run.outcome().horizon).isEqualTo(day("2028-03-01"));
         assertThat(run.outcome().months[0]).isEqualTo(month("2027-03"));
         assertThat(run.outcome().months[run.outcome().months.length - 1]).isEqualTo(month("2028-02"));
-        ProjectInputs last = project().person("ana", 8, 8, 8, 8, 8, 8, 8).task("a").exactly(8).notBefore("2028-02-29").and();
+        ProjectInputs last = project()
+                .person("ana", 8, 8, 8, 8, 8, 8, 8)
+                .task("a")
+                .exactly(8)
+                .notBefore("2028-02-29")
+                .and();
         assertThat(Run.of(last).landing("a")).isEqualTo("2028-02-29");
-        ProjectInputs after = project().person("ana", 8, 8, 8, 8, 8, 8, 8).task("a").exactly(8).notBefore("2028-03-01").and();
+        ProjectInputs after = project()
+                .person("ana", 8, 8, 8, 8, 8, 8, 8)
+                .task("a")
+                .exactly(8)
+                .notBefore("2028-03-01")
+                .and();
         assertThat(Run.of(after).landing("a")).isEqualTo("later");
     }
 
@@ -246,10 +273,8 @@ class DatesRulesTest {
     @Test
     void rule_8_on_the_1st_supporters_change_before_they_are_charged() {
         // everyone leaves in March: nobody is charged on 1 April
-        ProjectInputs project = project()
-                .today("2027-03-31")
-                .level("hand", 500, false)
-                .supporters("2027-03", "hand", 100, 0, 100);
+        ProjectInputs project =
+                project().today("2027-03-31").level("hand", 500, false).supporters("2027-03", "hand", 100, 0, 100);
         assertThat(Run.of(project).cash("2027-04-04")).isLessThan(500 * 5);
     }
 

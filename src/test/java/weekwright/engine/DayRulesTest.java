@@ -39,33 +39,81 @@ class DayRulesTest {
     @Test
     void rule_37_a_stretch_ends_at_the_larger_of_e_and_its_peoples_used_hours_plus_its_length() {
         ProjectInputs fits = anaAndBen().chain("a", "b", "c");
-        fits.task("a").exactly(2).trades("mason").task("b").exactly(3).trades("smith").task("c").exactly(3).trades("mason");
+        fits.task("a")
+                .exactly(2)
+                .trades("mason")
+                .task("b")
+                .exactly(3)
+                .trades("smith")
+                .task("c")
+                .exactly(3)
+                .trades("mason");
         assertThat(Run.of(fits).landing("c")).isEqualTo("2027-03-01");
         ProjectInputs over = anaAndBen().chain("a", "b", "c");
-        over.task("a").exactly(2).trades("mason").task("b").exactly(3).trades("smith").task("c").exactly(4).trades("mason");
+        over.task("a")
+                .exactly(2)
+                .trades("mason")
+                .task("b")
+                .exactly(3)
+                .trades("smith")
+                .task("c")
+                .exactly(4)
+                .trades("mason");
         assertThat(Run.of(over).landing("c")).isEqualTo("2027-03-02");
     }
 
     @Test
+    void rule_37_all_that_became_possible_at_hour_e_shares_what_is_left_of_the_day() {
+        ProjectInputs project = anaAndBen().chain("a", "b").chain("a", "c").ranks("a", "b", "c");
+        project.task("a").exactly(6).trades("mason");
+        project.task("b").exactly(1.5).trades("smith").task("c").exactly(1).trades("smith");
+        Run run = Run.of(project);
+        // ben has two hours after hour 6: one and a half for b, half an hour for c
+        assertThat(run.landing("b")).isEqualTo("2027-03-01");
+        assertThat(run.start("c")).isEqualTo("2027-03-01");
+        assertThat(run.landing("c")).isEqualTo("2027-03-02");
+    }
+
+    @Test
     void rule_38_of_two_the_one_with_more_hours_left_works() {
-        ProjectInputs project = project().cash(CASH, 0).person("ben", 6, 8, 8, 8, 8, 0, 0).paid(100).person("ana").paid(1);
+        ProjectInputs project = project()
+                .cash(CASH, 0)
+                .person("ben", 6, 8, 8, 8, 8, 0, 0)
+                .paid(100)
+                .person("ana")
+                .paid(1);
         project.task("a").exactly(4);
         assertThat(wages(project)).isEqualTo(4);
     }
 
     @Test
     void rule_38_then_the_one_with_fewer_trades_then_the_first_of_the_list() {
-        ProjectInputs fewer = project().cash(CASH, 0).person("ben", "mason", "smith").paid(100).person("ana", "mason").paid(1);
+        ProjectInputs fewer = project()
+                .cash(CASH, 0)
+                .person("ben", "mason", "smith")
+                .paid(100)
+                .person("ana", "mason")
+                .paid(1);
         fewer.task("a").exactly(4).trades("mason");
         assertThat(wages(fewer)).isEqualTo(4);
-        ProjectInputs first = project().cash(CASH, 0).person("ana", "mason").paid(1).person("ben", "mason").paid(100);
+        ProjectInputs first = project()
+                .cash(CASH, 0)
+                .person("ana", "mason")
+                .paid(1)
+                .person("ben", "mason")
+                .paid(100);
         first.task("a").exactly(4).trades("mason");
         assertThat(wages(first)).isEqualTo(4);
     }
 
     @Test
     void rule_38_who_worked_on_it_last_goes_before_who_has_more_hours() {
-        ProjectInputs project = project().cash(CASH, 0).person("ana").paid(1).person("ben", 6, 6, 6, 6, 6, 0, 0).paid(100);
+        ProjectInputs project = project()
+                .cash(CASH, 0)
+                .person("ana")
+                .paid(1)
+                .person("ben", 6, 6, 6, 6, 6, 0, 0)
+                .paid(100);
         project.task("a").exactly(8).logged("2027-02-26", "ben", 4);
         assertThat(wages(project)).isEqualTo(400);
     }
@@ -109,14 +157,23 @@ class DayRulesTest {
 
     @Test
     void rule_40_after_a_stretch_the_same_task_is_tried_again_with_other_people() {
-        ProjectInputs project = project().person("ana").person("ben");
-        project.task("a").exactly(16);
+        // ana, who worked on it last, has three hours; ben goes on from hour 3 to hour 8
+        ProjectInputs project = project().person("ana", 3, 8, 8, 8, 8, 0, 0).person("ben");
+        project.task("a").exactly(12).logged("2027-02-26", "ana", 4);
         assertThat(Run.of(project).landing("a")).isEqualTo("2027-03-01");
     }
 
     @Test
+    void rule_40_other_people_go_on_where_the_stretch_ended_so_that_there_are_never_more_hands_at_once() {
+        ProjectInputs project = project().person("ana").person("ben");
+        project.task("a").exactly(12);
+        assertThat(Run.of(project).landing("a")).isEqualTo("2027-03-02");
+    }
+
+    @Test
     void rule_40_a_link_reached_opens_a_task_of_higher_rank_on_the_same_day() {
-        ProjectInputs project = project().person("ana").link("first", "later", 1, 0).ranks("first", "later", "other");
+        ProjectInputs project =
+                project().person("ana").link("first", "later", 1, 0).ranks("first", "later", "other");
         project.task("first").exactly(2).task("later").exactly(2).task("other").exactly(8);
         Run run = Run.of(project);
         assertThat(run.landing("first")).isEqualTo("2027-03-01");
@@ -198,7 +255,12 @@ class DayRulesTest {
         project.task("a").exactly(8).task("b").exactly(8).priority(1);
         assertThat(Run.of(project).landing("b")).isEqualTo("2027-03-01");
         ProjectInputs begun = project().person("ana").ranks("a", "b");
-        begun.task("a").exactly(12).logged("2027-02-26", "ana", 4).task("b").exactly(8).priority(5);
+        begun.task("a")
+                .exactly(12)
+                .logged("2027-02-26", "ana", 4)
+                .task("b")
+                .exactly(8)
+                .priority(5);
         assertThat(Run.of(begun).landing("a")).isEqualTo("2027-03-01");
     }
 
@@ -212,17 +274,38 @@ class DayRulesTest {
     @Test
     void rule_44_a_work_task_frees_its_equipment_at_its_end_for_the_same_day() {
         ProjectInputs fits = anaAndBen().equipment("saw", 1).ranks("a", "b");
-        fits.task("a").exactly(4).trades("mason").needs("saw", 1).task("b").exactly(4).trades("smith").needs("saw", 1);
+        fits.task("a")
+                .exactly(4)
+                .trades("mason")
+                .needs("saw", 1)
+                .task("b")
+                .exactly(4)
+                .trades("smith")
+                .needs("saw", 1);
         assertThat(Run.of(fits).landing("b")).isEqualTo("2027-03-01");
         ProjectInputs over = anaAndBen().equipment("saw", 1).ranks("a", "b");
-        over.task("a").exactly(6).trades("mason").needs("saw", 1).task("b").exactly(4).trades("smith").needs("saw", 1);
+        over.task("a")
+                .exactly(6)
+                .trades("mason")
+                .needs("saw", 1)
+                .task("b")
+                .exactly(4)
+                .trades("smith")
+                .needs("saw", 1);
         assertThat(Run.of(over).landing("b")).isEqualTo("2027-03-02");
     }
 
     @Test
     void rule_44_an_unfinished_work_task_holds_its_equipment_to_the_end_of_the_day_but_not_overnight() {
         ProjectInputs project = anaAndBen().equipment("saw", 1).ranks("a", "b");
-        project.task("a").exactly(9).trades("mason").needs("saw", 1).task("b").exactly(4).trades("smith").needs("saw", 1);
+        project.task("a")
+                .exactly(9)
+                .trades("mason")
+                .needs("saw", 1)
+                .task("b")
+                .exactly(4)
+                .trades("smith")
+                .needs("saw", 1);
         Run run = Run.of(project);
         assertThat(run.landing("a")).isEqualTo("2027-03-02");
         assertThat(run.start("b")).isEqualTo("2027-03-02");
@@ -236,7 +319,14 @@ class DayRulesTest {
     @Test
     void rule_44_two_of_an_equipment_serve_two_tasks_at_once() {
         ProjectInputs project = anaAndBen().equipment("saw", 2).ranks("a", "b");
-        project.task("a").exactly(8).trades("mason").needs("saw", 1).task("b").exactly(8).trades("smith").needs("saw", 1);
+        project.task("a")
+                .exactly(8)
+                .trades("mason")
+                .needs("saw", 1)
+                .task("b")
+                .exactly(8)
+                .trades("smith")
+                .needs("saw", 1);
         assertThat(Run.of(project).landing("b")).isEqualTo("2027-03-01");
     }
 
@@ -262,7 +352,11 @@ class DayRulesTest {
     @Test
     void rule_45_an_operator_task_goes_ahead_unfilmed_without_an_operator() {
         ProjectInputs project = project().person("ana", "mason", "camera");
-        project.task("a").exactly(8).trades("mason").camera(Inputs.Camera.OPERATOR, 30).story(30);
+        project.task("a")
+                .exactly(8)
+                .trades("mason")
+                .camera(Inputs.Camera.OPERATOR, 30)
+                .story(30);
         Run run = Run.of(project);
         assertThat(run.landing("a")).isEqualTo("2027-03-01");
         assertThat(run.bank("2027-03-07")).isZero();
@@ -271,7 +365,11 @@ class DayRulesTest {
     @Test
     void rule_45_the_operators_hours_film_it() {
         ProjectInputs project = project().person("ana", "mason").person("ben", "camera");
-        project.task("a").exactly(8).trades("mason").camera(Inputs.Camera.OPERATOR, 30).story(30);
+        project.task("a")
+                .exactly(8)
+                .trades("mason")
+                .camera(Inputs.Camera.OPERATOR, 30)
+                .story(30);
         assertThat(Run.of(project).bank("2027-03-07")).isEqualTo(30);
     }
 
@@ -279,7 +377,11 @@ class DayRulesTest {
     void rule_45_hours_that_nobody_can_film_yield_no_story_minutes() {
         // of 2.4 hours with the camera ben has 1.2
         ProjectInputs project = project().person("ana", "mason").person("ben", 1.2, 0, 0, 0, 0, 0, 0, "camera");
-        project.task("a").exactly(8).trades("mason").camera(Inputs.Camera.OPERATOR, 30).story(30);
+        project.task("a")
+                .exactly(8)
+                .trades("mason")
+                .camera(Inputs.Camera.OPERATOR, 30)
+                .story(30);
         assertThat(Run.of(project).bank("2027-03-07")).isCloseTo(15, within(0.05));
     }
 
@@ -350,7 +452,10 @@ class DayRulesTest {
 
     @Test
     void rule_49_a_named_editor_is_never_replaced_and_nobody_with_the_trade_never_cuts() {
-        ProjectInputs named = project().person("ana", "edit").person("ben", 0, 0, 0, 4, 0, 0, 0, "edit").fridays("2027-03-05");
+        ProjectInputs named = project()
+                .person("ana", "edit")
+                .person("ben", 0, 0, 0, 4, 0, 0, 0, "edit")
+                .fridays("2027-03-05");
         named.episode(new Inputs.Episode(
                 "e1",
                 Inputs.EpisodeKind.BUILD,
@@ -394,7 +499,8 @@ class DayRulesTest {
 
     @Test
     void rule_50_days_are_lost_with_the_months_chance_in_spells_of_the_given_length() {
-        ProjectInputs project = project().horizonMonths(2).person("ana", 8, 8, 8, 8, 8, 8, 8).weather(0.3, 2);
+        ProjectInputs project =
+                project().horizonMonths(2).person("ana", 8, 8, 8, 8, 8, 8, 8).weather(0.3, 2);
         project.task("a").exactly(8).outdoors().notBefore("2027-03-10");
         int trials = 20_000;
         Run run = Run.of(project, trials);
@@ -412,7 +518,8 @@ class DayRulesTest {
     @Test
     void rule_50_a_chance_that_leaves_no_room_for_its_spells_keeps_its_share_of_lost_days() {
         // p = 0.8, L = 2: fine to lost would be 2, so it is 1, and lost to lost 2 - 1/0.8 = 0.75
-        ProjectInputs project = project().horizonMonths(3).person("ana", 8, 8, 8, 8, 8, 8, 8).weather(0.8, 2);
+        ProjectInputs project =
+                project().horizonMonths(3).person("ana", 8, 8, 8, 8, 8, 8, 8).weather(0.8, 2);
         project.task("a").exactly(8).outdoors().notBefore("2027-03-20");
         int trials = 20_000;
         int[] starts = Run.of(project, trials).outcome().taskStart[0];
@@ -424,8 +531,19 @@ class DayRulesTest {
 
     @Test
     void rule_50_a_lost_day_is_the_same_for_all_outdoor_tasks() {
-        ProjectInputs project = project().horizonMonths(2).person("ana", "mason").person("ben", "smith").weather(0.5, 2);
-        project.task("a").exactly(8).outdoors().trades("mason").task("b").exactly(8).outdoors().trades("smith");
+        ProjectInputs project = project()
+                .horizonMonths(2)
+                .person("ana", "mason")
+                .person("ben", "smith")
+                .weather(0.5, 2);
+        project.task("a")
+                .exactly(8)
+                .outdoors()
+                .trades("mason")
+                .task("b")
+                .exactly(8)
+                .outdoors()
+                .trades("smith");
         Run run = Run.of(project, 300);
         assertThat(run.outcome().taskStart[0]).isEqualTo(run.outcome().taskStart[1]);
         assertThat(Arrays.stream(run.outcome().taskStart[0]).distinct().count()).isGreaterThan(3);

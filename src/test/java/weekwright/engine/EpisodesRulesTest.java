@@ -59,7 +59,10 @@ class EpisodesRulesTest {
 
     @Test
     void rule_67_the_told_share_is_enough_and_all_told_tasks_are_needed() {
-        ProjectInputs project = editor(8, 8, 8, 8, 8).person("ben", "mason").fridays("2027-03-05").ranks("a", "b");
+        ProjectInputs project = editor(8, 8, 8, 8, 8)
+                .person("ben", "mason")
+                .fridays("2027-03-05")
+                .ranks("a", "b");
         project.task("a").exactly(16).trades("mason").task("b").exactly(8).trades("mason");
         project.episode(telling("e1", "2027-03-05", new Inputs.Tell("a", 0.5)));
         project.episode(telling("e2", "2027-03-12", new Inputs.Tell("a", 0.5), new Inputs.Tell("b", 1)));
@@ -167,7 +170,10 @@ class EpisodesRulesTest {
     void rule_72_a_day_is_filmed_by_camera_hours_a_shot_or_the_word_filmed() {
         for (int way = 0; way < 4; way++) {
             ProjectInputs project = project().person("ben", "mason");
-            ProjectInputs.Task a = project.task("a").hours(5, 10, 20).camera(Inputs.Camera.OPERATOR, 30).story(40);
+            ProjectInputs.Task a = project.task("a")
+                    .hours(5, 10, 20)
+                    .camera(Inputs.Camera.OPERATOR, 30)
+                    .story(40);
             a.logged("2027-02-01", "ben", Inputs.As.HANDS, 4, 0, way == 1);
             a.logged("2027-02-02", "ben", 4).done("2027-02-02");
             if (way == 2) {
@@ -183,14 +189,23 @@ class EpisodesRulesTest {
     void rule_72_no_camera_and_story_told_give_nothing() {
         ProjectInputs project = project().person("ben", "mason");
         project.task("a").exactly(4).trades("mason").story(40);
-        project.task("b").exactly(4).trades("mason").camera(Inputs.Camera.FIXED, 0).story(40).storyTold();
+        project.task("b")
+                .exactly(4)
+                .trades("mason")
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(40)
+                .storyTold();
         assertThat(Run.of(project).bank("2027-03-07")).isZero();
     }
 
     @Test
     void rule_72_work_to_come_with_a_fixed_camera_fills_the_bank_as_it_is_done() {
         ProjectInputs project = project().person("ben", "mason");
-        project.task("a").exactly(80).trades("mason").camera(Inputs.Camera.FIXED, 0).story(40);
+        project.task("a")
+                .exactly(80)
+                .trades("mason")
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(40);
         Run run = Run.of(project);
         assertThat(run.bank("2027-03-07")).isCloseTo(20, within(0.01));
         assertThat(run.bank("2027-03-14")).isCloseTo(40, within(0.01));
@@ -263,7 +278,11 @@ class EpisodesRulesTest {
     @Test
     void rule_98_unfilmed_hours_do_not_hold_an_episode() {
         ProjectInputs project = editor(8, 8, 8, 8, 8).person("ben", "mason").fridays("2027-03-05");
-        project.task("a").exactly(6).trades("mason").camera(Inputs.Camera.OPERATOR, 30).story(30);
+        project.task("a")
+                .exactly(6)
+                .trades("mason")
+                .camera(Inputs.Camera.OPERATOR, 30)
+                .story(30);
         project.episode("e1", "2027-03-05", 4, "a");
         Run run = Run.of(project);
         assertThat(run.bank("2027-03-07")).isZero();

@@ -30,7 +30,13 @@ class LinksRulesTest {
     @Test
     void rule_27_share_0_is_reached_once_the_task_has_begun() {
         ProjectInputs project = masonAndSmith().link("b", "a", 0, 0);
-        project.task("a").exactly(80).trades("mason").notBefore("2027-03-03").task("b").exactly(4).trades("smith");
+        project.task("a")
+                .exactly(80)
+                .trades("mason")
+                .notBefore("2027-03-03")
+                .task("b")
+                .exactly(4)
+                .trades("smith");
         assertThat(Run.of(project).start("b")).isBetween("2027-03-03", "2027-03-04");
     }
 
@@ -66,11 +72,9 @@ class LinksRulesTest {
     @Test
     void rule_28_a_wait_of_w_days_lets_the_successor_work_from_day_D_plus_w() {
         for (int wait : new int[] {1, 2, 5, 7, 12}) {
-            ProjectInputs project =
-                    project().person("ana", 8, 8, 8, 8, 8, 8, 8).link("b", "a", 1, wait);
+            ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).link("b", "a", 1, wait);
             project.task("a").exactly(4).task("b").exactly(4);
-            assertThat(Run.of(project).start("b"))
-                    .isEqualTo("2027-03-%02d".formatted(1 + wait));
+            assertThat(Run.of(project).start("b")).isEqualTo("2027-03-%02d".formatted(1 + wait));
         }
     }
 
@@ -125,8 +129,11 @@ class LinksRulesTest {
         assertThat(Run.of(project().task("cure").days(10).started("2027-02-01").and())
                         .landing("cure"))
                 .isEqualTo("2027-03-02");
-        Run spread = Run.of(project().task("cure").days(8, 10, 14).started("2027-02-22").and(), 300);
-        assertThat(java.util.Arrays.stream(spread.outcome().taskLanding[0]).min().orElseThrow())
+        Run spread = Run.of(
+                project().task("cure").days(8, 10, 14).started("2027-02-22").and(), 300);
+        assertThat(java.util.Arrays.stream(spread.outcome().taskLanding[0])
+                        .min()
+                        .orElseThrow())
                 .isGreaterThan(spread.inputs().asOf());
     }
 
@@ -208,14 +215,28 @@ class LinksRulesTest {
     @Test
     void rule_35_a_done_task_counts_for_its_successors_whatever_its_predecessors_say() {
         ProjectInputs project = project().person("ana").chain("cure", "a", "b");
-        project.task("cure").days(60).task("a").hours(1, 2, 3).done("2027-02-26").task("b").exactly(8);
+        project.task("cure")
+                .days(60)
+                .task("a")
+                .hours(1, 2, 3)
+                .done("2027-02-26")
+                .task("b")
+                .exactly(8);
         assertThat(Run.of(project).start("b")).isEqualTo("2027-03-01");
     }
 
     @Test
     void rule_36_links_in_a_cycle_are_refused_by_the_names_of_their_tasks() {
-        ProjectInputs project = project().person("ana").chain("a", "b", "c", "a").chain("a", "d");
-        project.task("a").exactly(1).task("b").exactly(1).task("c").exactly(1).task("d").exactly(1);
+        ProjectInputs project =
+                project().person("ana").chain("a", "b", "c", "a").chain("a", "d");
+        project.task("a")
+                .exactly(1)
+                .task("b")
+                .exactly(1)
+                .task("c")
+                .exactly(1)
+                .task("d")
+                .exactly(1);
         assertThatThrownBy(() -> Run.of(project))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("a")

@@ -41,13 +41,12 @@ class MoneyRulesTest {
 
     @Test
     void rule_82_only_the_first_publications_of_a_month_are_charged() {
-        ProjectInputs project = project()
-                .today("2027-03-02")
-                .level("film", 300, true)
-                .supporters("2027-03", "film", 50, 0, 0);
+        ProjectInputs project =
+                project().today("2027-03-02").level("film", 300, true).supporters("2027-03", "film", 50, 0, 0);
         limit(project, 2);
         for (int i = 0; i < 3; i++) {
-            project.episode(DatesRulesTest.cut("e" + i, "2027-03-" + (i == 0 ? "05" : i == 1 ? "12" : "19"), "2027-02-20"));
+            project.episode(
+                    DatesRulesTest.cut("e" + i, "2027-03-" + (i == 0 ? "05" : i == 1 ? "12" : "19"), "2027-02-20"));
         }
         Run run = Run.of(project);
         assertThat(run.cash("2027-03-14")).isEqualTo(30_000);
@@ -56,10 +55,8 @@ class MoneyRulesTest {
 
     @Test
     void rule_82_those_published_earlier_in_the_as_of_month_count() {
-        ProjectInputs project = project()
-                .today("2027-03-08")
-                .level("film", 300, true)
-                .supporters("2027-03", "film", 50, 0, 0);
+        ProjectInputs project =
+                project().today("2027-03-08").level("film", 300, true).supporters("2027-03", "film", 50, 0, 0);
         limit(project, 2);
         project.episode(new Inputs.Episode(
                 "e0",
@@ -96,14 +93,18 @@ class MoneyRulesTest {
         Run run = Run.of(project, trials);
         long[] cash = run.outcome().held.cash[run.week("2027-03-21")];
         double room = 4 * Math.sqrt(0.25 / trials);
-        assertThat(Arrays.stream(cash).filter(c -> c == -100).count() / (double) trials).isCloseTo(0.25, within(room));
-        assertThat(Arrays.stream(cash).filter(c -> c == 0).count() / (double) trials).isCloseTo(0.5, within(room));
-        assertThat(Arrays.stream(cash).filter(c -> c == 700).count() / (double) trials).isCloseTo(0.25, within(room));
+        assertThat(Arrays.stream(cash).filter(c -> c == -100).count() / (double) trials)
+                .isCloseTo(0.25, within(room));
+        assertThat(Arrays.stream(cash).filter(c -> c == 0).count() / (double) trials)
+                .isCloseTo(0.5, within(room));
+        assertThat(Arrays.stream(cash).filter(c -> c == 700).count() / (double) trials)
+                .isCloseTo(0.25, within(room));
     }
 
     @Test
     void rule_87_regular_items_fall_due_weekly_monthly_and_yearly_from_their_first_day_to_their_last() {
-        ProjectInputs month = project().cash(1000, 0).regular("rent", -10, Inputs.Every.MONTH, "2027-01-31", "2027-05-31");
+        ProjectInputs month =
+                project().cash(1000, 0).regular("rent", -10, Inputs.Every.MONTH, "2027-01-31", "2027-05-31");
         Run monthly = Run.of(month);
         // the last day of short months: 31 March, 30 April, 31 May
         assertThat(monthly.cash("2027-03-28")).isEqualTo(1000);
@@ -111,11 +112,13 @@ class MoneyRulesTest {
         assertThat(monthly.cash("2027-05-02")).isEqualTo(980);
         assertThat(monthly.cash("2027-06-06")).isEqualTo(970);
         assertThat(monthly.cash("2028-02-27")).isEqualTo(970);
-        ProjectInputs week = project().cash(1000, 0).regular("bread", -10, Inputs.Every.WEEK, "2027-03-03", "2027-03-17");
+        ProjectInputs week =
+                project().cash(1000, 0).regular("bread", -10, Inputs.Every.WEEK, "2027-03-03", "2027-03-17");
         Run weekly = Run.of(week);
         assertThat(weekly.cash("2027-03-07")).isEqualTo(990);
         assertThat(weekly.cash("2027-03-28")).isEqualTo(970);
-        ProjectInputs year = project().horizonMonths(36).cash(1000, 0).regular("tax", -10, Inputs.Every.YEAR, "2020-06-01", "");
+        ProjectInputs year =
+                project().horizonMonths(36).cash(1000, 0).regular("tax", -10, Inputs.Every.YEAR, "2020-06-01", "");
         Run yearly = Run.of(year);
         assertThat(yearly.cash("2027-06-06")).isEqualTo(990);
         assertThat(yearly.cash("2030-02-24")).isEqualTo(970);
@@ -123,7 +126,8 @@ class MoneyRulesTest {
 
     @Test
     void rule_87_an_item_per_episode_falls_due_at_each_publication() {
-        ProjectInputs project = project().cash(1000, 0).fridays("2027-03-05").regular("music", -30, Inputs.Every.EPISODE, "", "");
+        ProjectInputs project =
+                project().cash(1000, 0).fridays("2027-03-05").regular("music", -30, Inputs.Every.EPISODE, "", "");
         project.episode(DatesRulesTest.cut("e1", "2027-03-05", "2027-02-20"));
         project.episode(DatesRulesTest.cut("e2", "2027-03-12", "2027-02-20"));
         Run run = Run.of(project);
@@ -139,14 +143,16 @@ class MoneyRulesTest {
         Run run = Run.of(project, trials);
         long[] cash = run.outcome().held.cash[run.week("2027-03-07")];
         double mean = Arrays.stream(cash).average().orElseThrow();
-        double deviation = Math.sqrt(Arrays.stream(cash).mapToDouble(c -> (c - mean) * (c - mean)).sum() / trials);
+        double deviation = Math.sqrt(
+                Arrays.stream(cash).mapToDouble(c -> (c - mean) * (c - mean)).sum() / trials);
         assertThat(mean).isCloseTo(-10_000, within(4 * 2000 / Math.sqrt(trials)));
         assertThat(deviation).isCloseTo(2000, within(4 * 2000 / Math.sqrt(2.0 * trials)));
     }
 
     @Test
     void rule_88_wages_are_pay_times_hours_worked_booked_the_next_morning() {
-        ProjectInputs project = project().cash(100_000, 0).person("ana", 0, 0, 0, 0, 0, 6, 6).paid(2000);
+        ProjectInputs project =
+                project().cash(100_000, 0).person("ana", 0, 0, 0, 0, 0, 6, 6).paid(2000);
         project.task("a").exactly(10);
         Run run = Run.of(project);
         // six hours on Saturday are booked on Sunday, four of Sunday on Monday
@@ -172,7 +178,8 @@ class MoneyRulesTest {
 
     @Test
     void rule_89_work_first_sends_orders_whatever_the_balance_and_held_for_funds_waits() {
-        ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(0, 0).material("oak", "a", 5000, 3);
+        ProjectInputs project =
+                project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(0, 0).material("oak", "a", 5000, 3);
         project.task("a").exactly(8);
         project.regular("gift", 5000, Inputs.Every.YEAR, "2027-04-01", "");
         Run run = Run.of(project);
@@ -254,7 +261,8 @@ class MoneyRulesTest {
 
     @Test
     void rule_92_the_need_day_is_the_day_on_which_the_task_would_have_begun_but_for_its_lines() {
-        ProjectInputs project = project().person("ana").cash(100_000, 0).chain("cure", "a").material("oak", "a", 5000, 60);
+        ProjectInputs project =
+                project().person("ana").cash(100_000, 0).chain("cure", "a").material("oak", "a", 5000, 60);
         project.task("cure").days(7).task("a").exactly(8);
         Run run = Run.of(project);
         assertThat(Run.text(run.outcome().needDay[0][0])).isEqualTo("2027-03-08");

@@ -13,7 +13,8 @@ import weekwright.testkit.Run;
 class OrdersRulesTest {
     @Test
     void rule_56_the_order_day_is_the_planned_start_less_the_likely_lead_less_the_margin() {
-        ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(10_000, 0).chain("cure", "a");
+        ProjectInputs project =
+                project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(10_000, 0).chain("cure", "a");
         project.task("cure").days(100).task("a").exactly(8);
         project.material("oak", "a", 2000, 30);
         // 1 March + 100 days is 9 June; 44 days before it is 26 April
@@ -25,7 +26,8 @@ class OrdersRulesTest {
 
     @Test
     void rule_56_order_days_follow_the_trial_when_the_work_before_is_late() {
-        ProjectInputs project = project().horizonMonths(24)
+        ProjectInputs project = project()
+                .horizonMonths(24)
                 .person("ana", 8, 8, 8, 8, 8, 8, 8)
                 .cash(10_000, 0)
                 .chain("a", "b");
@@ -36,8 +38,16 @@ class OrdersRulesTest {
         int[] landing = run.outcome().taskLanding[0];
         int[] ordered = run.outcome().orderDay[0];
         int middle = Outcome.quantile(landing, 0.5);
-        double early = Arrays.stream(indices(trials)).filter(i -> landing[i] < middle).map(i -> ordered[i]).average().orElseThrow();
-        double late = Arrays.stream(indices(trials)).filter(i -> landing[i] > middle).map(i -> ordered[i]).average().orElseThrow();
+        double early = Arrays.stream(indices(trials))
+                .filter(i -> landing[i] < middle)
+                .map(i -> ordered[i])
+                .average()
+                .orElseThrow();
+        double late = Arrays.stream(indices(trials))
+                .filter(i -> landing[i] > middle)
+                .map(i -> ordered[i])
+                .average()
+                .orElseThrow();
         assertThat(late).isGreaterThan(early + 5);
     }
 
@@ -47,7 +57,11 @@ class OrdersRulesTest {
         past.task("a").exactly(8);
         past.material("oak", "a", 2000, 30);
         assertThat(Run.of(past).ordered("oak")).isEqualTo("2027-03-01");
-        ProjectInputs none = project().cash(10_000, 0).person("ana", 8, 8, 8, 8, 8, 8, 8).chain("cure", "a").orders(0, 0);
+        ProjectInputs none = project()
+                .cash(10_000, 0)
+                .person("ana", 8, 8, 8, 8, 8, 8, 8)
+                .chain("cure", "a")
+                .orders(0, 0);
         none.task("cure").days(100).task("a").exactly(8);
         none.material("oak", "a", 2000, 30);
         assertThat(Run.of(none).ordered("oak")).isEqualTo("2027-05-10");
@@ -84,11 +98,11 @@ class OrdersRulesTest {
 
     @Test
     void rule_59_an_order_that_waits_for_funds_holds_back_later_ones_but_small_ones_pass() {
-        ProjectInputs project = oneLine().cash(1000, 0).orders(14, 100);
-        project.task("b").exactly(8).task("c").exactly(8);
-        // oak's order day is the earliest by its long lead
-        project.material("oak", "a", 5000, 90);
-        project.material("iron", "b", 101, 60);
+        // three waits that could begin today: equal order days and planned starts, so the order of the file decides
+        ProjectInputs project = project().cash(1000, 0).orders(14, 100);
+        project.task("a").days(1).task("b").days(1).task("c").days(1);
+        project.material("oak", "a", 5000, 30);
+        project.material("iron", "b", 101, 30);
         project.material("nails", "c", 100, 30);
         Run run = Run.of(project);
         assertThat(run.ordered("oak")).isEqualTo("later");
@@ -98,7 +112,8 @@ class OrdersRulesTest {
 
     @Test
     void rule_59_orders_are_looked_at_by_their_order_day() {
-        ProjectInputs project = oneLine().person("ben").cash(1000, 0).orders(14, 0).chain("cure", "b");
+        ProjectInputs project =
+                oneLine().person("ben").cash(1000, 0).orders(14, 0).chain("cure", "b");
         project.task("b").exactly(8).task("cure").days(60);
         // the money is enough for one; oak is listed last but its day comes first
         project.material("iron", "b", 800, 10);

@@ -14,7 +14,11 @@ class OutputRulesTest {
     @Test
     void rule_93_a_start_is_the_first_hour_worked_or_the_first_day_of_a_wait() {
         ProjectInputs project = project().person("ana").chain("a", "cure");
-        project.task("a").exactly(20).logged("2027-02-24", "ana", 4).task("cure").days(5);
+        project.task("a")
+                .exactly(20)
+                .logged("2027-02-24", "ana", 4)
+                .task("cure")
+                .days(5);
         Run run = Run.of(project);
         assertThat(run.start("a")).isEqualTo("2027-02-24");
         assertThat(run.landing("a")).isEqualTo("2027-03-02");
@@ -37,7 +41,16 @@ class OutputRulesTest {
     @Test
     void a_stage_lands_with_its_last_task() {
         ProjectInputs project = project();
-        project.task("a").stage("pit").days(3).task("b").stage("pit").days(9).task("c").stage("pit").hours(1, 2, 3).done("2027-01-20");
+        project.task("a")
+                .stage("pit")
+                .days(3)
+                .task("b")
+                .stage("pit")
+                .days(9)
+                .task("c")
+                .stage("pit")
+                .hours(1, 2, 3)
+                .done("2027-01-20");
         assertThat(Run.of(project).stageLanding("pit")).isEqualTo("2027-03-10");
     }
 
@@ -78,15 +91,16 @@ class OutputRulesTest {
         ProjectInputs season = everyDay();
         season.task("a").stage("pit").exactly(8).season(501, 930);
         assertThat(share(heldBy(season), "SEASON")).isGreaterThan(0.9);
-        ProjectInputs weather = everyDay().weather(new Inputs.Weather(
-                java.util.List.of(0., 0., 1., 1., 0., 0., 0., 0., 0., 0., 0., 0.), 2));
+        ProjectInputs weather = everyDay()
+                .weather(new Inputs.Weather(java.util.List.of(0., 0., 1., 1., 0., 0., 0., 0., 0., 0., 0., 0.), 2));
         weather.task("a").stage("pit").exactly(8).outdoors();
         assertThat(share(heldBy(weather), "WEATHER")).isGreaterThan(0.9);
         ProjectInputs equipment = everyDay().equipment("press", 1);
         equipment.task("cure").days(30).needs("press", 1);
         equipment.task("a").stage("pit").exactly(8).needs("press", 1).notBefore("2027-03-02");
         assertThat(heldBy(equipment)).containsKey("EQUIPMENT press");
-        ProjectInputs operator = project().person("ana", 8, 8, 8, 8, 8, 8, 8, "mason")
+        ProjectInputs operator = project()
+                .person("ana", 8, 8, 8, 8, 8, 8, 8, "mason")
                 .person("ben", "camera")
                 .between("2027-04-05", "");
         operator.task("a").stage("pit").exactly(8).trades("mason").camera(Inputs.Camera.ONCE, -1);
@@ -96,7 +110,12 @@ class OutputRulesTest {
     @Test
     void rule_95_a_person_who_was_taken_by_work_of_higher_rank_is_named() {
         ProjectInputs project = everyDay().ranks("other", "a");
-        project.task("other").stage("leat").hours(160, 160, 160).task("a").stage("pit").exactly(8);
+        project.task("other")
+                .stage("leat")
+                .hours(160, 160, 160)
+                .task("a")
+                .stage("pit")
+                .exactly(8);
         Map<String, Long> held = heldBy(project);
         assertThat(held).containsOnlyKeys("PERSON ana");
         assertThat(held.get("PERSON ana")).isGreaterThan(9);
@@ -104,8 +123,18 @@ class OutputRulesTest {
 
     @Test
     void rule_95_the_chain_goes_on_to_the_task_whose_link_was_satisfied_last() {
-        ProjectInputs project = everyDay().link("c", "a", 1, 0).link("c", "b", 1, 0).person("ben", 8, 8, 8, 8, 8, 8, 8, "smith");
-        project.task("a").stage("pit").exactly(8).trades("smith").task("b").stage("pit2").days(20).task("c").stage("leat").exactly(8);
+        ProjectInputs project =
+                everyDay().link("c", "a", 1, 0).link("c", "b", 1, 0).person("ben", 8, 8, 8, 8, 8, 8, 8, "smith");
+        project.task("a")
+                .stage("pit")
+                .exactly(8)
+                .trades("smith")
+                .task("b")
+                .stage("pit2")
+                .days(20)
+                .task("c")
+                .stage("leat")
+                .exactly(8);
         Run run = Run.of(project);
         assertThat(run.outcome().critical[run.task("b")]).isEqualTo(1);
         assertThat(run.outcome().critical[run.task("c")]).isEqualTo(1);

@@ -28,10 +28,16 @@ class PlanRulesTest {
     @Test
     void rule_52_a_clearly_better_order_replaces_the_kept_one() {
         // the heavy stage waits 60 days after a; the kept order does the light work of ten days first
-        ProjectInputs project = project().person("ana").ranks("light", "a", "cure").chain("a", "cure");
+        ProjectInputs project =
+                project().person("ana").ranks("light", "a", "cure").chain("a", "cure");
         project.stage(new Inputs.Stage("heavy", 0, 10, false, Inputs.Range.EMPTY));
         project.stage(new Inputs.Stage("easy", 1, 0.1, false, Inputs.Range.EMPTY));
-        project.task("a").stage("heavy").hours(8, 8, 8).task("cure").stage("heavy").days(60);
+        project.task("a")
+                .stage("heavy")
+                .hours(8, 8, 8)
+                .task("cure")
+                .stage("heavy")
+                .days(60);
         project.task("light").stage("easy").hours(80, 80, 80);
         Plan plan = Planner.plan(project.inputs(), 1, 20);
         assertThat(plan.kept()).isFalse();
@@ -51,7 +57,10 @@ class PlanRulesTest {
     void rule_52_the_same_inputs_and_seed_give_the_same_plan() {
         ProjectInputs project = project().person("ana", "mason").person("ben", "smith");
         for (int i = 0; i < 12; i++) {
-            project.task("t" + i).hours(2, 5 + i, 20 + i).trades(i % 2 == 0 ? "mason" : "smith").stage("s" + i % 3);
+            project.task("t" + i)
+                    .hours(2, 5 + i, 20 + i)
+                    .trades(i % 2 == 0 ? "mason" : "smith")
+                    .stage("s" + i % 3);
             if (i > 2) {
                 project.link("t" + i, "t" + (i - 3), 1, i % 4);
             }
@@ -86,7 +95,13 @@ class PlanRulesTest {
     @Test
     void rule_54_the_plan_takes_mean_days_of_waits_and_links() {
         ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).chain("a", "cure");
-        project.task("a").exactly(8).task("cure").days(4, 6, 14).task("b").exactly(8).notBefore("2027-03-02");
+        project.task("a")
+                .exactly(8)
+                .task("cure")
+                .days(4, 6, 14)
+                .task("b")
+                .exactly(8)
+                .notBefore("2027-03-02");
         project.link("b", "cure", 1, 3);
         Run run = Run.of(project);
         // (4 + 24 + 14) / 6 = 7 days
@@ -157,7 +172,12 @@ class PlanRulesTest {
     @Test
     void a_plan_has_a_day_for_every_task_of_the_inputs() {
         ProjectInputs project = project().person("ana");
-        project.task("a").exactly(8).task("done").hours(1, 2, 3).done("2027-01-05").started("2027-01-04");
+        project.task("a")
+                .exactly(8)
+                .task("done")
+                .hours(1, 2, 3)
+                .done("2027-01-05")
+                .started("2027-01-04");
         Plan plan = plan(project);
         assertThat(plan.start()).hasSize(project.inputs().tasks().size());
         assertThat(plan.ranks()).isEqualTo(List.of("a"));

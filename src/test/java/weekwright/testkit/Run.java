@@ -1,6 +1,9 @@
 package weekwright.testkit;
 
 import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
 import weekwright.engine.plan.Plan;
@@ -10,7 +13,8 @@ import weekwright.engine.simulate.Simulation;
 
 /**
  * A small simulation, asked by ids: dates as ISO text, "later" for not before the horizon. Single answers are those of the first
- * trial, for projects in which nothing is drawn.
+ * trial, for projects in which nothing is drawn. An order of work that the project keeps is followed even where a better one was
+ * found.
  */
 public record Run(Inputs inputs, Plan plan, Outcome outcome) {
     /** One trial. */
@@ -21,8 +25,15 @@ public record Run(Inputs inputs, Plan plan, Outcome outcome) {
     /** So many trials with seed 1 on one thread. */
     public static Run of(ProjectInputs project, int trials) {
         Inputs inputs = project.inputs();
-        Plan plan = Planner.plan(inputs, 1, 0);
+        Plan plan = inKeptOrder(inputs, Planner.plan(inputs, 1, 0));
         return new Run(inputs, plan, Simulation.run(inputs, plan, trials, 1, 1, Progress.NONE));
+    }
+
+    private static Plan inKeptOrder(Inputs inputs, Plan plan) {
+        Set<String> ranks = new LinkedHashSet<>(inputs.kept().ranks());
+        ranks.addAll(plan.ranks());
+        return new Plan(
+                List.copyOf(ranks), plan.notBefore(), plan.start(), plan.landing(), plan.objective(), plan.kept());
     }
 
     public int task(String id) {

@@ -23,6 +23,9 @@ import weekwright.web.Server;
 public final class ServerFixture implements AutoCloseable {
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
 
+    private static final int FIRST_LOOK = 50;
+    private static final int TRIALS = 400;
+
     private final Path folder;
     private final App app;
     private final Server server;
@@ -30,7 +33,7 @@ public final class ServerFixture implements AutoCloseable {
     private ServerFixture(Path folder, Clock clock, Consumer<App> fill) {
         this.folder = folder;
         try {
-            app = new App(folder.resolve("project"), clock, Templates.packed(), false);
+            app = new App(folder.resolve("project"), clock, Templates.packed(), false, FIRST_LOOK, TRIALS);
             fill.accept(app);
             server = Server.start(app, "127.0.0.1", 0);
         } catch (Exception e) {

@@ -207,7 +207,8 @@ public final class Planner {
     private boolean open(int t) {
         Inputs.Task task = setup.inputs().tasks().get(t);
         return (task.done() == Inputs.NONE || task.done() > setup.inputs().asOf())
-                && (task.dropped() == Inputs.NONE || task.dropped() > setup.inputs().asOf());
+                && (task.dropped() == Inputs.NONE
+                        || task.dropped() > setup.inputs().asOf());
     }
 
     private static List<Integer> dates(int[] days, int listed, int asOf) {

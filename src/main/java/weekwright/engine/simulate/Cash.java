@@ -88,8 +88,7 @@ final class Cash {
             x.money[PLEDGED] += x.payInNew[day];
             tell("payout", in);
         }
-        while (x.number[NEXT_REGULAR] < luck.regular.length
-                && setup.funds.regularDay[x.number[NEXT_REGULAR]] == day) {
+        while (x.number[NEXT_REGULAR] < luck.regular.length && setup.funds.regularDay[x.number[NEXT_REGULAR]] == day) {
             long amount = luck.regular[x.number[NEXT_REGULAR]++];
             x.money[CASH] += amount;
             tell("regular", amount);
@@ -237,8 +236,7 @@ final class Cash {
                 x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
             }
         }
-        if (x.number[FIRST_UNDER_WITHOUT] == LATER
-                && cash + x.money[SPENT] - x.money[PLEDGED] < setup.reserve) {
+        if (x.number[FIRST_UNDER_WITHOUT] == LATER && cash + x.money[SPENT] - x.money[PLEDGED] < setup.reserve) {
             x.number[FIRST_UNDER_WITHOUT] = day;
         }
         int week = setup.calendar.sundayIndex[day];

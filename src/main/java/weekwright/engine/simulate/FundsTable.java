@@ -63,8 +63,8 @@ final class FundsTable {
                 .count();
         for (int i = 0; i < levels; i++) {
             PledgeLevel level = all.get(i);
-            charge[i] = Charge.of(
-                    level.amountMinor(), level.feePercent(), level.feeFixedMinor(), level.declinedPercent());
+            charge[i] =
+                    Charge.of(level.amountMinor(), level.feePercent(), level.feeFixedMinor(), level.declinedPercent());
             perEpisode[i] = level.perEpisode();
             payoutDays[i] = level.payoutDays();
             paidToday[i] = level.paidToday();
@@ -89,9 +89,8 @@ final class FundsTable {
         regularKey = inputs.regular().stream()
                 .mapToLong(r -> Streams.key(Streams.Purpose.REGULAR_AMOUNT, r.id()))
                 .toArray();
-        otherMonths = MoneyDraws.sorted(inputs.money().otherMonths().stream()
-                .mapToLong(Long::longValue)
-                .toArray());
+        otherMonths = MoneyDraws.sorted(
+                inputs.money().otherMonths().stream().mapToLong(Long::longValue).toArray());
     }
 
     private static int month(int date) {
@@ -112,8 +111,8 @@ final class FundsTable {
                         whole.stream().mapToInt(SupporterMonth::joined).toArray(),
                         whole.stream().mapToInt(SupporterMonth::left).toArray(),
                         whole.stream()
-                                .mapToDouble(row ->
-                                        EffortRatio.ageWeight(inputs.asOf() - middle(row.month()), halfLife))
+                                .mapToDouble(
+                                        row -> EffortRatio.ageWeight(inputs.asOf() - middle(row.month()), halfLife))
                                 .toArray());
         joinRate[i] = history.joinShape() > 0 ? new QuantileTable(history::joinRate) : null;
         leaveShare[i] = new QuantileTable(history::leaveShare);
@@ -193,13 +192,12 @@ final class FundsTable {
         }
         LocalDate from = LocalDate.ofEpochDay(item.from() == Inputs.NONE ? asOf : item.from());
         for (int k = 0; ; k++) {
-            LocalDate date =
-                    switch (item.every()) {
-                        case WEEK -> from.plusDays(7L * k);
-                        case MONTH -> from.plusMonths(k);
-                        case YEAR -> from.plusYears(k);
-                        case EPISODE -> throw new IllegalStateException();
-                    };
+            LocalDate date = switch (item.every()) {
+                case WEEK -> from.plusDays(7L * k);
+                case MONTH -> from.plusMonths(k);
+                case YEAR -> from.plusYears(k);
+                case EPISODE -> throw new IllegalStateException();
+            };
             int day = (int) (date.toEpochDay() - asOf);
             if (day >= days || (item.to() != Inputs.NONE && date.toEpochDay() > item.to())) {
                 return;

@@ -35,7 +35,8 @@ public final class Learned {
             rows.add(new double[] {
                 EffortRatio.logRatio(actual, mean, v),
                 v,
-                EffortRatio.ageWeight(inputs.asOf() - task.done(), inputs.model().effortHalfLife())
+                EffortRatio.ageWeight(
+                        inputs.asOf() - task.done(), inputs.model().effortHalfLife())
             });
         }
         ratio = EffortRatio.learn(inputs.model().priorRatio(), column(rows, 0), column(rows, 1), column(rows, 2));

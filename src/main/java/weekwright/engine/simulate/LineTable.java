@@ -78,7 +78,8 @@ final class LineTable {
             status[m] = statusOf(line, inputs.asOf(), tasks.status[task[m]]);
             ordered[m] = status[m] == OUT ? line.ordered() - inputs.asOf() : TaskTable.NO_DAY;
             lead[m] = Spread.of(status[m] == OUT ? promised(line) : line.leadDays());
-            long mean = MoneyDraws.lineCost(quantity[m], waste[m], line.priceMinor().mean());
+            long mean =
+                    MoneyDraws.lineCost(quantity[m], waste[m], line.priceMinor().mean());
             expectedCost[m] = status[m] == TO_ORDER ? mean : status[m] == OUT ? Math.max(0, mean - paid[m]) : 0;
         }
         for (int m = 0; m < count; m++) {
@@ -140,7 +141,10 @@ final class LineTable {
         double days = Math.max(0, line.promised() - line.ordered());
         double likely = line.leadDays().likely();
         return likely > 0
-                ? new Inputs.Range(line.leadDays().low() * days / likely, days, line.leadDays().high() * days / likely)
+                ? new Inputs.Range(
+                        line.leadDays().low() * days / likely,
+                        days,
+                        line.leadDays().high() * days / likely)
                 : Inputs.Range.of(days);
     }
 }

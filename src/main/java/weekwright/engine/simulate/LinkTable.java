@@ -21,6 +21,7 @@ final class LinkTable {
     final int[] order;
     /** Marks of task t: positions markStart[t] to markStart[t + 1] - 1. */
     final int[] markStart;
+
     final double[] markShare;
     /** A link if at least 0, else the episode -1 - markTarget. */
     final int[] markTarget;

@@ -284,9 +284,7 @@ final class Luck {
                 cost[m] = StrictMath.max(0, cost[m] - lines.paid[m]);
                 deposit[m] = 0;
                 int gone = -lines.ordered[m];
-                double days = expected
-                        ? lines.lead[m].mean()
-                        : lines.lead[m].drawBeyond(gone, u(lines.leadKey[m], 0));
+                double days = expected ? lines.lead[m].mean() : lines.lead[m].drawBeyond(gone, u(lines.leadKey[m], 0));
                 lead[m] = StrictMath.max(gone + 1, ThreePoint.wholeDays(days));
             } else {
                 deposit[m] = MoneyDraws.deposit(cost[m], lines.deposit[m]);

@@ -246,13 +246,9 @@ final class Orders {
             } else if (x.status[t] >= TaskTable.DONE) {
                 drift[t] = x.landDay[t] < 0 ? 0 : x.landDay[t] - order.landing[t];
             } else if (x.status[t] == TaskTable.UNDER_WAY) {
-                double share = setup.tasks.wait[t] || luck.left[t] == 0
-                        ? 0
-                        : (double) x.left[t] / luck.left[t];
+                double share = setup.tasks.wait[t] || luck.left[t] == 0 ? 0 : (double) x.left[t] / luck.left[t];
                 int rest = (int) (share * (order.landing[t] - Math.max(order.start[t], 0)));
-                drift[t] = setup.tasks.wait[t]
-                        ? x.startDay[t] - order.start[t]
-                        : day + rest - order.landing[t];
+                drift[t] = setup.tasks.wait[t] ? x.startDay[t] - order.start[t] : day + rest - order.landing[t];
             } else {
                 int most = NO_DAY;
                 for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {

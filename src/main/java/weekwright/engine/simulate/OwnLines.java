@@ -25,7 +25,8 @@ final class OwnLines {
         int[] order = IntStream.range(0, lines.size())
                 .filter(i -> lines.get(i).date() >= inputs.asOf())
                 .boxed()
-                .sorted((a, b) -> Integer.compare(lines.get(a).date(), lines.get(b).date()))
+                .sorted((a, b) ->
+                        Integer.compare(lines.get(a).date(), lines.get(b).date()))
                 .mapToInt(Integer::intValue)
                 .toArray();
         count = order.length;

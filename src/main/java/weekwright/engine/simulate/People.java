@@ -4,7 +4,8 @@ import java.util.Arrays;
 
 /**
  * The people of one day: how long each is there, how much of it is used, and who works on what (rules 37 and 38). Hours within a
- * day may be arranged freely, but what became possible at minute e of the day can have at most (leaving - e) of each person.
+ * day may be arranged freely, but all that became possible at minute e of the day or later has together at most (leaving - e) of each
+ * person.
  */
 final class People {
     /** Nobody starts on less (rules 38, 39). */
@@ -22,6 +23,12 @@ final class People {
     final int[] taken;
 
     private int takings;
+    /** Of each person, how many stretches today could not be worked from the morning on, from when they could, and how long they were. */
+    private final int[] lateCount;
+
+    private final int[] lateFrom;
+    private final int[] lateMinutes;
+    private static final int MOST_LATE = 48;
 
     /** What {@link #choose} found. */
     int chosen;
@@ -34,6 +41,9 @@ final class People {
         leaving = new int[count];
         used = new int[count];
         taken = new int[count];
+        lateCount = new int[count];
+        lateFrom = new int[count * MOST_LATE];
+        lateMinutes = new int[count * MOST_LATE];
     }
 
     /** Opens a day; the unnamed hands of a gathering are added by {@link #gather}. */
@@ -45,6 +55,7 @@ final class People {
         for (int p = 0; p < count; p++) {
             leaving[p] = p < named ? setup.calendar.minutes[day * named + p] : 0;
             used[p] = 0;
+            lateCount[p] = 0;
             taken[p] = Integer.MAX_VALUE;
             if (leaving[p] > 0) {
                 there |= 1 << p;
@@ -71,7 +82,36 @@ final class People {
 
     /** Minutes that a person can give to what became possible at minute {@code e}. */
     int available(int p, int e) {
-        return Math.min(leaving[p] - used[p], leaving[p] - e);
+        int minutes = leaving[p] - used[p];
+        if (e == 0) {
+            return minutes;
+        }
+        minutes = Math.min(minutes, leaving[p] - e - usedFrom(p, e));
+        for (int k = p * MOST_LATE; k < p * MOST_LATE + lateCount[p]; k++) {
+            if (lateFrom[k] < e) {
+                minutes = Math.min(minutes, leaving[p] - lateFrom[k] - usedFrom(p, lateFrom[k]));
+            }
+        }
+        return minutes;
+    }
+
+    /** Minutes used on what could not be worked before minute {@code e}. */
+    private int usedFrom(int p, int e) {
+        int sum = 0;
+        for (int k = p * MOST_LATE; k < p * MOST_LATE + lateCount[p]; k++) {
+            sum += lateFrom[k] >= e ? lateMinutes[k] : 0;
+        }
+        return sum;
+    }
+
+    /** Uses minutes of a person on what became possible at minute {@code e}. */
+    void use(int p, int minutes, int e) {
+        use(p, minutes);
+        if (e > 0 && minutes > 0 && lateCount[p] < MOST_LATE) {
+            int k = p * MOST_LATE + lateCount[p]++;
+            lateFrom[k] = e;
+            lateMinutes[k] = minutes;
+        }
     }
 
     void use(int p, int minutes) {

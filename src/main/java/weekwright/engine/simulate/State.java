@@ -30,6 +30,7 @@ final class State {
     final int[] availableMinute;
     /** The link that was satisfied last or -1. */
     final int[] lastLink;
+
     final int[] startDay;
     final int[] landDay;
     final int[] lastOn;
@@ -39,6 +40,7 @@ final class State {
     final double[] filmed;
     /** What it has in the story bank. */
     final double[] inBank;
+
     final int[] booked;
     /** Whether it holds equipment over night. */
     final boolean[] keeps;

@@ -38,12 +38,14 @@ final class TaskTable {
     final int[] can;
     /** Who may be its company. */
     final int[] beside;
+
     final byte[] company;
     final byte[] camera;
     /** Share of a stretch's clock hours that the operator gives. */
     final double[] operatorShare;
     /** Factor on the hours without its equipment, 0 if it cannot be done without. */
     final double[] without;
+
     final boolean[] outdoors;
     final int[] season;
     final int[] notBefore;
@@ -62,6 +64,7 @@ final class TaskTable {
     final double[] filmedShare;
     /** Who had hands' hours on the last logged day (rule 51). */
     final int[] lastOn;
+
     final int[] lastDay;
     final int[] pieces;
     final int[] piecesDone;
@@ -74,13 +77,13 @@ final class TaskTable {
     final int[] roughOf;
     /** Log of the hands: days and running sums of minutes and pieces, for shares reached in the past. */
     final int[][] logDay;
+
     final int[][] logMinutes;
     final int[][] logPieces;
 
     TaskTable(Inputs inputs, Crowd crowd, Ids stages, Seasons seasons, Learned learned) {
         List<Task> tasks = inputs.tasks();
-        int[] roughStages = java.util.stream.IntStream.range(
-                        0, inputs.stages().size())
+        int[] roughStages = java.util.stream.IntStream.range(0, inputs.stages().size())
                 .filter(s -> inputs.stages().get(s).roughMinutes().given())
                 .toArray();
         listed = tasks.size();
@@ -206,8 +209,7 @@ final class TaskTable {
         int filmed = 0;
         for (Worked w : byHands) {
             boolean that = task.shotDays().contains(w.date())
-                    || task.log().stream()
-                            .anyMatch(x -> x.date() == w.date() && (x.filmed() || x.as() == As.CAMERA));
+                    || task.log().stream().anyMatch(x -> x.date() == w.date() && (x.filmed() || x.as() == As.CAMERA));
             filmed += that ? w.minutes() : 0;
         }
         filmedShare[t] = sum == 0 ? 0 : (double) filmed / sum;

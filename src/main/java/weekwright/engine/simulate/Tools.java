@@ -22,6 +22,8 @@ final class Tools {
     private final int[] back;
     /** By task: the day on which it holds what it needs. */
     private final int[] holdsOn;
+    /** By task: the minute from which it has them. */
+    private final int[] holdsFrom;
 
     Tools(Setup setup, Luck luck) {
         this.setup = setup;
@@ -31,6 +33,7 @@ final class Tools {
         atDawn = new int[setup.equipment.count];
         back = new int[setup.equipment.count];
         holdsOn = new int[setup.tasks.count];
+        holdsFrom = new int[setup.tasks.count];
     }
 
     /** Before a run. */
@@ -95,7 +98,7 @@ final class Tools {
     /** The minute from which the free equipment can be had: it may have come back from another task. */
     int from(int t) {
         if (holdsOn[t] == today) {
-            return 0;
+            return holdsFrom[t];
         }
         EquipmentTable equipment = setup.equipment;
         int from = 0;
@@ -108,11 +111,12 @@ final class Tools {
         return from;
     }
 
-    /** A task takes what it needs for the rest of the day, kept equipment for good. */
-    void take(int t, boolean first) {
+    /** A task takes what it needs from a minute on for the rest of the day, kept equipment for good. */
+    void take(int t, boolean first, int minute) {
         if (holdsOn[t] == today) {
             return;
         }
+        holdsFrom[t] = minute;
         holdsOn[t] = today;
         EquipmentTable equipment = setup.equipment;
         boolean keeps = false;

@@ -42,6 +42,10 @@ final class Work {
     private final int[] filmPerson;
 
     private final int[] filmMinutes;
+    /** By task: when its last stretch of the day ended, and on which day that was: no more than its hands are on it at once. */
+    private final int[] stretchEnd;
+
+    private final int[] workedOn;
 
     // what fits() found
     private int hands;
@@ -62,6 +66,8 @@ final class Work {
         this.cash = cash;
         filmPerson = new int[setup.tasks.count];
         filmMinutes = new int[setup.tasks.count];
+        stretchEnd = new int[setup.tasks.count];
+        workedOn = new int[setup.tasks.count];
         Arrays.fill(filmPerson, -1);
     }
 
@@ -70,6 +76,7 @@ final class Work {
         x = state;
         Arrays.fill(filmPerson, -1);
         Arrays.fill(filmMinutes, 0);
+        Arrays.fill(workedOn, -1);
         ownTo = 0;
         while (ownTo < setup.own.count && setup.own.day[ownTo] < day) {
             ownTo++;
@@ -219,7 +226,8 @@ final class Work {
     private void needed(int t) {
         for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
             int m = setup.lines.ofTask[i];
-            if (x.needDay[m] == LATER && (setup.lines.atShare[m] <= 0 || x.left[t] <= luck.leftAtShare(t, setup.lines.atShare[m]))) {
+            if (x.needDay[m] == LATER
+                    && (setup.lines.atShare[m] <= 0 || x.left[t] <= luck.leftAtShare(t, setup.lines.atShare[m]))) {
                 x.needDay[m] = today;
             }
         }
@@ -236,6 +244,9 @@ final class Work {
             return setup.reasons.weather + setup.calendar.monthOfYear[today];
         }
         from = x.availableDay[t] == today ? x.availableMinute[t] : 0;
+        if (workedOn[t] == today) {
+            from = Math.max(from, stretchEnd[t]);
+        }
         withTools = true;
         if (setup.equipment.start[t] != setup.equipment.start[t + 1]) {
             int lacking = tools.lacking(t);
@@ -362,12 +373,12 @@ final class Work {
         for (int bits = hands; bits != 0; bits &= bits - 1) {
             int p = Integer.numberOfTrailingZeros(bits);
             int minutes = Math.min(clock, people.left(p));
-            people.use(p, minutes);
+            people.use(p, minutes, from);
             cash.wage(p, clock);
             x.workedBy[t * setup.crowd.count + p] += clock;
         }
         if (company >= 0) {
-            people.use(company, Math.min(clock, people.left(company)));
+            people.use(company, Math.min(clock, people.left(company)), from);
         }
         int filming = film(t, progress);
         boolean first = x.status[t] == OPEN;
@@ -380,12 +391,14 @@ final class Work {
             x.number[RESORT] = 1;
         }
         x.left[t] -= progress;
+        stretchEnd[t] = end;
+        workedOn[t] = today;
         x.lastOn[t] = hands;
         x.lastDay[t] = today;
         x.counts[Count.STRETCHES.ordinal()]++;
         x.account(t, Reasons.WORKED, today);
         if (withTools) {
-            tools.take(t, first);
+            tools.take(t, first, from);
         }
         if (trace != null) {
             trace.stretch(today, t, hands, company, operator, from, clock, filming, progress, withTools);
@@ -426,7 +439,7 @@ final class Work {
                 }
             }
             if (given > 0) {
-                people.use(operator, Math.min(given, people.left(operator)));
+                people.use(operator, Math.min(given, people.left(operator)), from);
                 cash.wage(operator, given);
             }
             share = need == 0 ? 1 : (double) given / need;

@@ -54,8 +54,11 @@ final class WorkOrder {
     }
 
     private static int[] positions(int n, Comparator<Integer> by) {
-        int[] sorted =
-                IntStream.range(0, n).boxed().sorted(by).mapToInt(Integer::intValue).toArray();
+        int[] sorted = IntStream.range(0, n)
+                .boxed()
+                .sorted(by)
+                .mapToInt(Integer::intValue)
+                .toArray();
         int[] position = new int[n];
         for (int i = 0; i < n; i++) {
             position[sorted[i]] = i;

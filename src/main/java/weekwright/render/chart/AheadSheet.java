@@ -36,11 +36,13 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
                 .minusWeeks(weeksBack);
         AheadSheet all = new AheadSheet(first, weeks * 7, List.of(), model);
         List<Integer> onSheet = IntStream.range(0, model.stages().size())
-                .filter(i -> all.from(model.stages().get(i)) < all.days && all.to(model.stages().get(i)) > 0)
+                .filter(i -> all.from(model.stages().get(i)) < all.days
+                        && all.to(model.stages().get(i)) > 0)
                 .boxed()
                 .toList();
         List<Integer> kept = onSheet.stream()
-                .sorted(Comparator.comparingInt((Integer i) -> all.turn(model.stages().get(i)))
+                .sorted(Comparator.comparingInt(
+                                (Integer i) -> all.turn(model.stages().get(i)))
                         .thenComparingDouble(i -> all.from(model.stages().get(i)))
                         .thenComparingInt(i -> i))
                 .limit(most)
@@ -73,17 +75,18 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
 
     /** The day on which the stage's timber begins: its first hours, or the earliest start. */
     double from(Stage stage) {
-        return stage.began().map(this::day).orElseGet(() -> stage.start()
-                .map(s -> day(s.p10()))
-                .orElseGet(() -> stage.done().map(this::day).orElse((double) NEVER)));
+        return stage.began()
+                .map(this::day)
+                .orElseGet(() -> stage.start()
+                        .map(s -> day(s.p10()))
+                        .orElseGet(() -> stage.done().map(this::day).orElse((double) NEVER)));
     }
 
     /** The day on which its timber ends: the day it was done, or the latest landing. */
     double to(Stage stage) {
-        return stage.done().map(this::day).orElseGet(() -> stage.landing()
-                .map(Range::p90)
+        return stage.done()
                 .map(this::day)
-                .orElse((double) NEVER));
+                .orElseGet(() -> stage.landing().map(Range::p90).map(this::day).orElse((double) NEVER));
     }
 
     List<LocalDate> weekdays(DayOfWeek weekday) {
@@ -121,7 +124,8 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
             }
             Optional<LocalDate> even = stage.landing().flatMap(Range::p50);
             if (stage.done().isPresent()) {
-                parts.add(stage.name() + ", done " + formats.dateLong(stage.done().get()));
+                parts.add(
+                        stage.name() + ", done " + formats.dateLong(stage.done().get()));
             } else if (even.isPresent()) {
                 parts.add(stage.name() + " about " + formats.far(even.get()));
             } else {

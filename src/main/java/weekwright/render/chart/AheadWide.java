@@ -171,7 +171,8 @@ final class AheadWide {
         named.forEach(StageLetters::landing);
         named.forEach(StageLetters::nameOutside);
         named.forEach(n -> {
-            if (model.pointers().landing().isPresent() && model.pointers().landing().getAsInt() == n.index()) {
+            if (model.pointers().landing().isPresent()
+                    && model.pointers().landing().getAsInt() == n.index()) {
                 n.balloonBesideLanding().ifPresent(at -> balloon("A", at.x(), at.y()));
             }
         });
@@ -194,7 +195,12 @@ final class AheadWide {
         if (labels.room(above)) {
             balloon("B", at, slotsLine - FRAME_HEIGHT - 15, at, slotsLine - FRAME_HEIGHT);
         } else {
-            balloon("B", at + 25, slotsLine - FRAME_HEIGHT / 2 - 2, at + FRAME_WIDTH / 2, slotsLine - FRAME_HEIGHT / 2 - 2);
+            balloon(
+                    "B",
+                    at + 25,
+                    slotsLine - FRAME_HEIGHT / 2 - 2,
+                    at + FRAME_WIDTH / 2,
+                    slotsLine - FRAME_HEIGHT / 2 - 2);
         }
     }
 
@@ -225,7 +231,9 @@ final class AheadWide {
         svg.line("base-line", LEFT, slotsLine, RIGHT, slotsLine);
         svg.end();
         labels.must(
-                Styles.QUIET, Formats.weekdays(model.slotDay()), new Place(LEFT, slotsLine - FRAME_HEIGHT - 6, "start"));
+                Styles.QUIET,
+                Formats.weekdays(model.slotDay()),
+                new Place(LEFT, slotsLine - FRAME_HEIGHT - 6, "start"));
     }
 
     private void inHand(Svg svg) {

@@ -21,12 +21,11 @@ record Box(double left, double top, double right, double bottom) {
     /** The box of a line of letters whose foot stands on y. */
     static Box ofText(Lettering face, double size, double x, double y, String anchor, String text) {
         double width = face.width(text, size);
-        double left =
-                switch (anchor) {
-                    case "middle" -> x - width / 2;
-                    case "end" -> x - width;
-                    default -> x;
-                };
+        double left = switch (anchor) {
+            case "middle" -> x - width / 2;
+            case "end" -> x - width;
+            default -> x;
+        };
         return new Box(left, y - size * 0.78, left + width, y + size * 0.22);
     }
 

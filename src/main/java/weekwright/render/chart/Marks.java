@@ -53,13 +53,37 @@ final class Marks {
     static void breakLine(Svg svg, double x, double top, double foot) {
         double middle = (top + foot) / 2;
         svg.polyline(
-                "break-line", x, top - 4, x, middle - 5, x + 4, middle - 2, x - 4, middle + 2, x, middle + 5, x, foot + 4);
+                "break-line",
+                x,
+                top - 4,
+                x,
+                middle - 5,
+                x + 4,
+                middle - 2,
+                x - 4,
+                middle + 2,
+                x,
+                middle + 5,
+                x,
+                foot + 4);
     }
 
     /** The same across a timber that stands on end. */
     static void breakLineAcross(Svg svg, double y, double left, double right) {
         double middle = (left + right) / 2;
         svg.polyline(
-                "break-line", left - 4, y, middle - 5, y, middle - 2, y + 4, middle + 2, y - 4, middle + 5, y, right + 4, y);
+                "break-line",
+                left - 4,
+                y,
+                middle - 5,
+                y,
+                middle - 2,
+                y + 4,
+                middle + 2,
+                y - 4,
+                middle + 5,
+                y,
+                right + 4,
+                y);
     }
 }

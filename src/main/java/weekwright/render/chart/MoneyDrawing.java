@@ -85,7 +85,12 @@ final class MoneyDrawing implements MoneyBand.Plane {
         for (double[] field : band.shortFields(this)) {
             svg.polygon("short-field", field);
         }
-        svg.line("reserve", left, y(model.cash().reserve()), right, y(model.cash().reserve()));
+        svg.line(
+                "reserve",
+                left,
+                y(model.cash().reserve()),
+                right,
+                y(model.cash().reserve()));
         svg.polyline("stair", band.stair(this));
         svg.polyline("cash-past", band.past(this));
         if (band.hasFan()) {
@@ -93,7 +98,11 @@ final class MoneyDrawing implements MoneyBand.Plane {
         }
         for (Step step : band.steps()) {
             if (purchase(step).shortBy() > 0) {
-                Marks.gap(svg, x(step.day(), 0), y(step.after()), y(step.after() - purchase(step).shortBy()));
+                Marks.gap(
+                        svg,
+                        x(step.day(), 0),
+                        y(step.after()),
+                        y(step.after() - purchase(step).shortBy()));
             }
         }
         svg.line("base-line thin", left, foot, right, foot);
@@ -131,6 +140,31 @@ final class MoneyDrawing implements MoneyBand.Plane {
                     new Place(left, y(amount) + 12, "start"));
         }
         svg.group("money-letters");
+        labels.draw(svg);
+        svg.end();
+    }
+
+    /** Where there is no room for names: each step carries its number in the order of the purchases, from 1. */
+    void drawNumbers(Svg svg) {
+        svg.group("money-letters");
+        for (Step step : band.steps()) {
+            double at = x(step.day(), 0);
+            double upper = Math.max(top - 2, y(step.after()) - 12);
+            svg.circle("balloon-ring", at, upper, 9.5)
+                    .text("letters balloon-letter", at, upper + 4.3, "middle", String.valueOf(step.purchase() + 1));
+        }
+        Labels labels = new Labels(new Box(2, ceiling, right + 4, foot + 8));
+        keepLinesFree(labels);
+        labels.must(
+                AheadUpright.TEXT,
+                "reserve " + formats.moneyForecast(model.cash().reserve()),
+                new Place(right, y(model.cash().reserve()) + 16, "end"),
+                new Place(right, y(model.cash().reserve()) - 5, "end"));
+        labels.must(
+                AheadUpright.STRONG,
+                formats.moneyForecast(model.cash().now()),
+                new Place(x(sheet.today(), 0) + 6, y(model.cash().now()) + 20, "start"),
+                new Place(x(sheet.today(), 0) + 6, y(model.cash().now()) - 8, "start"));
         labels.draw(svg);
         svg.end();
     }
@@ -177,7 +211,9 @@ final class MoneyDrawing implements MoneyBand.Plane {
         Box box = Labels.box(Styles.SHORT, words, place);
         double middle = (box.left() + box.right()) / 2;
         double[][] tries = {
-            {middle, box.top() - 12}, {box.left() - 14, (box.top() + box.bottom()) / 2}, {box.right() + 14, box.top() - 4}
+            {middle, box.top() - 12},
+            {box.left() - 14, (box.top() + box.bottom()) / 2},
+            {box.right() + 14, box.top() - 4}
         };
         double[] at = tries[0];
         for (double[] one : tries) {
@@ -221,8 +257,8 @@ final class MoneyDrawing implements MoneyBand.Plane {
                     double x2 = line[i] + b * (line[i + 2] - line[i]);
                     double y1 = line[i + 1] + a * (line[i + 3] - line[i + 1]);
                     double y2 = line[i + 1] + b * (line[i + 3] - line[i + 1]);
-                    labels.keepFree(
-                            new Box(Math.min(x1, x2) - 1, Math.min(y1, y2) - 1, Math.max(x1, x2) + 1, Math.max(y1, y2) + 1));
+                    labels.keepFree(new Box(
+                            Math.min(x1, x2) - 1, Math.min(y1, y2) - 1, Math.max(x1, x2) + 1, Math.max(y1, y2) + 1));
                 }
             }
         }

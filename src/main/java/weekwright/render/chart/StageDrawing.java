@@ -33,8 +33,9 @@ final class StageDrawing {
                         .orElseGet(() -> same(stage.done().map(sheet::day).orElse(sheet.today()))));
         double[] ends = stage.done()
                 .map(d -> same(Math.max(sheet.day(d), begins[0] + 1)))
-                .orElseGet(() -> stage.landing().map(this::days).orElseGet(() -> days(
-                        new Range(Optional.empty(), Optional.empty(), Optional.empty()))));
+                .orElseGet(() -> stage.landing()
+                        .map(this::days)
+                        .orElseGet(() -> days(new Range(Optional.empty(), Optional.empty(), Optional.empty()))));
         this.timber = new Timber(begins, ends);
     }
 
@@ -75,8 +76,7 @@ final class StageDrawing {
         for (Notch notch : stage.notches()) {
             double at = sheet.day(notch.day());
             boolean onWood = at > 0 && at < sheet.days() && at <= timber.ends()[2] && timber.lowerEdge(at) >= 1;
-            boolean apart = kept.stream()
-                    .allMatch(k -> Math.abs(x(sheet.day(k.day())) - x(at)) >= NOTCH_APART);
+            boolean apart = kept.stream().allMatch(k -> Math.abs(x(sheet.day(k.day())) - x(at)) >= NOTCH_APART);
             if (onWood && apart) {
                 kept.add(notch);
             }

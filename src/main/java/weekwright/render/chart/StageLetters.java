@@ -1,5 +1,6 @@
 package weekwright.render.chart;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -85,7 +86,7 @@ final class StageLetters {
         if (stage().done().isPresent()) {
             return;
         }
-        Optional<java.time.LocalDate> even = stage().landing().flatMap(Range::p50);
+        Optional<LocalDate> even = stage().landing().flatMap(Range::p50);
         if (even.isEmpty()) {
             return;
         }

@@ -39,7 +39,11 @@ public final class Svg {
                 .append(escape(title))
                 .append("</title>");
         if (!words.isEmpty()) {
-            out.append("<desc id=\"").append(escape(id)).append("-words\">").append(escape(words)).append("</desc>");
+            out.append("<desc id=\"")
+                    .append(escape(id))
+                    .append("-words\">")
+                    .append(escape(words))
+                    .append("</desc>");
         }
     }
 
@@ -132,7 +136,8 @@ public final class Svg {
 
     /** A length with at most one decimal place, {@code 12} rather than {@code 12.0}. */
     public static String number(double value) {
-        BigDecimal tenths = BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
+        BigDecimal tenths =
+                BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
         return tenths.signum() == 0 ? "0" : tenths.toPlainString();
     }
 
@@ -148,7 +153,9 @@ public final class Svg {
                 case '\'' -> safe.append("&#39;");
                 default -> {
                     // XML 1.0 knows no other control characters and no lone surrogates
-                    boolean allowed = c == '\t' || c == '\n' || c >= 0x20 && (c < 0xD800 || c > 0xDFFF) && c < 0xFFFE
+                    boolean allowed = c == '\t'
+                            || c == '\n'
+                            || c >= 0x20 && (c < 0xD800 || c > 0xDFFF) && c < 0xFFFE
                             || c > 0xFFFF;
                     safe.appendCodePoint(allowed ? c : ' ');
                 }

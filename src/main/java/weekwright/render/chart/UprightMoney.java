@@ -132,8 +132,7 @@ final class UprightMoney implements MoneyBand.Plane {
             }
         }
         double below = nameUnder(labels, purchase, at, edge);
-        if (model.pointers().orderBy().isPresent()
-                && model.pointers().orderBy().getAsInt() == step.purchase()) {
+        if (model.pointers().orderBy().isPresent() && model.pointers().orderBy().getAsInt() == step.purchase()) {
             double x = left + 2;
             double y = at + 23;
             if (!labels.room(new Box(x - 11, y - 11, x + 11, y + 11))) {
@@ -153,8 +152,7 @@ final class UprightMoney implements MoneyBand.Plane {
         for (double start : starts) {
             boolean free = true;
             for (int i = 0; i < lines.size(); i++) {
-                free &= labels.isFree(
-                        Box.ofText(Lettering.BOLD, 14, edge, start + i * LINE, "end", lines.get(i)));
+                free &= labels.isFree(Box.ofText(Lettering.BOLD, 14, edge, start + i * LINE, "end", lines.get(i)));
             }
             if (free) {
                 begin = start;

@@ -132,8 +132,9 @@ final class UprightStage {
                 labels.keepFree(new Box(right() - lower * depth, at, right() - upper * depth, next));
             }
         }
-        lying.peg().ifPresent(day -> labels.keepFree(
-                new Box(left + depth / 2 - 6, y(day) - 6, left + depth / 2 + 6, y(day) + 6)));
+        lying.peg()
+                .ifPresent(day ->
+                        labels.keepFree(new Box(left + depth / 2 - 6, y(day) - 6, left + depth / 2 + 6, y(day) + 6)));
     }
 
     /** The even chance with its day, beside the cut or under its point; never dropped. */
@@ -210,7 +211,10 @@ final class UprightStage {
         Box day = landing.get();
         double middle = (day.top() + day.bottom()) / 2;
         double[][] tries = {
-            {day.right() + 14, middle}, {day.left() + 12, day.bottom() + 14}, {day.left() + 12, day.bottom() + 29}, {day.left() + 12, day.top() - 14}
+            {day.right() + 14, middle},
+            {day.left() + 12, day.bottom() + 14},
+            {day.left() + 12, day.bottom() + 29},
+            {day.left() + 12, day.top() - 14}
         };
         for (double[] one : tries) {
             if (labels.room(new Box(one[0] - 11, one[1] - 11, one[0] + 11, one[1] + 11))) {
@@ -237,6 +241,9 @@ final class UprightStage {
                 ? String.valueOf(range.p10().get().getDayOfMonth())
                 : Formats.dayMonth(range.p10().get());
         double at = landing.get().left();
-        labels.may(AheadUpright.QUIET, first + " to " + until, new Place(at, landing.get().bottom() + 13, "start"));
+        labels.may(
+                AheadUpright.QUIET,
+                first + " to " + until,
+                new Place(at, landing.get().bottom() + 13, "start"));
     }
 }

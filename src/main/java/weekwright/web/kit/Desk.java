@@ -83,9 +83,19 @@ public final class Desk {
             try {
                 send(request, browser, page.submit(request));
             } catch (Rejected rejected) {
-                again(request, browser, page, 422, Refusals.byField(rejected.problems(), context.formParamMap()));
+                again(
+                        request,
+                        browser,
+                        page,
+                        422,
+                        Refusals.byField(rejected.problems(), request.form().fields()));
             } catch (KeyReused reused) {
                 again(request, browser, page, 422, Map.of("", Refusals.KEY_REUSED));
+            } catch (NotFound gone) {
+                if (request.form().version() == 0) {
+                    throw gone;
+                }
+                trouble(request, browser, Trouble.gone(request));
             } catch (Stale stale) {
                 stale(request, browser, stale);
             } catch (StoreTrouble broken) {
@@ -114,6 +124,8 @@ public final class Desk {
         Request request = new Request(context, path, open, clock, browser);
         try {
             work.run(request, browser);
+        } catch (Request.Elsewhere e) {
+            send(request, browser, Answer.to(e.saved()));
         } catch (NotFound e) {
             trouble(request, browser, Trouble.plain(404, e.getMessage()));
         } catch (Forbidden e) {

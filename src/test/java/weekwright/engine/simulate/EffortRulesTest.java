@@ -103,7 +103,11 @@ class EffortRulesTest {
                 .logged("2027-02-20", "ana", 3)
                 .logged("2027-02-20", "ben", Inputs.As.CAMERA, 2, 0, true)
                 .logged("2027-02-21", "ben", Inputs.As.EDIT, 1, 0, false);
-        ProjectInputs hands = project().task("a").hours(4, 8, 18).logged("2027-02-20", "ana", 3).and();
+        ProjectInputs hands = project()
+                .task("a")
+                .hours(4, 8, 18)
+                .logged("2027-02-20", "ana", 3)
+                .and();
         assertThat(Efforts.of(project.inputs()).left(0, 0, 1, TRIAL))
                 .isEqualTo(Efforts.of(hands.inputs()).left(0, 0, 1, TRIAL));
         project.task("b")

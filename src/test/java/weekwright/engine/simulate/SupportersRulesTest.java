@@ -20,7 +20,8 @@ class SupportersRulesTest {
 
     @Test
     void rule_76_joined_and_left_come_on_the_1st_before_the_charge() {
-        // 2027-03-01 is the 1st: the month's row says 100 and so does the charge of the day; a month later they have moved
+        // 2027-03-01 is the 1st: the month's row says 100 and so does the charge of the day; a month later they have
+        // moved
         ProjectInputs project =
                 project().horizonMonths(3).level("hand", 500, false).supporters("2027-03", "hand", 100, 0, 0);
         Run run = Run.of(project, TRIALS);
@@ -65,10 +66,10 @@ class SupportersRulesTest {
         Run run = Run.of(project, 300);
         for (int trial = 0; trial < 300; trial++) {
             long key = Streams.trialKey(1, trial);
-            double lambda = funds.joinRate[0].at(
-                    Streams.uniform(key, Streams.key(Streams.Purpose.JOIN_RATE, "hand"), 0));
-            double c = funds.leaveShare[0].at(
-                    Streams.uniform(key, Streams.key(Streams.Purpose.LEAVE_SHARE, "hand"), 0));
+            double lambda =
+                    funds.joinRate[0].at(Streams.uniform(key, Streams.key(Streams.Purpose.JOIN_RATE, "hand"), 0));
+            double c =
+                    funds.leaveShare[0].at(Streams.uniform(key, Streams.key(Streams.Purpose.LEAVE_SHARE, "hand"), 0));
             int month = ProjectInputs.month("2027-04");
             // ten of thirty days are to come; five of 120 have gone already and eight have come
             int came = Inverse.poisson(
@@ -171,7 +172,8 @@ class SupportersRulesTest {
                 .supporters("2027-03", "film", 10, 0, 0);
         project.episode(published("e2", "2027-03-05"));
         project.episode(published("e3", "2027-03-12"));
-        // 1 February + 30 days is 3 March and past; 1 March + 30 is 31 March: 200 (1 - .03) (5.00 (1 - .06) - .25) = 863.30
+        // 1 February + 30 days is 3 March and past; 1 March + 30 is 31 March: 200 (1 - .03) (5.00 (1 - .06) - .25) =
+        // 863.30
         // 5 March + 10 is past; 12 March + 10 is 22 March
         long[] onTheWay = funds(project).onTheWay;
         assertThat(onTheWay[2]).isEqualTo(3000);
@@ -198,8 +200,7 @@ class SupportersRulesTest {
                 .level(new Inputs.PledgeLevel("film", 300, true, 0, 0, 0, 30, false))
                 .supporters("2027-03", "film", 10, 0, 0);
         Inputs.Publishing p = project.publishing();
-        project.publishing(new Inputs.Publishing(
-                5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of()));
+        project.publishing(new Inputs.Publishing(5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of()));
         project.episode(published("e2", "2027-03-05"));
         project.episode(published("e3", "2027-03-12"));
         long[] onTheWay = funds(project).onTheWay;

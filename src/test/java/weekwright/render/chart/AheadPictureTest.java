@@ -84,8 +84,13 @@ class AheadPictureTest {
     void every_drawing_is_well_formed_small_and_has_no_inline_style(String text) throws Exception {
         Drawing drawing = new Drawing(text);
         assertThat(text.getBytes(StandardCharsets.UTF_8).length).isLessThan(150_000);
-        assertThat(text).doesNotContain(" style=").doesNotContain("<style").doesNotContain("NaN").doesNotContain("Infinity");
-        assertThat(drawing.all("title").get(0).getTextContent()).startsWith("Stages, Fridays and money on one line of weeks");
+        assertThat(text)
+                .doesNotContain(" style=")
+                .doesNotContain("<style")
+                .doesNotContain("NaN")
+                .doesNotContain("Infinity");
+        assertThat(drawing.all("title").get(0).getTextContent())
+                .startsWith("Stages, Fridays and money on one line of weeks");
         assertThat(drawing.all("svg").get(0).getAttribute("aria-labelledby"))
                 .isEqualTo(drawing.all("title").get(0).getAttribute("id") + " "
                         + drawing.all("desc").get(0).getAttribute("id"));
@@ -111,7 +116,8 @@ class AheadPictureTest {
 
     @Test
     void the_cut_leaves_the_upper_edge_at_one_in_ten_and_meets_the_lower_one_at_nine_in_ten() throws Exception {
-        double[] shaft = Drawing.points(wide(MillYear.model()).of("polygon", "timber-line").get(0));
+        double[] shaft = Drawing.points(
+                wide(MillYear.model()).of("polygon", "timber-line").get(0));
         // upper left, P10 on top, P50 at half depth, P90 at the foot, lower left
         assertThat(shaft[2]).isCloseTo(wideX("2026-12-03"), within(ROUNDED));
         assertThat(shaft[3]).isEqualTo(57);
@@ -269,7 +275,8 @@ class AheadPictureTest {
             Box one = Drawing.box(texts.get(i));
             for (int j = i + 1; j < texts.size(); j++) {
                 assertThat(one.meets(Drawing.box(texts.get(j))))
-                        .as(texts.get(i).getTextContent() + " on " + texts.get(j).getTextContent())
+                        .as(texts.get(i).getTextContent() + " on "
+                                + texts.get(j).getTextContent())
                         .isFalse();
             }
         }
@@ -342,7 +349,9 @@ class AheadPictureTest {
         assertThat(tables.get(1).rows()).hasSize(24);
         assertThat(tables.get(2).rows().get(1).stream().map(c -> c.replace('\u00a0', ' ')))
                 .containsExactly("Gudgeons", "25 Jan 2027", "€1,640", "covered");
-        assertThat(tables).allSatisfy(t -> assertThat(t.rows()).allMatch(r -> r.size() == t.heads().size()));
+        assertThat(tables)
+                .allSatisfy(t ->
+                        assertThat(t.rows()).allMatch(r -> r.size() == t.heads().size()));
     }
 
     @Test

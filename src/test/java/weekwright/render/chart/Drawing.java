@@ -66,9 +66,7 @@ final class Drawing {
     /** The box of a level line of letters, by its class. */
     static Box box(Element text) {
         boolean tall = has(text, "tall");
-        double size = tall
-                ? 14
-                : has(text, "name") ? 15 : has(text, "landing") ? 14.5 : has(text, "tick") ? 12 : 13;
+        double size = tall ? 14 : has(text, "name") ? 15 : has(text, "landing") ? 14.5 : has(text, "tick") ? 12 : 13;
         if (has(text, "name")) {
             size = 15;
         }

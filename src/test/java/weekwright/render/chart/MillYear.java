@@ -44,7 +44,13 @@ final class MillYear {
 
     static Stage toCome(String name, Range start, Range landing, Notch... notches) {
         return new Stage(
-                name, "", Optional.empty(), Optional.of(start), Optional.of(landing), Optional.empty(), List.of(notches));
+                name,
+                "",
+                Optional.empty(),
+                Optional.of(start),
+                Optional.of(landing),
+                Optional.empty(),
+                List.of(notches));
     }
 
     static Range range(String p10, String p50, String p90) {
@@ -91,8 +97,16 @@ final class MillYear {
 
     static List<Slot> slots() {
         Safety[] safety = {
-            Safety.OUT, Safety.OUT, Safety.OUT, Safety.OUT, Safety.SAFE, Safety.SAFE, Safety.CLOSE, Safety.AT_RISK,
-            Safety.BANK, Safety.OPEN
+            Safety.OUT,
+            Safety.OUT,
+            Safety.OUT,
+            Safety.OUT,
+            Safety.SAFE,
+            Safety.SAFE,
+            Safety.CLOSE,
+            Safety.AT_RISK,
+            Safety.BANK,
+            Safety.OPEN
         };
         List<Slot> slots = new ArrayList<>();
         for (int i = 0; i < 24; i++) {
@@ -113,8 +127,12 @@ final class MillYear {
             double even = 774_000 + week * 14_500;
             double spread = Math.sqrt(week) * 16_000;
             fan.add(new Fan(
-                    TODAY.plusWeeks(week), even - 1.3 * spread, even - .7 * spread, even, even + .7 * spread, even
-                            + 1.3 * spread));
+                    TODAY.plusWeeks(week),
+                    even - 1.3 * spread,
+                    even - .7 * spread,
+                    even,
+                    even + .7 * spread,
+                    even + 1.3 * spread));
         }
         return new Cash(
                 774_000,
@@ -140,11 +158,7 @@ final class MillYear {
                 4,
                 cash(),
                 new Pointers(
-                        OptionalInt.of(1),
-                        Optional.of(day("2026-11-27")),
-                        true,
-                        OptionalInt.of(0),
-                        OptionalInt.of(0)));
+                        OptionalInt.of(1), Optional.of(day("2026-11-27")), true, OptionalInt.of(0), OptionalInt.of(0)));
     }
 
     static Model model() {
