@@ -25,7 +25,9 @@ public final class Lands {
 
     /** The range beside it: "3 to 19 December"; empty where there is none to give. */
     public static String range(Optional<Forecast.Days> landing, Formats formats) {
-        if (landing.isEmpty() || landing.get().p10().isEmpty() || landing.get().p90().isEmpty()) {
+        if (landing.isEmpty()
+                || landing.get().p10().isEmpty()
+                || landing.get().p90().isEmpty()) {
             return "";
         }
         return formats.span(landing.get().p10().get(), landing.get().p90().get());
