@@ -104,12 +104,11 @@ final class Cash {
             x.money[CASH] -= wages;
             tell("wages", -wages);
         }
-        for (int g = 0; g < setup.inputs.gatherings().size(); g++) {
-            Inputs.Gathering gathering = setup.inputs.gatherings().get(g);
-            if (gathering.date() - setup.calendar.asOf == day && gathering.costMinor() != 0) {
-                x.money[CASH] -= gathering.costMinor();
-                tell("gathering", -gathering.costMinor());
-            }
+        int g = setup.gatheringOn[day];
+        if (g >= 0 && setup.inputs.gatherings().get(g).costMinor() != 0) {
+            long cost = setup.inputs.gatherings().get(g).costMinor();
+            x.money[CASH] -= cost;
+            tell("gathering", -cost);
         }
     }
 
@@ -212,6 +211,7 @@ final class Cash {
     void paid(int stage, long amount) {
         x.stagePaid[stage] += amount;
         x.paidToday[stage] = true;
+        x.number[State.PAID_TODAY] = 1;
     }
 
     /** Records the balance at the end of a day. */
@@ -233,10 +233,13 @@ final class Cash {
                 x.number[FIRST_UNDER_ZERO] = day;
             }
         }
-        for (int s = 0; s < stageNeed.length; s++) {
-            if (x.paidToday[s]) {
-                x.paidToday[s] = false;
-                x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
+        if (x.number[State.PAID_TODAY] != 0) {
+            x.number[State.PAID_TODAY] = 0;
+            for (int s = 0; s < stageNeed.length; s++) {
+                if (x.paidToday[s]) {
+                    x.paidToday[s] = false;
+                    x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
+                }
             }
         }
         if (x.number[FIRST_UNDER_WITHOUT] == LATER && cash + x.money[SPENT] - x.money[PLEDGED] < setup.reserve) {
