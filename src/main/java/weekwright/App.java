@@ -1,0 +1,125 @@
+package weekwright;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import weekwright.build.SettingsStore;
+import weekwright.db.Db;
+import weekwright.db.Folder;
+import weekwright.db.FolderRefused;
+import weekwright.forecast.Forecasts;
+import weekwright.render.Templates;
+
+/**
+ * Everything the program is made of while it serves one folder, built once. The folder may be empty: then there is no
+ * project until one is made. Safe for use from several threads.
+ */
+public final class App implements AutoCloseable {
+    private final Folder folder;
+    private final Clock clock;
+    private final Templates templates;
+    private final boolean sample;
+    private final AutoCloseable lock;
+    private final int firstLook;
+    private final int trials;
+    private volatile Optional<Db> db = Optional.empty();
+    private volatile Optional<Forecasts> forecasts = Optional.empty();
+
+    /**
+     * Takes the folder for this process and opens the project that may stand in it.
+     *
+     * @param sample whether it is a copy of the sample, which every page then says
+     * @throws FolderRefused when the folder holds something else, is taken, or was written by a newer program
+     */
+    public App(Path folder, Clock clock, Templates templates, boolean sample) throws FolderRefused {
+        this(folder, clock, templates, sample, Forecasts.FIRST_LOOK, Forecasts.TRIALS);
+    }
+
+    /**
+     * As above with other numbers of futures.
+     *
+     * @param firstLook of the quick forecast
+     * @param trials of the whole one
+     */
+    public App(Path folder, Clock clock, Templates templates, boolean sample, int firstLook, int trials)
+            throws FolderRefused {
+        this.firstLook = firstLook;
+        this.trials = trials;
+        this.folder = new Folder(folder);
+        this.clock = clock;
+        this.templates = templates;
+        this.sample = sample;
+        if (!this.folder.isProject() && !this.folder.isEmpty()) {
+            this.folder.open(clock);
+        }
+        lock = this.folder.lock();
+        try {
+            if (this.folder.isProject()) {
+                db = Optional.of(this.folder.open(clock));
+            }
+        } catch (FolderRefused refused) {
+            close();
+            throw refused;
+        }
+    }
+
+    public Folder folder() {
+        return folder;
+    }
+
+    public Clock clock() {
+        return clock;
+    }
+
+    public Templates templates() {
+        return templates;
+    }
+
+    public boolean sample() {
+        return sample;
+    }
+
+    /** The project's store; empty until there is a project with its settings. */
+    public Optional<Db> project() {
+        return forecasts().isPresent() ? db : Optional.empty();
+    }
+
+    /** The project's forecasts; empty until there is a project with its settings. */
+    public Optional<Forecasts> forecasts() {
+        if (forecasts.isEmpty()) {
+            begin();
+        }
+        return forecasts;
+    }
+
+    private synchronized void begin() {
+        boolean ready = db.isPresent() && db.get().read(SettingsStore::find).isPresent();
+        if (forecasts.isEmpty() && ready) {
+            int threads = Runtime.getRuntime().availableProcessors();
+            forecasts = Optional.of(new Forecasts(db.get(), clock, threads, firstLook, trials));
+        }
+    }
+
+    /**
+     * Makes the project's store, empty as yet, or gives the one that a broken-off start left.
+     *
+     * @throws FolderRefused when the folder meanwhile holds something else
+     */
+    public synchronized Db create() throws FolderRefused {
+        if (db.isEmpty()) {
+            db = Optional.of(folder.create(clock));
+        }
+        return db.get();
+    }
+
+    @Override
+    public void close() {
+        forecasts.ifPresent(Forecasts::close);
+        db.ifPresent(Db::close);
+        try {
+            lock.close();
+        } catch (Exception e) {
+            throw new IllegalStateException("the folder's lock cannot be given back", e);
+        }
+    }
+}

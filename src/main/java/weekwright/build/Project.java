@@ -1,0 +1,30 @@
+package weekwright.build;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import weekwright.base.Bounds;
+import weekwright.base.Money;
+
+/**
+ * The project itself: the keys at the top of project.toml. One row.
+ *
+ * @param currency ISO 4217
+ * @param zone IANA zone of all dates
+ * @param reserve the floor of cash that the crew chose
+ */
+public record Project(
+        String name,
+        LocalDate started,
+        String currency,
+        Optional<Units> units,
+        String zone,
+        @Bounds(min = 0) Optional<Money> reserve,
+        Optional<LocalDate> openingDate,
+        Optional<Money> openingCash,
+        @Bounds(min = 1, max = 240) Optional<Integer> horizonMonths) {
+    /** Units in which lengths and volumes are shown. */
+    public enum Units {
+        METRIC,
+        IMPERIAL
+    }
+}

@@ -1,0 +1,58 @@
+package weekwright.db;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.SecureRandom;
+import java.util.Base64;
+import java.util.List;
+import org.jdbi.v3.core.Handle;
+
+/** Brings a database to the newest schema; {@code user_version} counts the migrations that it has had. */
+final class Migrations {
+    /** "weekwrt1" cut to what the file header holds; tells our files from other SQLite files. */
+    static final int APPLICATION_ID = 0x77656b31;
+
+    private static final List<String> FILES = List.of("0001_start.sql");
+
+    private Migrations() {}
+
+    /** The schema that this program writes. */
+    static int newest() {
+        return FILES.size();
+    }
+
+    /** Runs what is missing, each migration whole or not at all. The handle must be outside a transaction. */
+    static void run(Handle handle, int from) {
+        for (int done = from; done < newest(); done++) {
+            int number = done + 1;
+            String sql = text(FILES.get(done));
+            handle.useTransaction(h -> {
+                h.createScript(sql).execute();
+                if (number == 1) {
+                    h.createUpdate("INSERT INTO meta VALUES (1, 1, :project, :csrf)")
+                            .bind("project", secret())
+                            .bind("csrf", secret())
+                            .execute();
+                }
+                h.execute("PRAGMA application_id = " + APPLICATION_ID);
+                h.execute("PRAGMA user_version = " + number);
+            });
+        }
+    }
+
+    private static String secret() {
+        byte[] bytes = new byte[32];
+        new SecureRandom().nextBytes(bytes);
+        return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+    }
+
+    private static String text(String file) {
+        try (InputStream in = Migrations.class.getResourceAsStream("/migrations/" + file)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package weekwright.episodes;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import weekwright.base.Bounds;
+import weekwright.base.Id;
+import weekwright.base.Ref;
+
+/**
+ * A picture that is wanted.
+ *
+ * @param calledOff not filmed, for safety
+ */
+public record Shot(
+        Id id,
+        @Ref("episodes") Optional<Id> episode,
+        @Ref("tasks") Optional<Id> task,
+        @Bounds(max = 500) String what,
+        Optional<Size> size,
+        boolean must,
+        boolean once,
+        Optional<LocalDate> captured,
+        String clip,
+        boolean calledOff) {
+    /** Size of the picture. */
+    public enum Size {
+        WIDE,
+        MEDIUM,
+        CLOSE,
+        INSERT,
+        TIME_LAPSE
+    }
+
+    /** A must-have shot that is neither captured nor called off. */
+    public boolean isMissed() {
+        return must && captured.isEmpty() && !calledOff;
+    }
+}

@@ -1,0 +1,31 @@
+package weekwright.funds;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import weekwright.base.Bounds;
+import weekwright.base.Id;
+import weekwright.base.Lines;
+import weekwright.base.Money;
+import weekwright.base.Quantity;
+
+/**
+ * What lies in the yard.
+ *
+ * @param readyLow days from {@code since} until it is dry or ready
+ */
+public record StockItem(
+        Id id,
+        String item,
+        String species,
+        @Bounds(min = 0) Optional<Quantity> quantity,
+        String unit,
+        String place,
+        Optional<LocalDate> since,
+        Optional<Material.Source> source,
+        String from,
+        @Bounds(min = 0) Optional<Money> value,
+        @Bounds(min = 0, max = 7300) Optional<Quantity> readyLow,
+        @Bounds(min = 0, max = 7300) Optional<Quantity> readyLikely,
+        @Bounds(min = 0, max = 7300) Optional<Quantity> readyHigh,
+        String credit,
+        @Lines @Bounds(max = 2000) String note) {}

@@ -1,0 +1,152 @@
+package weekwright.notes;
+
+import com.vladsch.flexmark.ext.footnotes.FootnoteExtension;
+import com.vladsch.flexmark.ext.gfm.strikethrough.StrikethroughExtension;
+import com.vladsch.flexmark.ext.gfm.tasklist.TaskListExtension;
+import com.vladsch.flexmark.ext.tables.TablesExtension;
+import com.vladsch.flexmark.html.HtmlRenderer;
+import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.data.DataHolder;
+import com.vladsch.flexmark.util.data.MutableDataSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.owasp.html.HtmlPolicyBuilder;
+import org.owasp.html.PolicyFactory;
+
+/**
+ * Markdown (CommonMark with tables, struck-out text, task lists and footnotes) to HTML that may stand in a page whoever
+ * wrote it. HTML in the text is shown as text; then a list of what may pass is held against the outcome, because the
+ * parser's own filter of addresses has been got round with character references. A text made to keep the parser busy is
+ * shown as it was typed. Holds nothing; safe for use from several threads.
+ */
+public final class Markdown {
+    /** Marks in one unbroken run, or in all, from which on a text is shown as typed: nesting costs their square. */
+    private static final int RUN_MOST = 200;
+
+    private static final int BRACKETS_MOST = 4_000;
+    private static final Pattern RUN = Pattern.compile("([*_~`\\[\\]()!<>#|^\\\\]|> ?)\\1{" + RUN_MOST + "}");
+    private static final Pattern DEEP = Pattern.compile("(?m)^(?:[ \\t]*[>*+-][ \\t]*){60}");
+    private static final Pattern LINK =
+            Pattern.compile("(?i)(?:https?://|mailto:)[^\\s\\\\]*|#[^\\s\\\\]*|/(?![/\\\\])[^\\s\\\\]*");
+    private static final Pattern PHOTO = Pattern.compile("/?photos/([\\p{L}\\p{Nd}_-][\\p{L}\\p{Nd}._-]{0,199})");
+    private static final Pattern FOOTNOTE = Pattern.compile("fn(?:ref)?-[0-9]{1,4}(?:-[0-9]{1,4})?");
+
+    private static final DataHolder OPTIONS = new MutableDataSet()
+            .set(
+                    Parser.EXTENSIONS,
+                    List.of(
+                            TablesExtension.create(),
+                            StrikethroughExtension.create(),
+                            TaskListExtension.create(),
+                            FootnoteExtension.create()))
+            .set(TaskListExtension.ITEM_DONE_MARKER, "<span class=\"tick done\">done:</span> ")
+            .set(TaskListExtension.ITEM_NOT_DONE_MARKER, "<span class=\"tick open\">to do:</span> ")
+            .set(HtmlRenderer.ESCAPE_HTML, true)
+            .set(HtmlRenderer.SUPPRESSED_LINKS, "(?i)(javascript|data|vbscript):.*")
+            .toImmutable();
+    private static final Parser PARSER = Parser.builder(OPTIONS).build();
+    private static final HtmlRenderer RENDERER = HtmlRenderer.builder(OPTIONS).build();
+
+    /** A note's own title is the page's h1, so its headings begin at h2. */
+    private static final PolicyFactory POLICY = new HtmlPolicyBuilder()
+            .allowElements(
+                    "p",
+                    "em",
+                    "strong",
+                    "del",
+                    "ul",
+                    "ol",
+                    "li",
+                    "blockquote",
+                    "pre",
+                    "code",
+                    "hr",
+                    "br",
+                    "table",
+                    "thead",
+                    "tbody",
+                    "tr",
+                    "th",
+                    "td",
+                    "sup",
+                    "section",
+                    "div",
+                    "h5",
+                    "h6")
+            .allowElements((name, attributes) -> "h" + Math.min(6, name.charAt(1) - '0' + 1), "h1", "h2", "h3", "h4")
+            .allowElements("a")
+            .allowUrlProtocols("http", "https", "mailto")
+            .allowAttributes("href")
+            .matching((element, attribute, value) -> LINK.matcher(value.strip()).matches() ? value.strip() : null)
+            .onElements("a")
+            .requireRelsOnLinks("nofollow", "noopener")
+            .allowElements("img")
+            .allowAttributes("src")
+            .matching((element, attribute, value) -> photo(value).orElse(null))
+            .onElements("img")
+            .allowAttributes("alt")
+            .onElements("img")
+            .allowElements("span")
+            .allowAttributes("class")
+            .matching(false, "tick done", "tick open", "footnotes", "footnote-ref", "footnote-backref")
+            .onElements("span", "div", "section", "a")
+            .allowAttributes("id")
+            .matching(FOOTNOTE)
+            .onElements("sup", "li")
+            .allowAttributes("align")
+            .matching(false, "left", "right", "center")
+            .onElements("th", "td")
+            .allowAttributes("start")
+            .matching(Pattern.compile("[0-9]{1,9}"))
+            .onElements("ol")
+            .disallowWithoutAttributes("img")
+            .toFactory();
+
+    private Markdown() {}
+
+    /** HTML of a note's text. */
+    public static String html(String text) {
+        if (isTooBusy(text)) {
+            return "<pre>" + escaped(text) + "</pre>";
+        }
+        return POLICY.sanitize(RENDERER.render(PARSER.parse(text)));
+    }
+
+    /** The first words of a text without its marks, for lists; cut after a word, at most so many letters. */
+    public static String opening(String text, int letters) {
+        String plain = text.replaceAll("(?m)^\\s*(#+|>|[-*+]|[0-9]+[.)]|\\|.*)\\s*", "")
+                .replaceAll("!\\[[^\\]]*\\]\\([^)]*\\)", "")
+                .replaceAll("\\[([^\\]]*)\\]\\([^)]*\\)", "$1")
+                .replaceAll("[*_`~]", "")
+                .replaceAll("\\s+", " ")
+                .strip();
+        if (plain.codePointCount(0, plain.length()) <= letters) {
+            return plain;
+        }
+        String cut = plain.substring(0, plain.offsetByCodePoints(0, letters));
+        int blank = cut.lastIndexOf(' ');
+        return (blank > letters / 2 ? cut.substring(0, blank) : cut) + " …";
+    }
+
+    private static Optional<String> photo(String src) {
+        var match = PHOTO.matcher(src.strip());
+        return match.matches() && !match.group(1).contains("..")
+                ? Optional.of("/photos/" + match.group(1))
+                : Optional.empty();
+    }
+
+    private static boolean isTooBusy(String text) {
+        long brackets = text.chars().filter(c -> c == '[' || c == ']').count();
+        return brackets > BRACKETS_MOST
+                || RUN.matcher(text).find()
+                || DEEP.matcher(text).find();
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&#34;");
+    }
+}

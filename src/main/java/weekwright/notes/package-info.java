@@ -1,0 +1,2 @@
+/** Dated build notes in Markdown and their pictures. */
+package weekwright.notes;

@@ -1,0 +1,72 @@
+package weekwright.render;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A form as a template shows it: what stands in each field, what is wrong with it, and the keys it carries. Refused
+ * forms keep what was typed.
+ *
+ * @param csrf the token that every posted form carries
+ * @param answerKey a repeated post with the same key gives the first answer
+ * @param version the version of the row that is edited; empty for something new
+ * @param values field name to what stands in it; several for boxes with one name
+ * @param errors field name to the sentence under it; the empty name is the form as a whole
+ */
+public record Form(
+        String csrf,
+        String answerKey,
+        Optional<Long> version,
+        Map<String, List<String>> values,
+        Map<String, String> errors) {
+
+    public Form {
+        values = new LinkedHashMap<>(values);
+        errors = new LinkedHashMap<>(errors);
+    }
+
+    /** An empty form with the keys of its page. */
+    public static Form of(Frame frame) {
+        return new Form(frame.csrf(), frame.answerKey(), Optional.empty(), Map.of(), Map.of());
+    }
+
+    /** The same form with one field filled. */
+    public Form with(String name, String... texts) {
+        Map<String, List<String>> more = new LinkedHashMap<>(values);
+        more.put(name, List.of(texts));
+        return new Form(csrf, answerKey, version, more, errors);
+    }
+
+    /** What stands in the field; empty where nothing does. */
+    public String value(String name) {
+        List<String> all = values.getOrDefault(name, List.of());
+        return all.isEmpty() ? "" : all.get(0);
+    }
+
+    /** Whether the field holds this text among its values, as a ticked box or a chosen line does. */
+    public boolean holds(String name, String text) {
+        return values.getOrDefault(name, List.of()).contains(text);
+    }
+
+    /** The sentence under the field; empty where nothing is wrong. */
+    public String error(String name) {
+        return errors.getOrDefault(name, "");
+    }
+
+    public boolean isRefused() {
+        return !errors.isEmpty();
+    }
+
+    /**
+     * A line of a list to choose from.
+     *
+     * @param remark a word or two at its right, where the list has room for one; empty for none
+     */
+    public record Choice(String value, String label, String remark) {
+        public Choice(String value, String label) {
+            this(value, label, "");
+        }
+    }
+}

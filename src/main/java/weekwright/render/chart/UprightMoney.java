@@ -1,0 +1,187 @@
+package weekwright.render.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import weekwright.render.Formats;
+import weekwright.render.chart.AheadPicture.Fan;
+import weekwright.render.chart.AheadPicture.Model;
+import weekwright.render.chart.AheadPicture.Purchase;
+import weekwright.render.chart.Labels.Place;
+import weekwright.render.chart.MoneyBand.Step;
+import weekwright.render.chart.MoneyDrawing.Balloons;
+
+/** The money of the upright picture: time downwards, amounts to the right. */
+final class UprightMoney implements MoneyBand.Plane {
+    private static final double LINE = 15.5;
+    /** A line of a purchase's name is broken at this width. */
+    private static final double MOST_NAME = 77;
+
+    private final MoneyBand band;
+    private final Model model;
+    private final Formats formats;
+    private final AheadSheet sheet;
+    private final double left;
+    private final double right;
+    private final double top;
+    private final double perDay;
+
+    UprightMoney(
+            MoneyBand band,
+            Model model,
+            Formats formats,
+            AheadSheet sheet,
+            double left,
+            double right,
+            double top,
+            double perDay) {
+        this.band = band;
+        this.model = model;
+        this.formats = formats;
+        this.sheet = sheet;
+        this.left = left;
+        this.right = right;
+        this.top = top;
+        this.perDay = perDay;
+    }
+
+    @Override
+    public double x(double day, double minor) {
+        return left + (minor - band.low()) / (band.high() - band.low()) * (right - left);
+    }
+
+    @Override
+    public double y(double day, double minor) {
+        return top + day * perDay;
+    }
+
+    private double x(double minor) {
+        return x(0, minor);
+    }
+
+    private double y(double day) {
+        return y(day, 0);
+    }
+
+    Optional<double[]> stepAt(int purchase) {
+        return band.steps().stream()
+                .filter(s -> s.purchase() == purchase)
+                .findFirst()
+                .map(s -> new double[] {x(s.after()), y(s.day())});
+    }
+
+    void drawShapes(Svg svg) {
+        double foot = y(sheet.days());
+        svg.group("money");
+        if (band.hasFan()) {
+            svg.polygon("fan-thin", band.band(this, Fan::p10, Fan::p90));
+            svg.polygon("fan-wash", band.band(this, Fan::p25, Fan::p75));
+        }
+        for (double[] field : band.shortFields(this)) {
+            svg.polygon("short-field", field);
+        }
+        svg.line("reserve", x(model.cash().reserve()), top, x(model.cash().reserve()), foot);
+        svg.polyline("stair", band.stair(this));
+        svg.polyline("cash-past", band.past(this));
+        if (band.hasFan()) {
+            svg.polyline("fan-middle", band.median(this));
+        }
+        for (Step step : band.steps()) {
+            double missing = purchase(step).shortBy();
+            if (missing > 0) {
+                Marks.gapAcross(svg, x(step.after() - missing), x(step.after()), y(step.day()));
+            }
+        }
+        svg.end();
+    }
+
+    private Purchase purchase(Step step) {
+        return model.cash().purchases().get(step.purchase());
+    }
+
+    void letter(Labels labels, Balloons balloons) {
+        double today = y(sheet.today());
+        labels.must(
+                AheadUpright.QUIET,
+                "reserve " + formats.moneyForecast(model.cash().reserve()),
+                new Place(right + 6, 32, "end"));
+        labels.must(
+                AheadUpright.STRONG,
+                formats.moneyForecast(model.cash().now()),
+                new Place(x(model.cash().now()) - 5, today - 6, "end"),
+                new Place(x(model.cash().now()) + 5, today - 6, "start"));
+        for (Step step : band.steps()) {
+            letterStep(labels, step, balloons);
+        }
+    }
+
+    private void letterStep(Labels labels, Step step, Balloons balloons) {
+        Purchase purchase = purchase(step);
+        double at = y(step.day());
+        double edge = right + 6;
+        if (purchase.shortBy() > 0) {
+            String words = "short " + formats.moneyForecast(purchase.shortBy());
+            Place place = labels.must(
+                    AheadUpright.SHORT, words, new Place(edge, at - 7, "end"), new Place(edge, at - 23, "end"));
+            if (model.pointers().shortOf().isPresent()
+                    && model.pointers().shortOf().getAsInt() == step.purchase()) {
+                Box box = Labels.box(AheadUpright.SHORT, words, place);
+                double x = Math.max(box.left() + 10, left + 6);
+                labels.room(new Box(x - 11, box.top() - 23, x + 11, box.top() - 1));
+                balloons.put("D", x, box.top() - 12);
+            }
+        }
+        double below = nameUnder(labels, purchase, at, edge);
+        if (model.pointers().orderBy().isPresent() && model.pointers().orderBy().getAsInt() == step.purchase()) {
+            double x = left + 2;
+            double y = at + 23;
+            if (!labels.room(new Box(x - 11, y - 11, x + 11, y + 11))) {
+                y = below + 16;
+                labels.room(new Box(x - 11, y - 11, x + 11, y + 11));
+            }
+            balloons.put("E", x, y, x + 4, at);
+        }
+    }
+
+    /** The purchase in short lines and its cost under them, right of the stair's step; gives the foot of the last. */
+    private double nameUnder(Labels labels, Purchase purchase, double at, double edge) {
+        List<String> lines = lines(purchase.name());
+        lines.add(formats.moneyForecast(purchase.amount()));
+        double[] starts = {at + 19, at + 34, at - 22 - lines.size() * LINE, at + 49, at + 64};
+        double begin = starts[0];
+        for (double start : starts) {
+            boolean free = true;
+            for (int i = 0; i < lines.size(); i++) {
+                free &= labels.isFree(Box.ofText(Lettering.BOLD, 14, edge, start + i * LINE, "end", lines.get(i)));
+            }
+            if (free) {
+                begin = start;
+                break;
+            }
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            boolean cost = i == lines.size() - 1;
+            labels.must(
+                    cost ? AheadUpright.TEXT : AheadUpright.STRONG,
+                    lines.get(i),
+                    new Place(edge, begin + i * LINE, "end"));
+        }
+        return begin + (lines.size() - 1) * LINE;
+    }
+
+    private static List<String> lines(String name) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : name.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && Lettering.BOLD.width(longer, 14) > MOST_NAME) {
+                lines.add(line);
+                line = word;
+            } else {
+                line = longer;
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+}

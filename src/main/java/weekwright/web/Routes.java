@@ -1,0 +1,99 @@
+package weekwright.web;
+
+import java.util.List;
+import java.util.Optional;
+import weekwright.App;
+import weekwright.web.account.AccountPage;
+import weekwright.web.ahead.AheadPage;
+import weekwright.web.ahead.AheadState;
+import weekwright.web.build.BuildMaterialPage;
+import weekwright.web.build.BuildPage;
+import weekwright.web.build.BuildStageEditPage;
+import weekwright.web.build.BuildStagePage;
+import weekwright.web.build.BuildStagesNewPage;
+import weekwright.web.build.BuildTaskEditPage;
+import weekwright.web.build.BuildTaskPage;
+import weekwright.web.build.BuildTasksNewPage;
+import weekwright.web.kit.Access;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.Fragment;
+import weekwright.web.kit.Page;
+import weekwright.web.log.LogEntryEditPage;
+import weekwright.web.log.LogPage;
+import weekwright.web.start.NewProject;
+import weekwright.web.start.StartFilesPage;
+import weekwright.web.start.StartNewPage;
+import weekwright.web.start.StartPage;
+
+/** The one list of all addresses, with who may use each. A new page is a line here. */
+public final class Routes {
+    private static final String SAMPLE =
+            "This is the sample: an invented crew rebuilds an oak water mill. Its clock began"
+                    + " on 25 November 2026. Change what you like; it is gone when the program stops.";
+
+    private final List<Line> pages;
+    private final List<Other> others;
+
+    /**
+     * A page.
+     *
+     * @param posts whether it takes posts too
+     */
+    public record Line(String path, Access access, boolean posts, Page page) {}
+
+    /** An address that is no page; it answers GET and HEAD. */
+    public record Other(String path, Access access, Fragment fragment) {}
+
+    /** @param app over any folder, an empty one too */
+    public Routes(App app) {
+        NewProject start = new NewProject(app.folder(), app::create);
+        pages = List.of(
+                form("/account", Access.PUBLIC, new AccountPage()),
+                form("/start", Access.PUBLIC, new StartPage(start)),
+                form("/start/new", Access.PUBLIC, new StartNewPage(start)),
+                form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
+                sheet("/ahead", Access.HELPER, new AheadPage()),
+                form("/log", Access.HELPER, new LogPage()),
+                form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
+                sheet("/build", Access.CREW, new BuildPage()),
+                form("/build/stages/new", Access.CREW, new BuildStagesNewPage()),
+                sheet("/build/stages/{id}", Access.CREW, new BuildStagePage()),
+                form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
+                form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
+                form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
+                form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
+                form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()));
+        others = List.of(
+                new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
+                new Other("/ahead/state", Access.HELPER, new AheadState()),
+                new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
+                new Other("/static/<file>", Access.PUBLIC, new Statics()));
+    }
+
+    Routes(List<Line> pages, List<Other> others) {
+        this.pages = List.copyOf(pages);
+        this.others = List.copyOf(others);
+    }
+
+    private static Line sheet(String path, Access access, Page page) {
+        return new Line(path, access, false, page);
+    }
+
+    private static Line form(String path, Access access, Page page) {
+        return new Line(path, access, true, page);
+    }
+
+    /** Every page, in the order of the sheets. */
+    public List<Line> pages() {
+        return pages;
+    }
+
+    /** Style sheets, scripts, fonts, pictures, JSON, redirects: no template belongs to them. */
+    public List<Other> others() {
+        return others;
+    }
+
+    static Optional<String> sampleNotice(App app) {
+        return app.sample() ? Optional.of(SAMPLE) : Optional.empty();
+    }
+}

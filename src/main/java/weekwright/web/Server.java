@@ -1,0 +1,158 @@
+package weekwright.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.ContentTooLargeResponse;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
+import java.net.BindException;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.eclipse.jetty.server.handler.GracefulHandler;
+import weekwright.App;
+import weekwright.web.kit.Desk;
+import weekwright.web.kit.Guard;
+import weekwright.web.kit.Project;
+
+/** The web server of one {@link App}. */
+public final class Server implements AutoCloseable {
+    /** The port unless another is asked for. */
+    public static final int PORT = 8347;
+
+    private static final long BODY_MOST = 1_000_000;
+    private static final int STOP_MILLIS = 5_000;
+
+    private final Javalin javalin;
+    private final String host;
+
+    /** The port is taken; the message is the sentence for the person. */
+    public static final class PortTaken extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        PortTaken(int port) {
+            super("Port " + port + " is taken by another program. Choose another with --port, or 0 for a free one.");
+        }
+    }
+
+    private Server(Javalin javalin, String host) {
+        this.javalin = javalin;
+        this.host = host;
+    }
+
+    /**
+     * Starts serving.
+     *
+     * @param host the address to listen on, 127.0.0.1 for this machine alone
+     * @param port 0 for a free one
+     */
+    public static Server start(App app, String host, int port) throws PortTaken {
+        return start(app, host, port, new Routes(app));
+    }
+
+    static Server start(App app, String host, int port, Routes routes) throws PortTaken {
+        Desk desk = new Desk(
+                app.templates(),
+                app.clock(),
+                () -> app.project()
+                        .map(db -> new Project(app.folder(), db, app.forecasts().orElseThrow())),
+                Routes.sampleNotice(app),
+                Provenance::of);
+        Javalin javalin = Javalin.create(config -> configure(config, host, port, desk, routes));
+        try {
+            javalin.start();
+        } catch (RuntimeException e) {
+            for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+                if (cause instanceof BindException) {
+                    throw new PortTaken(port);
+                }
+            }
+            throw e;
+        }
+        return new Server(javalin, host);
+    }
+
+    private static void configure(JavalinConfig config, String host, int port, Desk desk, Routes routes) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = BODY_MOST;
+        config.http.prefer405over404 = true;
+        config.http.defaultContentType = "text/plain; charset=utf-8";
+        config.jetty.host = host;
+        config.jetty.port = port;
+        config.jetty.multipartConfig.maxFileSize(25, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(60, SizeUnit.MB);
+        config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
+        config.jetty.modifyServer(server -> {
+            server.setStopTimeout(STOP_MILLIS);
+            server.insertHandler(new GracefulHandler());
+            server.insertHandler(new Guard(names(host)));
+            server.setErrorHandler(new Guard.Errors());
+        });
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setSendServerVersion(false);
+            http.setSendXPoweredBy(false);
+            http.addCustomizer((request, response) -> Guard.customize(request, response));
+        });
+        config.jetty.modifyServletContextHandler(handler -> handler.setErrorHandler(new Guard.Errors()));
+        var to = config.routes;
+        for (Routes.Line line : routes.pages()) {
+            to.get(line.path(), context -> desk.show(context, line.path(), line.access(), line.page()));
+            if (line.posts()) {
+                to.post(line.path(), context -> desk.submit(context, line.path(), line.access(), line.page()));
+            }
+        }
+        for (Routes.Other other : routes.others()) {
+            to.get(other.path(), context -> desk.fragment(context, other.path(), other.access(), other.fragment()));
+        }
+        to.exception(MethodNotAllowedResponse.class, (e, context) -> {
+            context.header(
+                    "Allow",
+                    Optional.ofNullable(e.getDetails().get("availableMethods")).orElse("GET, HEAD"));
+            desk.unknown(context, 405);
+        });
+        to.exception(ContentTooLargeResponse.class, (e, context) -> desk.unknown(context, 413));
+        to.exception(HttpResponseException.class, (e, context) -> desk.unknown(context, e.getStatus()));
+    }
+
+    /** The names of this machine under which a server that listens to more than itself may be called. */
+    private static Set<String> names(String host) {
+        Set<String> names = new HashSet<>();
+        String given = host.toLowerCase(Locale.ROOT);
+        names.add(given.contains(":") && !given.startsWith("[") ? "[" + given + "]" : given);
+        if (!given.equals("0.0.0.0") && !given.equals("::")) {
+            return names;
+        }
+        try {
+            NetworkInterface.networkInterfaces()
+                    .flatMap(NetworkInterface::inetAddresses)
+                    .map(InetAddress::getHostAddress)
+                    .map(address -> address.replaceFirst("%.*", ""))
+                    .forEach(address -> names.add(address.contains(":") ? "[" + address + "]" : address));
+            names.add(InetAddress.getLocalHost().getHostName().toLowerCase(Locale.ROOT));
+        } catch (SocketException | java.net.UnknownHostException e) {
+            return names;
+        }
+        return names;
+    }
+
+    public int port() {
+        return javalin.port();
+    }
+
+    /** The address to open in a browser. */
+    public String address() {
+        return "http://" + (host.equals("0.0.0.0") || host.equals("::") ? "localhost" : host) + ":" + port() + "/";
+    }
+
+    /** Finishes the requests under way, at most five seconds, and stops. */
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+}

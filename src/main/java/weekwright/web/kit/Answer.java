@@ -1,0 +1,39 @@
+package weekwright.web.kit;
+
+import java.util.Map;
+import java.util.Optional;
+
+/** What a page answers to a post, and a fragment to any request. */
+public sealed interface Answer {
+
+    /** Goes on to a page by 303 See Other. */
+    record GoOn(Saved saved, Optional<Cookie> cookie) implements Answer {}
+
+    /**
+     * A whole body of any type.
+     *
+     * @param type the content type with its charset
+     * @param headers more headers by name
+     */
+    record Body(int status, String type, byte[] bytes, Map<String, String> headers) implements Answer {}
+
+    /** A cookie to keep, never readable by script. */
+    record Cookie(String name, String value, int maxAgeSeconds) {}
+
+    static Answer to(String path) {
+        return new GoOn(Saved.to(path), Optional.empty());
+    }
+
+    static Answer to(Saved saved) {
+        return new GoOn(saved, Optional.empty());
+    }
+
+    static Answer to(Saved saved, Cookie cookie) {
+        return new GoOn(saved, Optional.of(cookie));
+    }
+
+    /** A body that is not kept by browsers. */
+    static Answer body(String type, byte[] bytes) {
+        return new Body(200, type, bytes, Map.of("Cache-Control", "no-store"));
+    }
+}

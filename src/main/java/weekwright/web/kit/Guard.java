@@ -1,0 +1,102 @@
+package weekwright.web.kit;
+
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.eclipse.jetty.http.HttpField;
+import org.eclipse.jetty.http.HttpFields;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.io.Content;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.server.handler.ErrorHandler;
+import org.eclipse.jetty.server.internal.ResponseHttpFields;
+import org.eclipse.jetty.util.Callback;
+
+/**
+ * Stands before everything else in the server: puts the header set on every answer, the web server's own included, and
+ * turns away requests that name another host, so that a page of a foreign site whose name was made to point here gets
+ * nothing (DNS rebinding).
+ */
+public final class Guard extends Handler.Wrapper {
+    private static final String CSP = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; "
+            + "connect-src 'self'; font-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; "
+            + "base-uri 'none'; frame-ancestors 'none'";
+
+    /** The headers of every answer. */
+    public static final Map<String, String> HEADERS = headers();
+
+    private final Set<String> hosts;
+
+    /** @param hosts names by which this server may be called besides localhost, 127.0.0.1 and [::1], in lower case */
+    public Guard(Set<String> hosts) {
+        this.hosts = Set.copyOf(hosts);
+    }
+
+    private static Map<String, String> headers() {
+        Map<String, String> all = new LinkedHashMap<>();
+        all.put("Content-Security-Policy", CSP);
+        all.put("X-Content-Type-Options", "nosniff");
+        all.put("Referrer-Policy", "same-origin");
+        all.put("Cross-Origin-Resource-Policy", "same-origin");
+        all.put("Permissions-Policy", "camera=(), geolocation=(), microphone=(), payment=(), usb=()");
+        all.put("Vary", "Accept-Encoding");
+        return all;
+    }
+
+    /** Puts the header set on an answer so that no later reset of the answer takes it off. */
+    public static Request customize(Request request, HttpFields.Mutable response) {
+        HEADERS.forEach(
+                (name, value) -> response.put(new ResponseHttpFields.PersistentHttpField(new HttpField(name, value))));
+        return request;
+    }
+
+    @Override
+    public boolean handle(Request request, Response response, Callback callback) throws Exception {
+        if (isOurs(request.getHeaders().get(HttpHeader.HOST))) {
+            return super.handle(request, response, callback);
+        }
+        response.setStatus(421);
+        response.getHeaders().put(HttpHeader.CONTENT_TYPE, "text/plain; charset=utf-8");
+        response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
+        Content.Sink.write(response, true, "This server answers to localhost, 127.0.0.1 and [::1] alone.\n", callback);
+        return true;
+    }
+
+    private boolean isOurs(String host) {
+        if (host == null) {
+            return false;
+        }
+        String name = host.strip().toLowerCase(Locale.ROOT).replaceFirst(":[0-9]{1,5}$", "");
+        String cut = name.endsWith(".") ? name.substring(0, name.length() - 1) : name;
+        return cut.equals("localhost") || cut.equals("127.0.0.1") || cut.equals("[::1]") || hosts.contains(cut);
+    }
+
+    /** The web server's own refusals (an unreadable request, an address or a head too long) in plain words. */
+    public static final class Errors extends ErrorHandler {
+        @Override
+        public boolean handle(Request request, Response response, Callback callback) {
+            HEADERS.forEach((name, value) -> {
+                if (!response.getHeaders().contains(name)) {
+                    response.getHeaders().put(name, value);
+                }
+            });
+            response.getHeaders().put(HttpHeader.CONTENT_TYPE, "text/plain; charset=utf-8");
+            response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
+            Content.Sink.write(response, true, sentence(response.getStatus()), callback);
+            return true;
+        }
+
+        private static String sentence(int status) {
+            return switch (status) {
+                case 404 -> "Nothing stands at this address.\n";
+                case 414 -> "This address is too long.\n";
+                case 431 -> "The head of this request is too large.\n";
+                case 500 -> "Something in the program failed. Nothing was saved.\n";
+                default -> "This request cannot be read (" + status + ").\n";
+            };
+        }
+    }
+}

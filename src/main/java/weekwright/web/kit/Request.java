@@ -1,0 +1,301 @@
+package weekwright.web.kit;
+
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import weekwright.base.Id;
+import weekwright.base.Problem;
+import weekwright.base.Reading;
+import weekwright.base.Refused;
+import weekwright.base.Shape;
+import weekwright.build.CrewMember;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.Settings;
+import weekwright.build.SettingsStore;
+import weekwright.db.AnswerKey;
+import weekwright.db.Db;
+import weekwright.db.KeyReused;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.forecast.Forecasts;
+import weekwright.render.Form;
+
+/** One request as a page sees it: the project, the person, the day, what was asked and posted. Used by one thread. */
+public final class Request {
+    /** The hand that is written down while the project lists nobody. */
+    private static final String NOBODY = "crew";
+
+    private final Context context;
+    private final String path;
+    private final Optional<Project> project;
+    private final Clock clock;
+    private final Browser browser;
+    private Optional<Settings> settings = Optional.empty();
+    private Optional<List<CrewMember>> crew = Optional.empty();
+    private Optional<FormReader> reader = Optional.empty();
+    private Optional<Typed> refused = Optional.empty();
+
+    /** A form as it was sent and not accepted. */
+    record Typed(
+            String act,
+            Optional<Long> version,
+            Map<String, List<String>> values,
+            Map<String, String> errors,
+            List<Problem> problems) {}
+
+    Request(Context context, String path, Optional<Project> project, Clock clock, Browser browser) {
+        this.context = context;
+        this.path = path;
+        this.project = project;
+        this.clock = clock;
+        this.browser = browser;
+    }
+
+    /** Refuses to be answered here: the browser is sent on. */
+    public static final class Elsewhere extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final transient Saved saved;
+
+        public Elsewhere(Saved saved) {
+            super(saved.to(), null, false, false);
+            this.saved = saved;
+        }
+
+        Saved saved() {
+            return saved;
+        }
+    }
+
+    // ---- the project
+
+    /** Whether a project stands in the folder; only the pages that start one may be asked without. */
+    public boolean hasProject() {
+        return project.isPresent();
+    }
+
+    public Project project() {
+        return project.orElseThrow(() -> new IllegalStateException("no project is open"));
+    }
+
+    public Db db() {
+        return project().db();
+    }
+
+    public Forecasts forecasts() {
+        return project().forecasts();
+    }
+
+    /** The forecast of today as far as it is there; asking starts it where there is none. Never waits. */
+    public Forecasts.Look forecast() {
+        return forecasts().current(today());
+    }
+
+    /** Runs reads on one consistent view of the store. */
+    public <T> T read(Function<Read, T> work) {
+        return db().read(work);
+    }
+
+    public Settings settings() {
+        if (settings.isEmpty()) {
+            settings = Optional.of(read(SettingsStore::get));
+        }
+        return settings.get();
+    }
+
+    public Clock clock() {
+        return clock;
+    }
+
+    /** The day in the project's zone. */
+    public LocalDate today() {
+        return LocalDate.now(clock.withZone(hasProject() ? settings().zone() : ZoneId.of("UTC")));
+    }
+
+    // ---- the person
+
+    /** Everybody of the crew who has not left, in file order. */
+    public List<CrewMember> crew() {
+        if (crew.isEmpty()) {
+            LocalDate today = today();
+            crew = Optional.of(read(CrewMemberStore.TABLE::values).stream()
+                    .filter(member -> member.to().map(to -> !to.isBefore(today)).orElse(true))
+                    .toList());
+        }
+        return crew.get();
+    }
+
+    /** Who sits at this browser: the one chosen, or the only one there is; empty while nobody was chosen. */
+    public Optional<CrewMember> person() {
+        if (!hasProject()) {
+            return Optional.empty();
+        }
+        if (crew().size() == 1) {
+            return Optional.of(crew().get(0));
+        }
+        return crew().stream()
+                .filter(member -> member.id().folded().equals(browser.who()))
+                .findFirst();
+    }
+
+    /** What the change log is to name: the person's id. */
+    public String who() {
+        return person().map(member -> member.id().value()).orElse(NOBODY);
+    }
+
+    public Access access() {
+        if (hasProject() && crew().isEmpty()) {
+            return Access.CREW;
+        }
+        return Access.of(person());
+    }
+
+    /** Refuses a helper who is after what only the crew may do. */
+    public void crewOnly(String sentence) {
+        if (access() != Access.CREW) {
+            throw new Forbidden(sentence);
+        }
+    }
+
+    // ---- what was asked
+
+    /** The text of a part of the address: of {@code id} in {@code /build/tasks/{id}}. */
+    public String part(String name) {
+        return context.pathParam(name);
+    }
+
+    /** The id in the address. */
+    public Id id(String name) {
+        try {
+            return Id.parse(part(name));
+        } catch (Refused refused) {
+            throw new NotFound("\"" + part(name) + "\" " + refused.rule() + ".");
+        }
+    }
+
+    /** A row number in the address. */
+    public long row(String name) {
+        if (!part(name).matches("[0-9]{1,15}")) {
+            throw new NotFound("\"" + part(name) + "\" is not a number of an entry.");
+        }
+        return Long.parseLong(part(name));
+    }
+
+    /** A word after the question mark; empty where there is none. */
+    public String query(String name) {
+        String text = context.queryParam(name);
+        return text == null ? "" : text.strip();
+    }
+
+    /** A request header; empty where there is none. */
+    public String header(String name) {
+        String text = context.header(name);
+        return text == null ? "" : text;
+    }
+
+    /** The address without what stands after the question mark. */
+    public String address() {
+        return context.path();
+    }
+
+    // ---- forms as they are sent
+
+    /** What was posted. */
+    public FormReader form() {
+        if (reader.isEmpty()) {
+            Reading reading = hasProject() ? settings().typed() : Reading.form(2);
+            reader = Optional.of(new FormReader(context.formParamMap(), reading));
+        }
+        return reader.get();
+    }
+
+    /**
+     * Does what the form asks for as one transaction, at most once for its answer key: sent again, it gets the first
+     * answer and nothing is done. Checks the form first.
+     *
+     * @throws weekwright.base.Rejected when the form or the work has faults; nothing is kept
+     */
+    public Answer save(Db.Work<Saved, ? extends Exception> work) throws Exception {
+        form().check();
+        return saveChecked(work);
+    }
+
+    @SuppressWarnings("unchecked")
+    private Answer saveChecked(Db.Work<Saved, ? extends Exception> work) throws Exception, KeyReused {
+        Db.Work<Saved, Exception> plain = (Db.Work<Saved, Exception>) work;
+        AnswerKey key = new AnswerKey(Posts.answerKey(context), path, Posts.digest(context));
+        String kept = db().once(who(), key, write -> FlashText.of(plain.in(write)));
+        return Answer.to(FlashText.read(kept));
+    }
+
+    // ---- forms as they are shown
+
+    /**
+     * The form behind one of the page's buttons, empty; when it was sent and refused, with what was typed and what is
+     * wrong.
+     *
+     * @param act what its button posts as {@code do}; empty for the chief form
+     */
+    public Form form(String act) {
+        return refused.filter(typed -> typed.act().equals(act))
+                .map(typed -> new Form(csrf(), Keys.random(), typed.version(), typed.values(), typed.errors()))
+                .orElseGet(() -> new Form(csrf(), Keys.random(), Optional.empty(), Map.of(), Map.of()));
+    }
+
+    /** As {@link #form(String)}, with what stands in its fields at first; an empty text fills nothing in. */
+    public Form form(String act, Map<String, String> values) {
+        Form form = form(act);
+        if (wasRefused(act)) {
+            return form;
+        }
+        Map<String, List<String>> all = new LinkedHashMap<>();
+        values.forEach((name, text) -> all.put(name, text.isEmpty() ? List.of() : List.of(text)));
+        return new Form(form.csrf(), form.answerKey(), form.version(), all, Map.of());
+    }
+
+    /** The form that edits a row: its version and the texts of all its columns, as they are typed. */
+    public Form form(String act, Stored<?> row) {
+        Form form = form(act, texts(row.value()));
+        return wasRefused(act)
+                ? form
+                : new Form(form.csrf(), form.answerKey(), Optional.of(row.version()), form.values(), form.errors());
+    }
+
+    private <R extends Record> Map<String, String> texts(R value) {
+        @SuppressWarnings("unchecked")
+        Shape<R> shape = Shape.of((Class<R>) value.getClass());
+        return shape.texts(value, settings().moneyDigits());
+    }
+
+    /** Whether this very form was sent and not accepted. */
+    public boolean wasRefused(String act) {
+        return refused.filter(typed -> typed.act().equals(act)).isPresent();
+    }
+
+    /** Every problem of the form that was sent and not accepted, for a page that lists them itself. */
+    public List<Problem> refusals() {
+        return refused.map(Typed::problems).orElse(List.of());
+    }
+
+    void refuse(Typed typed) {
+        refused = Optional.of(typed);
+    }
+
+    String csrf() {
+        return browser.csrf();
+    }
+
+    String path() {
+        return path;
+    }
+
+    Context context() {
+        return context;
+    }
+}

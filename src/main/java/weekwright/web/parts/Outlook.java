@@ -1,0 +1,20 @@
+package weekwright.web.parts;
+
+import java.util.Optional;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.Forecasts;
+import weekwright.web.kit.Request;
+
+/** The newest finished forecast, as a page shows it; empty until there is one. Never waits. */
+public final class Outlook {
+    private Outlook() {}
+
+    public static Optional<Forecasts.Shown> shown(Request request) {
+        return request.forecast().shown();
+    }
+
+    /** Its dates, money and chances. */
+    public static Optional<Forecast> forecast(Request request) {
+        return shown(request).map(Forecasts.Shown::forecast);
+    }
+}

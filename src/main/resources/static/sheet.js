@@ -1,0 +1,45 @@
+// Small help for every sheet; each page is whole without it.
+(() => {
+  const root = document.documentElement;
+  const device = matchMedia("(prefers-color-scheme: dark)");
+  const dark = () => (root.dataset.theme ? root.dataset.theme === "night" : device.matches);
+
+  // Dark or light: the choice is kept in a cookie, so that the server draws the next page in it at once.
+  const switches = document.querySelectorAll("[data-theme-switch]");
+  const say = () => switches.forEach((b) => { b.textContent = dark() ? "Light" : "Dark"; b.hidden = false; });
+  switches.forEach((b) => b.addEventListener("click", () => {
+    root.dataset.theme = dark() ? "day" : "night";
+    document.cookie = `theme=${root.dataset.theme}; path=/; max-age=31536000; samesite=lax`;
+    say();
+  }));
+  device.addEventListener("change", say);
+  say();
+
+  document.querySelectorAll("[data-print]").forEach((b) => {
+    b.hidden = false;
+    b.addEventListener("click", () => print());
+  });
+
+  // The menu under More closes at Escape and at a press beside it.
+  const menus = [...document.querySelectorAll("details.more")];
+  document.addEventListener("click", (e) => menus.forEach((m) => { if (!m.contains(e.target)) m.open = false; }));
+  document.addEventListener("keydown", (e) => {
+    if (e.key !== "Escape") return;
+    menus.filter((m) => m.open).forEach((m) => { m.open = false; m.querySelector("summary").focus(); });
+  });
+
+  // A refused form: the first field that was not accepted takes the focus. A moved thing keeps it.
+  const wrong = document.querySelector("[aria-invalid=true]");
+  const kept = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  if (wrong) wrong.focus();
+  else if (kept && kept.matches("button, input, select, textarea")) kept.focus();
+
+  // One press posts once; the answer key guards the rest.
+  document.addEventListener("submit", (e) => {
+    const form = e.target;
+    if (e.defaultPrevented || form.method !== "post") return;
+    if (form.dataset.sent) { e.preventDefault(); return; }
+    form.dataset.sent = "yes";
+    addEventListener("pageshow", () => delete form.dataset.sent, { once: true });
+  });
+})();
