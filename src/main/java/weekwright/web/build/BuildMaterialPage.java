@@ -186,7 +186,7 @@ public final class BuildMaterialPage implements Page {
                 return request.save(write -> {
                     OrderMaterial.order(write, shown, day.orElseThrow(), promised, paid, request.today());
                     return Saved.to(here)
-                            .saying("Ordered on " + Formats.dayMonth(day.get()) + "."
+                            .saying("Ordered on " + Formats.dayMonthLong(day.get()) + "."
                                     + paid.map(money ->
                                                     " " + formats.moneyExact(money.minor()) + " paid are in the books.")
                                             .orElse(""));
@@ -214,7 +214,7 @@ public final class BuildMaterialPage implements Page {
                                             .orElse("") + " " + later.value().unit() + " are still to come.")
                             .orElse("");
                     return Saved.to(here)
-                            .saying("Received on " + Formats.dayMonth(day.get()) + "." + rest
+                            .saying("Received on " + Formats.dayMonthLong(day.get()) + "." + rest
                                     + paid.map(money ->
                                                     " " + formats.moneyExact(money.minor()) + " paid are in the books.")
                                             .orElse(""));

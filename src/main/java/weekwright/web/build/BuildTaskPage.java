@@ -64,6 +64,7 @@ public final class BuildTaskPage implements Page {
             boolean open,
             boolean work,
             boolean begun,
+            boolean aside,
             TaskFigures hours,
             List<Frame.Cell> facts,
             List<String> hazards,
@@ -107,6 +108,7 @@ public final class BuildTaskPage implements Page {
                     task.isOpen(),
                     task.isWork(),
                     task.started().isPresent(),
+                    LayAside.isAside(task, request.today()),
                     figures,
                     TaskFacts.of(task, figures, formats),
                     TaskHazards.of(read, task).stream()

@@ -230,7 +230,7 @@ public final class EpisodePage implements Page {
                     MarkEpisode.Marked marked =
                             MarkEpisode.mark(write, shown, step.orElseThrow(), day, request.today());
                     StringBuilder said = new StringBuilder(
-                            day.map(d -> Formats.sentence(step.get().words()) + " on " + Formats.dayMonth(d) + ".")
+                            day.map(d -> Formats.sentence(step.get().words()) + " on " + Formats.dayMonthLong(d) + ".")
                                     .orElse("The mark “" + step.get().words() + "” is taken away."));
                     for (Problem remark : marked.remarks()) {
                         said.append(' ')

@@ -91,6 +91,6 @@ record EpisodeSteps(Episode episode, int shots, int captured, double told, List<
         if (shots > 0) {
             return captured + " of " + Formats.count(shots, "shot");
         }
-        return tells.isEmpty() ? "not begun" : Math.round(told * 100) + " % of its work done";
+        return tells.isEmpty() || told == 0 ? "not begun" : Math.round(told * 100) + " % of its work done";
     }
 }

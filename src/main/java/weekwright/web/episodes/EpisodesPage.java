@@ -84,7 +84,7 @@ public final class EpisodesPage implements Page {
             return new View(
                     head(slots, days, shown.isPresent()),
                     lead(slots, all, shown, formats),
-                    days,
+                    days.replaceFirst("s$", ""),
                     slots,
                     standbys,
                     bank(shown),
@@ -159,7 +159,8 @@ public final class EpisodesPage implements Page {
     private static String tells(
             EpisodeSteps steps, Optional<Forecast.Episode> ahead, Optional<Names> names, Formats formats) {
         String told = steps.tells().isEmpty() ? "" : "Tells " + Formats.list(steps.tells()) + ".";
-        String late = ahead.flatMap(Forecast.Episode::lateBy)
+        String late = ahead.filter(e -> steps.tells().size() > 1)
+                .flatMap(Forecast.Episode::lateBy)
                 .flatMap(id -> names.map(n -> " If it is late, it is by " + n.task(id) + "."))
                 .orElse("");
         String from = ahead.filter(e -> e.onTime().map(c -> c < 0.8).orElse(false))

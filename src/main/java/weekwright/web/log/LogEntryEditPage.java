@@ -56,7 +56,7 @@ public final class LogEntryEditPage implements Page {
         HoursEntry value = entry.value();
         return request.read(read -> new View(
                 request.form("", entry),
-                Formats.hoursLong(value.hours().minutes()) + " on " + Formats.dayMonth(value.date()) + ", "
+                Formats.hoursLong(value.hours().minutes()) + " on " + Formats.dayMonthLong(value.date()) + ", "
                         + LogDay.what(read, value),
                 entry.row() + ":" + entry.version(),
                 weekwright.build.CrewMemberStore.TABLE.values(read).stream()

@@ -155,7 +155,7 @@ public final class LogPage implements Page {
                 .append(" on ")
                 .append(kept.what());
         if (!typed.date().equals(request.today())) {
-            text.append(", ").append(Formats.dayMonth(typed.date()));
+            text.append(", ").append(Formats.dayMonthLong(typed.date()));
         }
         text.append('.');
         kept.done().ifPresent(task -> text.append(" It is done."));
@@ -258,7 +258,7 @@ public final class LogPage implements Page {
             Stored<Stopped> kept = NothingDone.record(write, row, request.today());
             String who = crew.map(id -> name(request, id)).orElse("Everybody");
             return Saved.to("/log")
-                    .saying(who + ": nothing done on " + Formats.dayMonth(row.date()) + ", "
+                    .saying(who + ": nothing done on " + Formats.dayMonthLong(row.date()) + ", "
                             + REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".")
                     .undo(
                             "/log",

@@ -65,7 +65,8 @@ public record TaskFigures(int estimate, int logged, int filming, int left, int p
         for (int piece = 1; piece <= task.piecesOrDefault(); piece++) {
             sum += first * Math.pow(piece, exponent);
         }
-        return (int) Math.round(sum);
+        // sums of pieces go on to the nearest quarter of an hour: a guess has no minutes
+        return task.pieces().isPresent() ? (int) Math.round(sum / 15) * 15 : (int) Math.round(sum);
     }
 
     /** The larger of what was estimated and what it comes to, for the scale of a table of tallies. */
