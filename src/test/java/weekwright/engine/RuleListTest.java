@@ -1,6 +1,5 @@
 package weekwright.engine;
 
-import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -18,13 +17,22 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Every rule in force has a test whose name begins with its number, like {@code rule_37_…} or {@code rule_11_and_13_…}, or a reason. */
+/**
+ * Every rule in force has a test whose name holds its number, like {@code rule_37_…}, {@code rule_11_and_13_…} or {@code …_rule_117},
+ * or a reason.
+ */
 class RuleListTest {
-    private static final Pattern RULE = Pattern.compile("void rule_(\\d+(?:_and_\\d+)*)_[a-z0-9]");
+    private static final Pattern RULE = Pattern.compile("void (?:\\w+_)?rule_(\\d+(?:_and_\\d+)*)(?:_[a-z]|\\()");
 
     /** Rules that no test names, and why. */
-    private static final Map<Integer, String> REASONS = Map.ofEntries(
-            entry(108, "how a forecast is named: a convention of keeping, seen in the tests of kept forecasts"));
+    private static final Map<Integer, String> REASONS = Map.of(
+            2, "replay from the change history comes with the track record",
+            96, "mixtures of two forecasts come with the page that says what moved",
+            97, "the rivals of replay come with the track record",
+            104, "publishing a film made from the story bank comes with the work on episodes",
+            108, "how a forecast is named and kept is a convention, seen in the tests of kept forecasts",
+            116, "a wording of the sentences, asserted whole where the page of the forecast is tested",
+            126, "no page proposes story work yet, and none offers to drop the second person");
 
     private static Stream<Integer> inForce() {
         return IntStream.concat(IntStream.rangeClosed(1, 119), IntStream.rangeClosed(125, 131))
@@ -48,10 +56,10 @@ class RuleListTest {
 
     @Test
     void names_of_several_rules_count_for_each_of_them() {
-        assertThat(
-                        rulesIn(
-                                "void rule_83_and_84_net_is_rounded() {} void rule_7_a() {} void rule_x() {} void other_rule_9_a() {}"))
-                .containsExactly(7, 83, 84);
+        assertThat(rulesIn(
+                        "void rule_83_and_84_net_is_rounded() {} void rule_7_a() {} void rule_x() {} int rule_9_a() {} "
+                                + "void a_rule_8() {}"))
+                .containsExactly(7, 8, 83, 84);
     }
 
     private static Set<Integer> testedRules(Path tests) throws IOException {

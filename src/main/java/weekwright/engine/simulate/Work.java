@@ -123,6 +123,7 @@ final class Work {
         if (people.there == 0) {
             return;
         }
+        luck.weatherUntil(day);
         tools.open(day);
         ownWork();
         if (x.number[RESORT] != 0 || setup.calendar.monday[day]) {
