@@ -50,14 +50,25 @@ class ForecastTest {
 
     @Test
     void the_json_has_exactly_the_fields_of_the_format() throws Exception {
-        project.add(
-                MaterialStore.TABLE, "id=m1", "task=pit.1", "item=Pump", "price_likely=40", "lead_likely=5");
+        project.add(MaterialStore.TABLE, "id=m1", "task=pit.1", "item=Pump", "price_likely=40", "lead_likely=5");
         project.add(EpisodeStore.TABLE, "id=E1", "title=Digging", "slot=2026-12-04");
         JsonNode json = new ObjectMapper().readTree(new ForecastJson(2).lines(forecast()));
         assertThat(fields(json))
                 .containsExactly(
-                        "asOf", "trials", "seed", "engine", "horizon", "effortRatio", "stages", "tasks", "episodes",
-                        "slots", "storyBank", "weeksInHand", "orders", "cash");
+                        "asOf",
+                        "trials",
+                        "seed",
+                        "engine",
+                        "horizon",
+                        "effortRatio",
+                        "stages",
+                        "tasks",
+                        "episodes",
+                        "slots",
+                        "storyBank",
+                        "weeksInHand",
+                        "orders",
+                        "cash");
         assertThat(fields(json.get("effortRatio"))).containsExactly("p10", "p50", "p90", "finishedTasks");
         JsonNode stage = json.get("stages").get(0);
         assertThat(fields(stage))
@@ -70,8 +81,7 @@ class ForecastTest {
         assertThat(fields(stage.get("materials").get("shortfall"))).containsExactly("p50", "p90");
         assertThat(fields(json.get("tasks").get(0)))
                 .containsExactly("id", "start", "landing", "critical", "correlation");
-        assertThat(fields(json.get("episodes").get(0)))
-                .containsExactly("id", "slot", "onTime", "safeFrom", "lateBy");
+        assertThat(fields(json.get("episodes").get(0))).containsExactly("id", "slot", "onTime", "safeFrom", "lateBy");
         assertThat(fields(json.get("slots"))).containsExactly("expectedEmpty12", "noneEmpty12");
         assertThat(fields(json.get("storyBank").get(0))).containsExactly("week", "p10", "p50", "p90");
         assertThat(fields(json.get("orders").get(0)))
@@ -79,11 +89,16 @@ class ForecastTest {
         JsonNode cash = json.get("cash");
         assertThat(fields(cash))
                 .containsExactly(
-                        "now", "available", "weeks", "weeksUnspent", "underReserve", "underZero", "runway",
+                        "now",
+                        "available",
+                        "weeks",
+                        "weeksUnspent",
+                        "underReserve",
+                        "underZero",
+                        "runway",
                         "runwayWithoutPledges");
         assertThat(fields(cash.get("weeks").get(0))).containsExactly("date", "p10", "p50", "p90");
-        assertThat(fields(cash.get("weeksUnspent").get(0)))
-                .containsExactly("date", "p10", "p25", "p50", "p75", "p90");
+        assertThat(fields(cash.get("weeksUnspent").get(0))).containsExactly("date", "p10", "p25", "p50", "p75", "p90");
         assertThat(fields(cash.get("underReserve").get(0))).containsExactly("month", "chance");
         assertThat(json.get("asOf").asText()).isEqualTo("2026-11-25");
         assertThat(json.get("horizon").asText()).isEqualTo("2029-11-25");
@@ -112,7 +127,8 @@ class ForecastTest {
             assertThat(held.kind()).isEqualTo("person");
             assertThat(held.what()).isEqualTo("ilse");
         });
-        assertThat(stage.heldBy().stream().mapToDouble(Forecast.HeldBy::share).sum()).isCloseTo(1, within(1e-9));
+        assertThat(stage.heldBy().stream().mapToDouble(Forecast.HeldBy::share).sum())
+                .isCloseTo(1, within(1e-9));
         assertThat(stage.workFirst()).isEqualTo(stage.landing());
     }
 
@@ -121,7 +137,12 @@ class ForecastTest {
         project.add(StageStore.TABLE, "id=roof", "name=Roof");
         project.add(
                 TaskStore.TABLE,
-                "id=roof.1", "stage=roof", "title=Laths", "kind=work", "likely=9", "started=2026-10-01",
+                "id=roof.1",
+                "stage=roof",
+                "title=Laths",
+                "kind=work",
+                "likely=9",
+                "started=2026-10-01",
                 "done=2026-10-20");
         Forecast forecast = forecast();
         Forecast.Days past = Forecast.Days.past(LocalDate.of(2026, 10, 20));
@@ -136,7 +157,12 @@ class ForecastTest {
         project.add(StageStore.TABLE, "id=roof", "name=Roof");
         project.add(
                 TaskStore.TABLE,
-                "id=roof.1", "stage=roof", "title=Laths", "kind=work", "likely=9", "dropped=2026-10-20");
+                "id=roof.1",
+                "stage=roof",
+                "title=Laths",
+                "kind=work",
+                "likely=9",
+                "dropped=2026-10-20");
         Forecast forecast = forecast();
         assertThat(forecast.tasks()).extracting(Forecast.Task::id).containsExactly("pit.1");
         assertThat(forecast.stage("roof").orElseThrow().landing()).isEqualTo(Forecast.Days.NONE);
@@ -145,12 +171,11 @@ class ForecastTest {
 
     @Test
     void rule_7_what_never_lands_has_no_date_and_is_beyond_in_every_future() {
-        project.add(
-                TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Forge", "kind=work", "likely=9", "trades=smith");
+        project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Forge", "kind=work", "likely=9", "trades=smith");
         Forecast.Days landing = forecast().stage("pit").orElseThrow().landing();
         assertThat(landing)
-                .isEqualTo(new Forecast.Days(
-                        Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 1));
+                .isEqualTo(
+                        new Forecast.Days(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 1));
     }
 
     @Test
@@ -165,10 +190,21 @@ class ForecastTest {
     void rule_92_an_order_has_to_go_out_before_its_need_by_day_less_the_high_lead_and_the_margin() {
         project.add(
                 TaskStore.TABLE,
-                "id=pit.2", "stage=pit", "title=Line", "kind=work", "likely=8", "not_before=2027-03-01");
+                "id=pit.2",
+                "stage=pit",
+                "title=Line",
+                "kind=work",
+                "likely=8",
+                "not_before=2027-03-01");
         project.add(
                 MaterialStore.TABLE,
-                "id=m1", "task=pit.2", "item=Oak", "quantity=10", "waste=10", "price_likely=100", "lead_likely=20",
+                "id=m1",
+                "task=pit.2",
+                "item=Oak",
+                "quantity=10",
+                "waste=10",
+                "price_likely=100",
+                "lead_likely=20",
                 "lead_high=30");
         Forecast.Order order = forecast().order("m1").orElseThrow();
         assertThat(order.needBy()).contains(LocalDate.of(2027, 3, 1));
@@ -179,8 +215,7 @@ class ForecastTest {
 
     @Test
     void nobody_available_for_a_year_is_told_and_is_no_crash() {
-        project.add(
-                weekwright.build.DaysOffStore.TABLE, "from=2026-11-25", "to=2027-11-25");
+        project.add(weekwright.build.DaysOffStore.TABLE, "from=2026-11-25", "to=2027-11-25");
         assertThat(forecast().stage("pit").orElseThrow().landing().p10()).contains(LocalDate.of(2027, 11, 26));
     }
 
@@ -201,6 +236,7 @@ class ForecastTest {
                 .isCloseTo(0.8, within(1e-12));
         assertThat(new Correlation(new int[] {1, 1, 2, 2}).with(new int[] {5, 5, 9, 9}))
                 .isCloseTo(1, within(1e-12));
-        assertThat(new Correlation(new int[] {1, 2, 3}).with(new int[] {4, 4, 4})).isZero();
+        assertThat(new Correlation(new int[] {1, 2, 3}).with(new int[] {4, 4, 4}))
+                .isZero();
     }
 }
