@@ -7,6 +7,7 @@ import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
+import weekwright.forecast.Forecasts;
 import weekwright.render.Templates;
 
 /**
@@ -19,8 +20,10 @@ public final class App implements AutoCloseable {
     private final Templates templates;
     private final boolean sample;
     private final AutoCloseable lock;
+    private final int firstLook;
+    private final int trials;
     private volatile Optional<Db> db = Optional.empty();
-    private volatile boolean ready;
+    private volatile Optional<Forecasts> forecasts = Optional.empty();
 
     /**
      * Takes the folder for this process and opens the project that may stand in it.
@@ -29,6 +32,19 @@ public final class App implements AutoCloseable {
      * @throws FolderRefused when the folder holds something else, is taken, or was written by a newer program
      */
     public App(Path folder, Clock clock, Templates templates, boolean sample) throws FolderRefused {
+        this(folder, clock, templates, sample, Forecasts.FIRST_LOOK, Forecasts.TRIALS);
+    }
+
+    /**
+     * As above with other numbers of futures.
+     *
+     * @param firstLook of the quick forecast
+     * @param trials of the whole one
+     */
+    public App(Path folder, Clock clock, Templates templates, boolean sample, int firstLook, int trials)
+            throws FolderRefused {
+        this.firstLook = firstLook;
+        this.trials = trials;
         this.folder = new Folder(folder);
         this.clock = clock;
         this.templates = templates;
@@ -65,11 +81,23 @@ public final class App implements AutoCloseable {
 
     /** The project's store; empty until there is a project with its settings. */
     public Optional<Db> project() {
-        Optional<Db> open = db;
-        if (!ready && open.isPresent()) {
-            ready = open.get().read(SettingsStore::find).isPresent();
+        return forecasts().isPresent() ? db : Optional.empty();
+    }
+
+    /** The project's forecasts; empty until there is a project with its settings. */
+    public Optional<Forecasts> forecasts() {
+        if (forecasts.isEmpty()) {
+            begin();
         }
-        return ready ? open : Optional.empty();
+        return forecasts;
+    }
+
+    private synchronized void begin() {
+        boolean ready = db.isPresent() && db.get().read(SettingsStore::find).isPresent();
+        if (forecasts.isEmpty() && ready) {
+            int threads = Runtime.getRuntime().availableProcessors();
+            forecasts = Optional.of(new Forecasts(db.get(), clock, threads, firstLook, trials));
+        }
     }
 
     /**
@@ -86,6 +114,7 @@ public final class App implements AutoCloseable {
 
     @Override
     public void close() {
+        forecasts.ifPresent(Forecasts::close);
         db.ifPresent(Db::close);
         try {
             lock.close();

@@ -14,9 +14,9 @@ public final class HoursEntryStore {
 
     private HoursEntryStore() {}
 
-    /** The first free id of the series {@code hours.1}, {@code hours.2} … */
+    /** The next id of the series {@code hours.1}, {@code hours.2} …; never that of an entry that was taken away. */
     public static Id nextId(Read read) {
-        return Id.next("hours", TABLE.ids(read));
+        return ReferenceStore.unusedId(read, TABLE.name(), "hours");
     }
 
     /** The entries of one person on one day, in stored order. */

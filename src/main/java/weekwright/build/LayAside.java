@@ -28,7 +28,7 @@ public final class LayAside {
         until.filter(day -> !day.isAfter(today))
                 .ifPresent(day -> problems.fault(
                         "aside_until", Said.day(day), "is not after today, " + Said.day(today), "write a later day"));
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return TaskChange.set(
                 write, shown, task, Map.of("aside_until", Optional.of(until.orElse(today.plusYears(FAR_YEARS)))));
     }

@@ -20,19 +20,12 @@ import weekwright.db.Write;
  * @param remarks odd but possible, said and kept: a task that is done, more than the stated hours of the day
  */
 public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
-    private static final int DAY_MINUTES = 24 * 60;
-
     /** What an entry has to be besides its own columns. */
     static List<Problem> check(Read read, HoursEntry entry, Optional<Shown> shown, LocalDate today) throws Rejected {
         Problems problems = new Problems();
         LocalDate started = SettingsStore.get(read).project().started();
-        if (entry.date().isAfter(today)) {
-            problems.fault(
-                    "date",
-                    Said.day(entry.date()),
-                    "is after today, " + Said.day(today),
-                    "log hours once they are worked");
-        }
+        HoursRules.check(entry, problems);
+        HoursRules.notAfter(today, entry, problems);
         if (entry.date().isBefore(started)) {
             problems.fault(
                     "date",
@@ -47,7 +40,7 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
         }
         entry.task().ifPresent(task -> checkTask(read, entry, task, problems));
         member.ifPresent(person -> checkDay(read, entry, person, shown, problems));
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return problems.remarks();
     }
 
@@ -79,10 +72,10 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
                 .filter(stored -> shown.map(s -> s.row() != stored.row()).orElse(true))
                 .map(Stored::value)
                 .toList();
-        int before = others.stream().mapToInt(e -> e.hours().minutes()).sum();
+        int before = HoursRules.minutes(others);
         int sum = before + entry.hours().minutes();
         String day = person.name() + " on " + Said.day(entry.date());
-        if (sum > DAY_MINUTES) {
+        if (sum > HoursRules.MINUTES_A_DAY) {
             List<String> parts = new ArrayList<>();
             others.forEach(other -> parts.add(other.hours().text() + " on " + what(read, other)));
             String listed = parts.isEmpty() ? "" : " (" + Said.list(parts) + " stand there already)";

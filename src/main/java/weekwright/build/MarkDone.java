@@ -47,7 +47,7 @@ public final class MarkDone {
         if (task.pieces().isPresent() && pieces < task.piecesOrDefault()) {
             problems.remark("", task.title(), "has " + pieces + " of " + task.piecesOrDefault() + " pieces logged", "");
         }
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         Stored<Task> kept = TaskChange.set(
                 write,
                 shown,

@@ -19,7 +19,7 @@ public final class MarkDropped {
         Problems problems = new Problems();
         TaskChange.mustBeOpen(task, problems);
         TaskChange.mustBePast("day", day, today, problems);
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return TaskChange.set(write, shown, task, Map.of("dropped", Optional.of(day), "aside_until", Optional.empty()));
     }
 }

@@ -23,7 +23,7 @@ public final class MarkStarted {
             problems.fault("", task.title(), "is work, which begins with its first hours", "log them");
         }
         problems.addAll(UnmetLinks.faults(write, task, "begin"));
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return TaskChange.set(write, shown, task, Map.of("started", Optional.of(day)));
     }
 }

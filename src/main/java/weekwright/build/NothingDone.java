@@ -21,7 +21,7 @@ public final class NothingDone {
                     "enter days off ahead under Crew, stopped days once they have been");
         }
         References.check(write, StoppedStore.TABLE.shape(), stopped, problems);
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return StoppedStore.TABLE.insert(write, stopped);
     }
 }

@@ -16,6 +16,7 @@ public final class SaveCrewMember {
     public static Stored<CrewMember> save(Write write, Optional<Shown> shown, CrewMember member)
             throws Rejected, Stale {
         Problems problems = new Problems();
+        CrewRules.check(member, problems);
         List<CrewMember> others = CrewMemberStore.TABLE.list(write).stream()
                 .filter(other -> shown.map(s -> s.row() != other.row()).orElse(true))
                 .map(Stored::value)
@@ -29,7 +30,7 @@ public final class SaveCrewMember {
             problems.fault(
                     "access", member.name(), "is the only one of the crew", "give somebody else that access first");
         }
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return shown.isPresent()
                 ? CrewMemberStore.TABLE.update(
                         write, shown.get().row(), shown.get().version(), member)

@@ -28,7 +28,20 @@ public final class SaveSettings {
                         "export the project, change it there, and import it again");
             }
         }
-        Rejected.ifFaults(problems);
+        check(row, problems);
+        Faults.refuse(problems);
         return SettingsStore.update(write, table, version, row);
+    }
+
+    private static void check(Record row, Problems problems) {
+        if (row instanceof Project project) {
+            SettingsRules.check(project, problems);
+        } else if (row instanceof Publishing publishing) {
+            SettingsRules.check(publishing, problems);
+        } else if (row instanceof Weather weather) {
+            SettingsRules.check(weather, problems);
+        } else if (row instanceof MoneySettings money) {
+            SettingsRules.check(money, problems);
+        }
     }
 }

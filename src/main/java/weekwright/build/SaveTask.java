@@ -2,11 +2,11 @@ package weekwright.build;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
@@ -20,6 +20,8 @@ import weekwright.db.Write;
  * day on which a task was added is set by itself.
  */
 public final class SaveTask {
+    private static final int RING_ENDS = 10;
+
     private SaveTask() {}
 
     /** A task as it was kept, and what was odd but possible. */
@@ -33,13 +35,22 @@ public final class SaveTask {
     public static Saved save(Write write, Optional<Shown> shown, Task task, List<Link> links, LocalDate today)
             throws Rejected, Stale {
         Problems problems = new Problems();
-        References.check(write, TaskStore.TABLE.shape(), task, problems);
+        Task whole = TaskRules.onWholeMinutes(task, problems);
+        TaskRules.check(whole, problems);
+        DateRules.check(
+                TaskStore.TABLE.shape(),
+                whole,
+                SettingsStore.get(write).project().started(),
+                problems);
+        links.forEach(link -> LinkRules.check(link, problems));
+        References.check(write, TaskStore.TABLE.shape(), whole, problems);
+        checkHazards(write, whole, problems);
         checkEquipment(write, task, problems);
         checkLinks(write, task, links, problems);
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         Task dated = shown.isEmpty() && task.added().isEmpty()
-                ? TaskStore.TABLE.shape().with(task, "added", Optional.of(today))
-                : task;
+                ? TaskStore.TABLE.shape().with(whole, "added", Optional.of(today))
+                : whole;
         Stored<Task> kept = shown.isPresent()
                 ? TaskStore.TABLE.update(write, shown.get().row(), shown.get().version(), dated)
                 : TaskStore.TABLE.insert(write, dated);
@@ -48,11 +59,27 @@ public final class SaveTask {
     }
 
     private static void checkEquipment(Write write, Task task, Problems problems) {
-        for (String need : task.equipment().list()) {
-            String id = need.replaceFirst(":.*", "");
-            if (id.isEmpty() || EquipmentStore.TABLE.find(write, new Id(id)).isEmpty()) {
-                problems.fault("equipment", need, "is no equipment of this project", "choose one of the list");
+        EquipmentNeeds.of(task).counts().forEach((id, count) -> {
+            Optional<Equipment> found = EquipmentStore.TABLE.find(write, id).map(Stored::value);
+            if (found.isEmpty()) {
+                problems.fault("equipment", id.value(), "is no equipment of this project", "choose one of the list");
+            } else if (found.get().quantityOrDefault() < count) {
+                problems.remark(
+                        "equipment",
+                        found.get().name(),
+                        "is there " + found.get().quantityOrDefault() + " times and wanted " + count
+                                + " times, so the task never starts",
+                        "");
             }
+        });
+    }
+
+    /** The hazards of its equipment are a task's own too, so they decide about its company with it. */
+    private static void checkHazards(Write write, Task task, Problems problems) {
+        Set<String> all = TaskHazards.of(write, task);
+        if (all.size() > task.hazards().list().size()
+                && problems.list().stream().noneMatch(p -> p.column().equals("company_reason"))) {
+            TaskRules.company(task, all, problems);
         }
     }
 
@@ -63,7 +90,6 @@ public final class SaveTask {
             Optional<Task> after = TaskStore.TABLE.find(write, link.after()).map(Stored::value);
             String title = after.map(Task::title).orElse(link.after().value());
             if (link.after().folded().equals(task.id().folded())) {
-                problems.fault("after", task.title(), "cannot follow itself", "choose another task");
                 whole = false;
             } else if (after.isEmpty()) {
                 problems.fault("after", title, "is no task of this project", "choose one of the tasks");
@@ -85,22 +111,38 @@ public final class SaveTask {
         LinkStore.TABLE.values(write).stream()
                 .filter(link -> !link.task().folded().equals(task.id().folded()))
                 .forEach(all::add);
-        Ring.through(task.id(), all).ifPresent(ring -> {
-            String written = ring.stream()
-                    .map(id -> id.folded().equals(task.id().folded())
+        LinkRules.ring(all)
+                .ifPresent(ring -> problems.fault(
+                        "after",
+                        "",
+                        written(write, task, ring) + " is a ring: each waits for the one before it",
+                        "take one of these links out"));
+    }
+
+    /** The titles of a ring from this task on; of a very long one its two ends. */
+    private static String written(Write write, Task task, List<Id> ring) {
+        List<String> titles = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i + 1 < ring.size(); i++) {
+            boolean own = ring.get(i).folded().equals(task.id().folded());
+            start = own ? i : start;
+            titles.add(
+                    own
                             ? task.title()
                             : TaskStore.TABLE
-                                    .find(write, id)
+                                    .find(write, ring.get(i))
                                     .orElseThrow()
                                     .value()
-                                    .title())
-                    .collect(Collectors.joining(" → "));
-            problems.fault(
-                    "after",
-                    "",
-                    written + " is a ring: each waits for the one before it",
-                    "take one of these links out");
-        });
+                                    .title());
+        }
+        Collections.rotate(titles, -start);
+        titles.add(titles.get(0));
+        int left = titles.size() - 2 * RING_ENDS;
+        if (left > 1) {
+            titles.subList(RING_ENDS, RING_ENDS + left).clear();
+            titles.add(RING_ENDS, "… " + left + " more …");
+        }
+        return String.join(" → ", titles);
     }
 
     private static void setLinks(Write write, Id task, List<Link> links) throws Stale {

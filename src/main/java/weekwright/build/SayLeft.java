@@ -22,7 +22,7 @@ public final class SayLeft {
         if (!task.isWork()) {
             problems.fault("left", task.title(), "is a wait, which takes days and no hours", "leave it empty");
         }
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return TaskChange.set(write, shown, task, Map.of("left", Optional.of(left), "left_on", Optional.of(today)));
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.Said;
 import weekwright.build.Shown;
 import weekwright.db.Stale;
@@ -32,7 +33,7 @@ public final class CaptureShot {
                         Said.day(captured),
                         "is after today, " + Said.day(today),
                         "mark it once it is captured"));
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         Shot shot = ShotStore.TABLE.shape().with(now.get().value(), "captured", day);
         shot = ShotStore.TABLE.shape().with(shot, "clip", clip);
         if (day.isPresent()) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.Said;
 import weekwright.build.Shown;
 import weekwright.db.Read;
@@ -36,7 +37,7 @@ public final class MarkEpisode {
         } else {
             checkUnmark(episode, step, problems);
         }
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         Episode changed = EpisodeStore.TABLE.shape().with(episode, step.column(), day);
         return new Marked(EpisodeStore.TABLE.update(write, shown.row(), shown.version(), changed), problems.remarks());
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
@@ -45,7 +46,7 @@ public final class CountBalance {
         if (twice) {
             problems.fault("date", Said.day(day), "has a counted balance already", "write another day");
         }
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         Money books = Balance.accounts(day, settings, ledger).getOrDefault(account, Money.ZERO);
         LedgerEntry entry = Ledger.entry(
                 LedgerEntryStore.nextId(write), day, counted, LedgerEntry.Kind.COUNTED, account, Optional.empty(), "");

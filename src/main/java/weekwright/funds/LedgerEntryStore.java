@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import weekwright.base.Id;
+import weekwright.build.ReferenceStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.db.Table;
@@ -14,9 +15,9 @@ public final class LedgerEntryStore {
 
     private LedgerEntryStore() {}
 
-    /** The first free id of the series {@code ledger.1}, {@code ledger.2} … */
+    /** The next id of the series {@code ledger.1}, {@code ledger.2} …; never that of an entry that was taken away. */
     public static Id nextId(Read read) {
-        return Id.next("ledger", TABLE.ids(read));
+        return ReferenceStore.unusedId(read, TABLE.name(), "ledger");
     }
 
     /** Entries from one day to another, both included, by day, then in stored order. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.Said;
 import weekwright.build.Shown;
 import weekwright.db.Stale;
@@ -41,7 +42,7 @@ public final class OrderMaterial {
         MaterialChange.mustBePast("ordered", day, today, problems);
         promised.ifPresent(to -> MaterialChange.notBefore("promised", to, Optional.of(day), "ordered", problems));
         MaterialChange.someMoney(paid, problems);
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         Material ordered = MaterialChange.with(line, Map.of("ordered", Optional.of(day), "promised", promised));
         MaterialChange.pay(write, day, paid, line);
         return MaterialStore.TABLE.update(write, shown.row(), shown.version(), ordered);

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.Shown;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
@@ -22,7 +23,7 @@ public final class PromiseMaterial {
             problems.fault("promised", line.item(), "is not ordered yet", "say first when it was ordered");
         }
         MaterialChange.notBefore("promised", promised, line.ordered(), "ordered", problems);
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return MaterialStore.TABLE.update(
                 write,
                 shown.row(),

@@ -8,6 +8,7 @@ import weekwright.base.Money;
 import weekwright.base.Problems;
 import weekwright.base.Quantity;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.Shown;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
@@ -44,7 +45,7 @@ public final class ReceiveMaterial {
                         came.text(),
                         "is not a part of the " + (whole.text() + " " + line.unit()).strip() + " of this line",
                         "write how much came, or leave it empty when all did"));
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         Optional<Quantity> split = part.filter(came -> came.compareTo(whole) < 0);
         String lot = line.lot().isEmpty() ? line.id().value() : line.lot();
         Material came = MaterialChange.with(line, Map.of("received", Optional.of(day)));

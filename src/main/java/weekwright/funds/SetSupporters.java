@@ -8,6 +8,7 @@ import java.util.Set;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.References;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
@@ -35,7 +36,7 @@ public final class SetSupporters {
                 problems.fault("level", row.level().value(), "is there twice", "count each level once");
             }
         }
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         for (SupporterMonth row : levels) {
             Optional<Stored<SupporterMonth>> old = find(write, row.month(), row);
             if (old.isEmpty()) {
@@ -53,15 +54,9 @@ public final class SetSupporters {
         if (row.month().isAfter(thisMonth)) {
             problems.fault("month", row.month().toString(), "has not begun", "count months that have");
         }
-        int joined = row.joined().orElse(0);
-        int left = row.left().orElse(0);
-        if (left > row.start() + joined) {
-            problems.fault(
-                    column("left", row),
-                    Integer.toString(left),
-                    "is more than the " + (row.start() + joined) + " who were there",
-                    row.start() + " at the start and " + joined + " joined");
-        }
+        Problems ofRow = new Problems();
+        LedgerRules.check(row, ofRow);
+        ofRow.list().forEach(p -> problems.fault(column(p.column(), row), p.read(), p.rule(), p.remedy()));
         find(write, row.month().minusMonths(1), row).map(Stored::value).ifPresent(before -> {
             int end = before.start() + before.joined().orElse(0) - before.left().orElse(0);
             if (end != row.start()) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Set;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.Faults;
 import weekwright.build.References;
 import weekwright.build.Said;
 import weekwright.build.Settings;
@@ -54,8 +55,9 @@ public final class SpendMoney {
                     "is before the books open",
                     "write a day from " + Said.day(settings.openingDate()) + " on");
         }
+        LedgerRules.check(entry, settings.moneyDigits(), problems);
         References.check(write, LedgerEntryStore.TABLE.shape(), entry, problems);
-        Rejected.ifFaults(problems);
+        Faults.refuse(problems);
         return LedgerEntryStore.TABLE.insert(write, entry);
     }
 }

@@ -2,18 +2,24 @@ package weekwright.web;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import weekwright.App;
-import weekwright.render.Frame;
 import weekwright.web.account.AccountPage;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
 import weekwright.web.kit.Page;
-import weekwright.web.kit.Request;
+import weekwright.web.log.LogEntryEditPage;
+import weekwright.web.log.LogPage;
+import weekwright.web.parts.Outlook;
+import weekwright.web.start.StartNewPage;
+import weekwright.web.start.StartPage;
 
 /** The one list of all addresses, with who may use each. A new page is a line here. */
 public final class Routes {
+    private static final String SAMPLE =
+            "This is the sample: an invented crew rebuilds an oak water mill. Its clock began"
+                    + " on 25 November 2026. Change what you like; it is gone when the program stops.";
+
     private final List<Line> pages;
     private final List<Other> others;
 
@@ -27,12 +33,28 @@ public final class Routes {
     /** An address that is no page; it answers GET and HEAD. */
     public record Other(String path, Access access, Fragment fragment) {}
 
-    Routes(App app) {
-        pages = List.of(form("/account", Access.PUBLIC, new AccountPage()));
+    /** @param app over any folder, an empty one too */
+    public Routes(App app) {
+        Outlook outlook = outlook(app);
+        pages = List.of(
+                form("/account", Access.PUBLIC, new AccountPage()),
+                sheet("/start", Access.PUBLIC, new StartPage(app.folder().path().toString())),
+                form("/start/new", Access.PUBLIC, new StartNewPage(app::create)),
+                form("/log", Access.HELPER, new LogPage(outlook)),
+                form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()));
+    }
+
+    private static Outlook outlook(App app) {
+        return request -> Optional.empty();
+    }
+
+    Routes(List<Line> pages, List<Other> others) {
+        this.pages = List.copyOf(pages);
+        this.others = List.copyOf(others);
     }
 
     private static Line sheet(String path, Access access, Page page) {
@@ -54,10 +76,6 @@ public final class Routes {
     }
 
     static Optional<String> sampleNotice(App app) {
-        return Optional.empty();
-    }
-
-    static Function<Request, List<Frame.Cell>> provenance(App app) {
-        return request -> List.of();
+        return app.sample() ? Optional.of(SAMPLE) : Optional.empty();
     }
 }

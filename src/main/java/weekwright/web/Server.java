@@ -52,13 +52,17 @@ public final class Server implements AutoCloseable {
      * @param port 0 for a free one
      */
     public static Server start(App app, String host, int port) throws PortTaken {
+        return start(app, host, port, new Routes(app));
+    }
+
+    static Server start(App app, String host, int port, Routes routes) throws PortTaken {
         Desk desk = new Desk(
                 app.templates(),
                 app.clock(),
-                () -> app.project().map(db -> new Project(app.folder(), db)),
+                () -> app.project()
+                        .map(db -> new Project(app.folder(), db, app.forecasts().orElseThrow())),
                 Routes.sampleNotice(app),
-                Routes.provenance(app));
-        Routes routes = new Routes(app);
+                Provenance::of);
         Javalin javalin = Javalin.create(config -> configure(config, host, port, desk, routes));
         try {
             javalin.start();

@@ -175,10 +175,9 @@ class HoursVerbsTest {
     @Test
     void every_fault_is_told_at_once() {
         assertThatThrownBy(() -> log("crew", "nobody", "date", "2026-11-26", "task", "shaft.9", "hours", "2"))
-                .hasMessage(
-                        "date: \"26 November 2026\" is after today, 25 November 2026; log hours once they are worked\n"
-                                + "crew: \"nobody\" is nobody of the crew; choose a person of the crew\n"
-                                + "task: \"shaft.9\" is no task of this project; choose one of the tasks");
+                .hasMessage("date: \"2026-11-26\" is still to come; write 2026-11-25 or an earlier day\n"
+                        + "crew: \"nobody\" is nobody of the crew; choose a person of the crew\n"
+                        + "task: \"shaft.9\" is no task of this project; choose one of the tasks");
         assertThatThrownBy(() -> log("crew", "ilse", "date", "2026-02-28", "task", "shaft.4", "hours", "2"))
                 .hasMessage("date: \"28 February 2026\" is before the project began; write a day from 1 March 2026 on\n"
                         + "task: \"Oil soaks in\" is a wait, which nobody works on; log the hours on a task of work");

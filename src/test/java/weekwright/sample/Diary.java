@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -21,20 +20,6 @@ import java.util.TreeMap;
 final class Diary {
     static final LocalDate FIRST = LocalDate.of(2025, 12, 15);
     static final LocalDate LAST = LocalDate.of(2026, 11, 24);
-
-    /** One line of hours.csv before it has an id; {@code pieces} and {@code footage} 0 mean none. */
-    record Entry(
-            LocalDate date,
-            String crew,
-            String task,
-            String episode,
-            String as,
-            int minutes,
-            int pieces,
-            int spoiled,
-            boolean filmed,
-            int footage,
-            String note) {}
 
     private Random random = new Random(20261125);
     private final Map<String, Map<String, String>> tasks = new LinkedHashMap<>();
@@ -296,30 +281,9 @@ final class Diary {
     /** The text of hours.csv. */
     String text() {
         List<List<String>> rows = new ArrayList<>();
-        int number = 0;
         for (Entry entry : entries) {
-            number++;
-            rows.add(List.of(
-                    String.format(Locale.ROOT, "h%04d", number),
-                    entry.date().toString(),
-                    entry.crew(),
-                    "",
-                    entry.task(),
-                    entry.episode(),
-                    entry.as(),
-                    hours(entry.minutes()),
-                    entry.pieces() == 0 ? "" : Integer.toString(entry.pieces()),
-                    entry.spoiled() == 0 ? "" : Integer.toString(entry.spoiled()),
-                    entry.filmed() ? "yes" : "",
-                    entry.footage() == 0 ? "" : Integer.toString(entry.footage()),
-                    entry.note()));
+            rows.add(entry.cells(rows.size() + 1));
         }
-        return Csv.text("id,date,crew,people,task,episode,as,hours,pieces,spoiled,filmed,footage_minutes,note", rows);
-    }
-
-    /** Hours in shortest form with at most two decimals: 90 minutes are 1.5. */
-    static String hours(int minutes) {
-        String text = String.format(Locale.ROOT, "%.2f", minutes / 60.0);
-        return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        return Csv.text(Entry.HEAD, rows);
     }
 }

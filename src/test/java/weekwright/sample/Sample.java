@@ -5,10 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Makes the parts of {@code sample-project/} that are not written by hand: hours, supporters, ledger, pictures. */
+/**
+ * Makes the parts of {@code sample-project/} that are not written by hand: hours, supporters, ledger, pictures. Arguments:
+ * the folder, and if wanted a file for the days on which each task was begun and done, which tasks.csv has to repeat.
+ */
 final class Sample {
     private Sample() {}
 
+    /** @throws IOException when the folder cannot be written */
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args.length > 0 ? args[0] : "sample-project");
         Diary diary = new Diary(folder);

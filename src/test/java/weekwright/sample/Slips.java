@@ -36,7 +36,7 @@ final class Slips {
             2026-08-06 | -310.00 | other-cost   | bank | garage              | Clutch cable of the van
             2026-08-25 |  400.00 | own-money    | bank | Tomas               | Lent to ourselves for a thin month
             2026-09-04 |  260.00 | other-income | bank | a neighbour         | Stair repaired
-            2026-09-16 |  -60.00 | other-cost   | tin  | the baker           | Bread and soup, dam day
+            2026-09-15 |  -60.00 | other-cost   | tin  | the baker           | Bread and soup, dam day
             2026-09-21 |  -45.90 | other-cost   | bank | the timber merchant | Glue, sticks, end wax
             2026-10-01 | -120.00 | equipment    | bank | the hire yard       | Hoist looked over, new hook latch
             2026-10-07 |  390.00 | other-income | bank | the town school     | Autumn course, three mornings
@@ -69,7 +69,7 @@ final class Slips {
                 cells.put("once", "yes");
             }
             if (parts[4].equals("tool maker abroad")) {
-                cells.put("foreign_amount", "84.00");
+                cells.put("foreign_amount", "84");
                 cells.put("foreign_currency", "GBP");
                 cells.put("rate", "1.165");
             }

@@ -1,270 +1,237 @@
 package weekwright.testkit;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.Base64;
-import java.util.List;
-import weekwright.base.Problem;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import weekwright.base.Problems;
+import weekwright.base.Reading;
+import weekwright.base.Shape;
+import weekwright.build.CrewMember;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.Emergency;
+import weekwright.build.HoursEntry;
+import weekwright.build.HoursEntryStore;
+import weekwright.build.Link;
+import weekwright.build.LinkStore;
+import weekwright.build.ModelSettings;
+import weekwright.build.MoneySettings;
+import weekwright.build.OrderSettings;
+import weekwright.build.Project;
+import weekwright.build.Publishing;
+import weekwright.build.Settings;
+import weekwright.build.SettingsStore;
+import weekwright.build.Stage;
+import weekwright.build.StageStore;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.build.Weather;
 import weekwright.db.Db;
-import weekwright.db.Folder;
-import weekwright.files.ImportProject;
-import weekwright.files.csv.PlainFiles;
-import weekwright.files.csv.ReadResult;
+import weekwright.db.Table;
+import weekwright.db.Write;
+import weekwright.episodes.Episode;
+import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.Shot;
+import weekwright.episodes.ShotStore;
+import weekwright.episodes.Tell;
+import weekwright.episodes.TellStore;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.Material;
+import weekwright.funds.MaterialStore;
+import weekwright.funds.PledgeLevel;
+import weekwright.funds.PledgeLevelStore;
+import weekwright.funds.SupporterMonth;
+import weekwright.funds.SupporterMonthStore;
 
 /**
- * A small project without faults or remarks in plain files, in canonical form: two people and a helper build a footbridge
- * of oak. A test changes one thing and looks at what is said. Its today is 25 November 2026, a Wednesday.
+ * An invented project small enough to keep in mind, as of Wednesday 25 November 2026: Ilse (mason, joiner), Bram (camera,
+ * joiner, editor) and the helper Noor build a weir and a sluice gate. Two stages, six tasks, two episodes to come.
  */
 public final class SmallProject {
-    public static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-    public static final Clock CLOCK = Clock.fixed(TODAY.atTime(9, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+    private SmallProject() {}
 
-    /** One grey point, 8 bits, as PNG. */
-    private static final byte[] PICTURE = Base64.getDecoder()
-            .decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==");
-
-    private final Path folder;
-
-    private SmallProject(Path folder) {
-        this.folder = folder;
+    /** Writes the project into an empty store. */
+    public static void fill(Db db) {
+        db.write("test", write -> {
+            settings(write);
+            crew(write);
+            build(write);
+            episodes(write);
+            funds(write);
+            return null;
+        });
     }
 
-    /** Writes the files into a folder that is not there yet, or empty. */
-    public static SmallProject in(Path folder) {
-        SmallProject project = new SmallProject(folder);
-        project.writeAll();
-        return project;
+    private static void settings(Write write) {
+        SettingsStore.insert(
+                write,
+                new Settings(
+                        of(
+                                Project.class,
+                                "name",
+                                "The weir",
+                                "started",
+                                "2026-09-01",
+                                "currency",
+                                "EUR",
+                                "zone",
+                                "Europe/Berlin",
+                                "reserve",
+                                "500",
+                                "opening_cash",
+                                "4000"),
+                        of(Publishing.class, "weekday", "friday", "first", "2026-09-04"),
+                        of(Weather.class),
+                        of(OrderSettings.class),
+                        of(MoneySettings.class),
+                        of(
+                                Emergency.class,
+                                "number",
+                                "112",
+                                "address",
+                                "Mill lane 3",
+                                "way_in",
+                                "Gate by the pond",
+                                "first_aider",
+                                "Ilse",
+                                "kit",
+                                "By the door",
+                                "shut_offs",
+                                "Mains behind the saw"),
+                        of(ModelSettings.class)));
     }
 
-    public Path folder() {
-        return folder;
+    private static void crew(Write write) {
+        add(
+                write,
+                CrewMemberStore.TABLE,
+                CrewMember.class,
+                "id name trades mon tue wed thu fri access",
+                "ilse Ilse mason,joiner 8 8 8 8 4 crew",
+                "bram Bram camera,joiner,edit 6 6 6 6 6 crew",
+                "noor Noor joiner 0 0 0 0 4 helper");
     }
 
-    /** Sets a file to lines, which get CRLF in CSV files and LF in others. */
-    public SmallProject file(String name, String... lines) {
-        String end = name.endsWith(".csv") ? "\r\n" : "\n";
-        return bytes(name, (String.join(end, lines) + end).getBytes(StandardCharsets.UTF_8));
+    private static void build(Write write) {
+        add(write, StageStore.TABLE, Stage.class, "id name", "weir Weir", "gate Sluice_gate");
+        add(
+                write,
+                TaskStore.TABLE,
+                Task.class,
+                "id stage title kind low likely high trades camera story_minutes hazards started done",
+                "weir.1 weir Dig_the_footing work 12 16 24 mason fixed 6 - 2026-10-05 2026-10-16",
+                "weir.2 weir Set_the_sill_stones work 20 30 50 mason fixed 10 lift 2026-11-09 -",
+                "weir.3 weir Lime_cures wait 7 7 10 - - - - - -",
+                "gate.1 gate Plane_the_gate_boards work 8 12 18 joiner fixed 8 dust - -",
+                "gate.2 gate Hang_the_gate work 4 6 10 joiner once 9 - - -",
+                "gate.3 gate Forge_the_straps work 5 8 12 joiner operator 7 hot - -");
+        add(
+                write,
+                LinkStore.TABLE,
+                Link.class,
+                "task after",
+                "weir.2 weir.1",
+                "weir.3 weir.2",
+                "gate.2 weir.3",
+                "gate.2 gate.1",
+                "gate.2 gate.3");
+        add(
+                write,
+                HoursEntryStore.TABLE,
+                HoursEntry.class,
+                "id date crew task as hours filmed",
+                "hours.1 2026-10-05 ilse weir.1 hands 8 yes",
+                "hours.2 2026-10-06 ilse weir.1 hands 8 -",
+                "hours.3 2026-10-16 ilse weir.1 hands 3.5 yes",
+                "hours.4 2026-11-09 ilse weir.2 hands 7 yes",
+                "hours.5 2026-11-10 ilse weir.2 hands 6.5 -");
     }
 
-    public SmallProject bytes(String name, byte[] bytes) {
-        try {
-            Path file = folder.resolve(name);
-            Files.createDirectories(file.getParent());
-            Files.write(file, bytes);
-            return this;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    private static void episodes(Write write) {
+        add(
+                write,
+                EpisodeStore.TABLE,
+                Episode.class,
+                "id number slot title kind minutes editor footage_complete cut published",
+                "ep.10 10 2026-11-20 The_footing build 18 bram 2026-11-12 2026-11-18 2026-11-20",
+                "ep.11 11 2026-11-27 Sill_stones build 20 bram 2026-11-21 2026-11-25 -",
+                "ep.12 12 2026-12-04 Boards_for_the_gate build 20 bram - - -",
+                "ep.s1 - - Why_a_weir standby 15 bram - - -");
+        add(
+                write,
+                TellStore.TABLE,
+                Tell.class,
+                "episode task share",
+                "ep.10 weir.1 -",
+                "ep.11 weir.2 0.3",
+                "ep.12 gate.1 -");
+        add(
+                write,
+                ShotStore.TABLE,
+                Shot.class,
+                "id episode task what size must once",
+                "shot.1 ep.12 gate.1 First_shaving_off_the_board close yes -",
+                "shot.2 - gate.2 The_gate_drops_home wide yes yes");
+    }
+
+    private static void funds(Write write) {
+        add(
+                write,
+                MaterialStore.TABLE,
+                Material.class,
+                "id task item quantity unit price_likely source supplier lead_low lead_likely lead_high deposit",
+                "mat.1 gate.1 Oak_boards 14 m 21.50 bought Sawmill_upstream 14 21 35 30",
+                "mat.2 gate.3 Flat_iron 6 m 9 bought Iron_yard 2 3 5 -");
+        add(
+                write,
+                PledgeLevelStore.TABLE,
+                PledgeLevel.class,
+                "id name amount charged fee_percent payout_days",
+                "plank Plank 5 month 8 5");
+        add(
+                write,
+                SupporterMonthStore.TABLE,
+                SupporterMonth.class,
+                "month level start joined left",
+                "2026-09 plank 60 8 2",
+                "2026-10 plank 66 6 3",
+                "2026-11 plank 69 5 1");
+        add(
+                write,
+                LedgerEntryStore.TABLE,
+                LedgerEntry.class,
+                "id date amount kind",
+                "ledger.1 2026-10-06 303.60 payout",
+                "ledger.2 2026-11-06 317.40 payout",
+                "ledger.3 2026-11-12 -86.20 other-cost");
+    }
+
+    private static <R extends Record> void add(
+            Write write, Table<R> table, Class<R> type, String head, String... rows) {
+        String[] columns = head.split(" ");
+        for (String row : rows) {
+            String[] cells = row.split(" ");
+            Map<String, String> texts = new LinkedHashMap<>();
+            for (int i = 0; i < columns.length; i++) {
+                String cell = cells[i].equals("-") ? "" : cells[i];
+                texts.put(columns[i], cell.replace('_', ' ').replace(',', ' '));
+            }
+            table.insert(write, parse(type, texts));
         }
     }
 
-    public String text(String name) {
-        try {
-            return Files.readString(folder.resolve(name));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    /** A record of texts: column, text, column, text … */
+    public static <R extends Record> R of(Class<R> type, String... pairs) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            texts.put(pairs[i], pairs[i + 1]);
         }
+        return parse(type, texts);
     }
 
-    /** Replaces a text that stands exactly once in a file. */
-    public SmallProject change(String name, String from, String to) {
-        String text = text(name);
-        int at = text.indexOf(from);
-        if (at < 0 || text.indexOf(from, at + 1) >= 0) {
-            throw new IllegalArgumentException("\"" + from + "\" does not stand exactly once in " + name);
-        }
-        return bytes(name, text.replace(from, to).getBytes(StandardCharsets.UTF_8));
-    }
-
-    /** Adds lines at the end of a CSV file. */
-    public SmallProject add(String name, String... lines) {
-        return bytes(name, (text(name) + String.join("\r\n", lines) + "\r\n").getBytes(StandardCharsets.UTF_8));
-    }
-
-    public SmallProject remove(String name) {
-        try {
-            Files.delete(folder.resolve(name));
-            return this;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    /** Reads and checks the files as on {@link #TODAY}. */
-    public ReadResult read() {
-        return PlainFiles.read(folder, TODAY);
-    }
-
-    /** The whole texts of all faults. */
-    public List<String> faults() {
-        return read().faults().stream().map(Problem::text).toList();
-    }
-
-    /** The whole texts of all remarks. */
-    public List<String> remarks() {
-        return read().remarks().stream().map(Problem::text).toList();
-    }
-
-    /** Imports the files into a new project folder and opens it. */
-    public Db imported(Path project) throws Exception {
-        ImportProject.into(folder, new Folder(project), false, TODAY, CLOCK);
-        return new Folder(project).open(CLOCK);
-    }
-
-    private void writeAll() {
-        file(
-                "project.toml",
-                "format = 1",
-                "name = \"The oak footbridge\"",
-                "started = \"2026-01-05\"",
-                "currency = \"EUR\"",
-                "zone = \"Europe/Berlin\"",
-                "reserve = \"500.00\"",
-                "opening_cash = \"2000.00\"",
-                "",
-                "[publishing]",
-                "weekday = \"friday\"",
-                "first = \"2026-02-06\"",
-                "target_minutes = 12.5",
-                "edit_low = \"6\"",
-                "edit_likely = \"10\"",
-                "edit_high = \"15.5\"",
-                "skip = [\"2026-12-25\"]",
-                "",
-                "[weather]",
-                "lost = [0.4, 0.4, 0.3, 0.2, 0.1, 0.1, 0.1, 0.1, 0.2, 0.3, 0.4, 0.4]",
-                "spell_days = 2.5",
-                "",
-                "[emergency]",
-                "number = \"112\"",
-                "",
-                "[model]",
-                "editing_first = true");
-        file(
-                "crew.csv",
-                "id,name,trades,mon,tue,wed,thu,fri,sat,sun,pay,from,to,access,not_for,public_name",
-                "ann,Ann,mason joiner camera edit,8,8,8,8,6,4,,,,,,,",
-                "ben,Ben,joiner camera,4,4,4,4,4,4,,,,,,,",
-                "cor,Cor,joiner,,,,,,6,,12.50,,,helper,melt fell,");
-        file("crew-hours.csv", "crew,from,to,mon,tue,wed,thu,fri,sat,sun", "ben,2026-07-01,2026-08-31,8,8,8,8,8,,");
-        file("days-off.csv", "crew,from,to,hours,reason", ",2026-12-24,2027-01-02,,winter");
-        file("stopped.csv", "id,date,crew,hours,reason,task,equipment,note", "s1,2026-03-02,ann,8,weather,,,");
-        file(
-                "equipment.csv",
-                "id,name,quantity,hazards,kept,ready_after,down_from,back_low,back_likely,back_high,inspect_by,value",
-                "hoist,Chain hoist,,lift,,,,,,,2027-05-01,350.00",
-                "trestle,Trestles,4,,yes,,,,,,,");
-        file(
-                "stages.csv",
-                "id,name,order,weight,side,rough_low,rough_likely,rough_high,rough_cost,description",
-                "piers,Stone piers,1,,,,,,,\"Two piers,\nof rubble in lime\"",
-                "deck,Oak deck,2,2,,,,,,");
-        file(
-                "tasks.csv",
-                "id,stage,title,kind,low,likely,high,pieces,learning,hands,least_hands,trades,company,company_reason,"
-                        + "equipment,without,outdoors,season_from,season_to,not_before,booked,rebook_low,rebook_likely,"
-                        + "rebook_high,one_go,priority,fill,camera,camera_extra,story_minutes,story_told,hazards,fail,"
-                        + "redo,redo_of,left,left_on,aside_until,added,started,done,dropped",
-                "piers.1,piers,Lay the piers,work,20,30,50,,,,,mason,,,,,yes,04-01,10-31,,,,,,,,,fixed,,8,,lime,,,,,,,,"
-                        + "2026-05-04,2026-05-29,",
-                "piers.2,piers,Let the lime cure,wait,21,28,35,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,2026-05-29,2026-06-26,",
-                "deck.1,deck,Hew the beams,work,30,40,60,2,90,,,joiner,,,trestle:2,,,,,,,,,,,,,operator,,12.5,,dust,,,,"
-                        + "12,2026-11-20,,,2026-11-02,,",
-                "deck.2,deck,Lift the beams,work,,6,,,,,,joiner,,,hoist trestle:4,,yes,,,,,,,,yes,,,once,,6,,,,,,,,,,,,",
-                "deck.3,deck,Lay the planks,work,10.5,16,24,12,,,,joiner,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,");
-        file(
-                "links.csv",
-                "task,after,share,wait_low,wait_likely,wait_high",
-                "piers.2,piers.1,,,,",
-                "deck.2,piers.2,,,,",
-                "deck.2,deck.1,1,,,",
-                "deck.3,deck.2,,1,1,2");
-        file(
-                "hours.csv",
-                "id,date,crew,people,task,episode,as,hours,pieces,spoiled,filmed,footage_minutes,note",
-                "h1,2026-05-04,ann,,piers.1,,,8,,,yes,20,",
-                "h2,2026-05-05,ann,,piers.1,,,6.33,,,,,",
-                "h3,2026-11-02,ben,,deck.1,,hands,3.5,1,,,,",
-                "h4,2026-11-03,ann,,,e2,edit,4,,,,,");
-        file(
-                "week.csv",
-                "id,date,crew,task,episode,kind,hours,from,to,text,done",
-                "w1,2026-11-26,ann,deck.1,,work,6,08:00,14:00,,");
-        file("gatherings.csv", "id,date,hands,hours,come_share,cost,note", "g1,2027-04-10,6,5,0.8,60.00,Lifting day");
-        file(
-                "materials.csv",
-                "id,task,lot,item,quantity,unit,waste,price_low,price_likely,price_high,source,stock,supplier,at_share,"
-                        + "lead_low,lead_likely,lead_high,deposit,cancel_by,ordered,promised,received,value,credit",
-                "m1,deck.1,,oak beam,2,pc,,180,210,260,,,Sawyer,,14,21,40,30,,2026-09-01,2026-09-22,2026-09-25,,",
-                "m2,deck.3,,oak plank,1.2,m3,10,700,850.5,1000,,,Sawyer,,14,21,40,30,,,,,,",
-                "m3,deck.2,,old rope,20,m,,,,,given,rope,,,,,,,,,,,,Thanks in episode 3");
-        file(
-                "stock.csv",
-                "id,item,species,quantity,unit,place,since,source,from,value,ready_low,ready_likely,ready_high,credit,note",
-                "rope,Hemp rope,,40,m,loft,2026-02-01,given,a neighbour,20.00,,,,,");
-        file(
-                "ledger.csv",
-                "id,date,amount,kind,account,gross,fee,once,stage,task,material,payee,foreign_amount,foreign_currency,"
-                        + "rate,receipt,note",
-                "l1,2026-03-05,92.00,payout,,100.00,8.00,,,,,friend,,,,,",
-                "l2,2026-09-01,-126.00,material,,,,,,,m1,Sawyer,,,,beams.png,Deposit");
-        file("regular.csv", "id,name,amount,spread,every,from,to", "rent,Rent,-120.00,,month,2026-01-01,");
-        file(
-                "pledge-levels.csv",
-                "id,name,amount,charged,fee_percent,fee_fixed,declined,payout_days",
-                "friend,Friend,5.00,month,8,0.30,3,5");
-        file(
-                "supporters.csv",
-                "month,level,start,joined,left,surge",
-                "2026-09,friend,20,4,1,",
-                "2026-10,friend,23,9,2,yes",
-                "2026-11,friend,30,1,0,");
-        file(
-                "episodes.csv",
-                "id,number,slot,title,kind,minutes,edit_low,edit_likely,edit_high,editor,footage_complete,rough_cut,"
-                        + "picture_lock,sound,cut,published,address,views,held_back",
-                "e1,1,2026-06-05,Stone by stone,build,12,,,,ann,2026-05-29,,,,2026-06-03,2026-06-05,,240,",
-                "e2,2,2026-12-04,Two beams,,,5,8,12,,,,,,,,,,",
-                "sb,,,Round the tool chest,standby,9,,,,,2026-10-01,,,,2026-10-08,,,,");
-        file("tells.csv", "episode,task,share", "e1,piers.1,", "e2,deck.1,0.5");
-        file(
-                "shots.csv",
-                "id,episode,task,what,size,must,once,captured,clip,called_off",
-                "sh1,e2,deck.1,Chips fly from the axe,close,yes,,,,");
-        file(
-                "clips.csv",
-                "id,date,card,clip,task,minutes,size,who,rating,remarks",
-                "c1,2026-11-02,A,0007,deck.1,3.5,,ben,4,");
-        file(
-                "incidents.csv",
-                "id,date,who,what,hurt,near_miss,changed",
-                "i1,2026-05-12,ann,A stone slipped,,yes,Gloves");
-        file("cautions.csv", "hazard,for,text", "lime,hands,Wash it off at once");
-        file(
-                "notes/2026-05-29-the-last-stone.md",
-                "---",
-                "id: n1",
-                "title: The last stone",
-                "date: 2026-05-29",
-                "author: ann",
-                "stage: piers",
-                "episode: e1",
-                "tasks: piers.1",
-                "visible: everyone",
-                "visible_from: 2026-06-05",
-                "photo: last-stone.png | The last stone | A grey stone",
-                "---",
-                "",
-                "We set the **last stone** at noon.",
-                "",
-                "Now the lime needs four weeks.");
-        bytes("photos/last-stone.png", PICTURE);
-        bytes("receipts/beams.png", PICTURE);
-        file("drawing.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
+    private static <R extends Record> R parse(Class<R> type, Map<String, String> texts) {
+        Problems problems = new Problems();
+        return Shape.of(type)
+                .parse(texts, Reading.file(2), problems)
+                .orElseThrow(() -> new IllegalArgumentException(type + " " + texts + " " + problems.list()));
     }
 }

@@ -20,15 +20,15 @@ final class AheadUpright {
     static final double PER_DAY = 7.1;
     private static final double TOP = 46;
     private static final double FIRST_TIMBER = 5;
-    private static final double TIMBER_APART = 45;
+    private static final double TIMBER_APART = 42;
     static final double DEPTH = 22;
-    private static final double MONTHS_RIGHT = 152;
-    private static final double FRAME_LEFT = 158;
+    private static final double MONTHS_RIGHT = 145;
+    private static final double FRAME_LEFT = 150;
     private static final double FRAME_WIDTH = 30;
     private static final double FRAME_HEIGHT = 17;
-    private static final double NUMBER_LEFT = 194;
-    private static final double DIMENSION = 245;
-    private static final double MONEY_LEFT = 254;
+    private static final double NUMBER_LEFT = 185;
+    private static final double DIMENSION = 233;
+    private static final double MONEY_LEFT = 248;
     private static final double MONEY_RIGHT = 334;
 
     private static final Style HEAD = new Style("letters name", Lettering.HEAD, 15);
@@ -101,6 +101,7 @@ final class AheadUpright {
         money.drawShapes(svg);
         stages.forEach(s -> s.landing(labels, formats));
         stages.forEach(s -> s.nameOutside(labels));
+        stages.forEach(s -> s.range(labels));
         for (UprightStage stage : stages) {
             if (model.pointers().landing().isPresent()
                     && model.pointers().landing().getAsInt() == stage.index()) {
@@ -109,7 +110,6 @@ final class AheadUpright {
         }
         months(labels);
         money.letter(labels, this::balloon);
-        stages.forEach(s -> s.range(labels));
         svg.group("written");
         labels.draw(svg);
         stages.forEach(s -> s.drawNames(svg));
@@ -225,10 +225,10 @@ final class AheadUpright {
         svg.group("in-hand");
         Marks.dimensionDown(svg, from, to, DIMENSION);
         if (Lettering.TEXT.width(words, 14) + 14 < to - from) {
-            svg.textDown("letters tall", DIMENSION - 4, (from + to) / 2, "middle", words);
+            svg.textDown("letters tall", DIMENSION - 14, (from + to) / 2, "middle", words);
         }
         svg.end();
-        labels.keepFree(new Box(DIMENSION - 8, from, DIMENSION + 6, to));
+        labels.keepFree(new Box(DIMENSION - 6, from, DIMENSION + 6, to));
         if (model.pointers().inHand()) {
             labels.keepFree(new Box(DIMENSION - 11, to + 4, DIMENSION + 11, to + 27));
             balloon("C", DIMENSION, to + 16);

@@ -7,6 +7,13 @@ record Box(double left, double top, double right, double bottom) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }
 
+    /** Square pixels that both cover. */
+    double shared(Box other) {
+        double width = Math.min(right, other.right) - Math.max(left, other.left);
+        double height = Math.min(bottom, other.bottom) - Math.max(top, other.top);
+        return width > 0 && height > 0 ? width * height : 0;
+    }
+
     boolean within(Box other) {
         return left >= other.left && right <= other.right && top >= other.top && bottom <= other.bottom;
     }

@@ -19,6 +19,7 @@ final class Labels {
 
     private final Box sheet;
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> lettered = new ArrayList<>();
     private final List<Set> sets = new ArrayList<>();
 
     Labels(Box sheet) {
@@ -33,11 +34,11 @@ final class Labels {
     /** A label that stands in whichever of its places meets least, the earlier one on a tie. */
     Place must(Style style, String text, Place... places) {
         Place chosen = places[0];
-        long fewest = Long.MAX_VALUE;
+        double least = Double.MAX_VALUE;
         for (Place place : places) {
-            long met = met(box(style, text, place));
-            if (met < fewest) {
-                fewest = met;
+            double covered = covered(box(style, text, place));
+            if (covered < least) {
+                least = covered;
                 chosen = place;
             }
         }
@@ -82,14 +83,22 @@ final class Labels {
     private void set(Style style, String text, Place place) {
         sets.add(new Set(style, place, text));
         taken.add(box(style, text, place).wider(1.5));
+        lettered.add(box(style, text, place).wider(1.5));
     }
 
     private boolean free(Box box) {
-        return met(box) == 0;
+        return box.within(sheet) && taken.stream().noneMatch(box::meets);
     }
 
-    /** How many taken parts the box meets; standing off the sheet counts as many. */
-    private long met(Box box) {
-        return taken.stream().filter(box::meets).count() + (box.within(sheet) ? 0 : 1_000);
+    /** Square pixels of what stands there already; letters count twenty times, standing off the sheet more than all. */
+    private double covered(Box box) {
+        double sum = box.within(sheet) ? 0 : 1e9;
+        for (Box other : taken) {
+            sum += box.shared(other);
+        }
+        for (Box other : lettered) {
+            sum += 20 * box.shared(other);
+        }
+        return sum;
     }
 }

@@ -67,4 +67,23 @@ final class Marks {
                 x,
                 foot + 4);
     }
+
+    /** The same across a timber that stands on end. */
+    static void breakLineAcross(Svg svg, double y, double left, double right) {
+        double middle = (left + right) / 2;
+        svg.polyline(
+                "break-line",
+                left - 4,
+                y,
+                middle - 5,
+                y,
+                middle - 2,
+                y + 4,
+                middle + 2,
+                y - 4,
+                middle + 5,
+                y,
+                right + 4,
+                y);
+    }
 }

@@ -1,7 +1,10 @@
 package weekwright.render.chart;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import weekwright.render.chart.AheadPicture.Balance;
@@ -87,7 +90,7 @@ final class MoneyBand {
     }
 
     private double day(LocalDate date) {
-        return java.time.temporal.ChronoUnit.DAYS.between(first, date);
+        return ChronoUnit.DAYS.between(first, date);
     }
 
     /** The level that the stair has after this day's purchases. */
@@ -148,10 +151,10 @@ final class MoneyBand {
     double[] band(Plane plane, ToDoubleFunction<Fan> lower, ToDoubleFunction<Fan> upper) {
         List<Double> there = bends();
         List<Double> back = new ArrayList<>(there);
-        java.util.Collections.reverse(back);
+        Collections.reverse(back);
         double[] out = line(plane, there, upper);
         double[] home = line(plane, back, lower);
-        double[] all = java.util.Arrays.copyOf(out, out.length + home.length);
+        double[] all = Arrays.copyOf(out, out.length + home.length);
         System.arraycopy(home, 0, all, out.length, home.length);
         return all;
     }

@@ -144,6 +144,31 @@ final class MoneyDrawing implements MoneyBand.Plane {
         svg.end();
     }
 
+    /** Where there is no room for names: each step carries its number in the order of the purchases, from 1. */
+    void drawNumbers(Svg svg) {
+        svg.group("money-letters");
+        for (Step step : band.steps()) {
+            double at = x(step.day(), 0);
+            double upper = Math.max(top - 2, y(step.after()) - 12);
+            svg.circle("balloon-ring", at, upper, 9.5)
+                    .text("letters balloon-letter", at, upper + 4.3, "middle", String.valueOf(step.purchase() + 1));
+        }
+        Labels labels = new Labels(new Box(2, ceiling, right + 4, foot + 8));
+        keepLinesFree(labels);
+        labels.must(
+                AheadUpright.TEXT,
+                "reserve " + formats.moneyForecast(model.cash().reserve()),
+                new Place(right, y(model.cash().reserve()) + 16, "end"),
+                new Place(right, y(model.cash().reserve()) - 5, "end"));
+        labels.must(
+                AheadUpright.STRONG,
+                formats.moneyForecast(model.cash().now()),
+                new Place(x(sheet.today(), 0) + 6, y(model.cash().now()) + 20, "start"),
+                new Place(x(sheet.today(), 0) + 6, y(model.cash().now()) - 8, "start"));
+        labels.draw(svg);
+        svg.end();
+    }
+
     private void letterStep(Labels labels, Step step, Balloons balloons) {
         Purchase purchase = purchase(step);
         double at = x(step.day(), 0);

@@ -1,5 +1,6 @@
 package weekwright.render.chart;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -85,7 +86,7 @@ final class StageLetters {
         if (stage().done().isPresent()) {
             return;
         }
-        Optional<java.time.LocalDate> even = stage().landing().flatMap(Range::p50);
+        Optional<LocalDate> even = stage().landing().flatMap(Range::p50);
         if (even.isEmpty()) {
             return;
         }
@@ -128,7 +129,7 @@ final class StageLetters {
         Place at = labels.must(
                 style,
                 stage().name(),
-                new Place(begin, drawing.top() - 6, "start"),
+                new Place(begin, drawing.top() - 5, "start"),
                 new Place(clamped(drawing.timber().begins()[2]) + 6, drawing.foot() + 13, "start"),
                 new Place(begin - 8, drawing.foot() - 6, "end"),
                 new Place(to + 8, drawing.foot() - 6, "start"),

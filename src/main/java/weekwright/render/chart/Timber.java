@@ -1,5 +1,8 @@
 package weekwright.render.chart;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The shape of a stage along its days: its depth at a day is the chance that it is in hand then. The upper edge runs
  * from the earliest start to the earliest landing, the lower one from the latest start to the latest landing, both cuts
@@ -77,7 +80,7 @@ record Timber(double[] begins, double[] ends) {
     }
 
     private static double[][] clip(double[][] corners, double edge, boolean keepsAbove) {
-        java.util.List<double[]> kept = new java.util.ArrayList<>();
+        List<double[]> kept = new ArrayList<>();
         for (int i = 0; i < corners.length; i++) {
             double[] here = corners[i];
             double[] before = corners[(i + corners.length - 1) % corners.length];

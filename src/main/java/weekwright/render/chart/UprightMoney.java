@@ -1,5 +1,7 @@
 package weekwright.render.chart;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture.Fan;
@@ -11,6 +13,10 @@ import weekwright.render.chart.MoneyDrawing.Balloons;
 
 /** The money of the upright picture: time downwards, amounts to the right. */
 final class UprightMoney implements MoneyBand.Plane {
+    private static final double LINE = 15.5;
+    /** A line of a purchase's name is broken at this width. */
+    private static final double MOST_NAME = 77;
+
     private final MoneyBand band;
     private final Model model;
     private final Formats formats;
@@ -125,22 +131,57 @@ final class UprightMoney implements MoneyBand.Plane {
                 balloons.put("D", x, box.top() - 12);
             }
         }
-        labels.must(
-                AheadUpright.STRONG,
-                purchase.name(),
-                new Place(edge, at + 19, "end"),
-                new Place(edge, at + 27, "end"),
-                new Place(edge, at + 35, "end"));
-        labels.must(
-                AheadUpright.TEXT,
-                formats.moneyForecast(purchase.amount()),
-                new Place(edge, at + 35, "end"),
-                new Place(edge, at + 43, "end"),
-                new Place(edge, at + 51, "end"));
+        double below = nameUnder(labels, purchase, at, edge);
         if (model.pointers().orderBy().isPresent() && model.pointers().orderBy().getAsInt() == step.purchase()) {
-            double x = left - 2;
-            labels.room(new Box(x - 11, at + 8, x + 11, at + 30));
-            balloons.put("E", x, at + 44, x + 10, at);
+            double x = left + 2;
+            double y = at + 23;
+            if (!labels.room(new Box(x - 11, y - 11, x + 11, y + 11))) {
+                y = below + 16;
+                labels.room(new Box(x - 11, y - 11, x + 11, y + 11));
+            }
+            balloons.put("E", x, y, x + 4, at);
         }
+    }
+
+    /** The purchase in short lines and its cost under them, right of the stair's step; gives the foot of the last. */
+    private double nameUnder(Labels labels, Purchase purchase, double at, double edge) {
+        List<String> lines = lines(purchase.name());
+        lines.add(formats.moneyForecast(purchase.amount()));
+        double[] starts = {at + 19, at + 34, at - 22 - lines.size() * LINE, at + 49, at + 64};
+        double begin = starts[0];
+        for (double start : starts) {
+            boolean free = true;
+            for (int i = 0; i < lines.size(); i++) {
+                free &= labels.isFree(Box.ofText(Lettering.BOLD, 14, edge, start + i * LINE, "end", lines.get(i)));
+            }
+            if (free) {
+                begin = start;
+                break;
+            }
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            boolean cost = i == lines.size() - 1;
+            labels.must(
+                    cost ? AheadUpright.TEXT : AheadUpright.STRONG,
+                    lines.get(i),
+                    new Place(edge, begin + i * LINE, "end"));
+        }
+        return begin + (lines.size() - 1) * LINE;
+    }
+
+    private static List<String> lines(String name) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : name.split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && Lettering.BOLD.width(longer, 14) > MOST_NAME) {
+                lines.add(line);
+                line = word;
+            } else {
+                line = longer;
+            }
+        }
+        lines.add(line);
+        return lines;
     }
 }

@@ -83,6 +83,12 @@ final class UprightStage {
             double at = y(sheet.day(notch.day()));
             svg.polygon("notch", left, at - 4, left + 8, at, left, at + 4);
         }
+        if (timber().begins()[0] < 0) {
+            Marks.breakLineAcross(svg, top, left, right());
+        }
+        if (timber().ends()[2] > days) {
+            Marks.breakLineAcross(svg, foot, left, right());
+        }
         lying.peg().ifPresent(day -> svg.circle("peg", left + depth / 2, y(day), 5));
     }
 
@@ -172,7 +178,9 @@ final class UprightStage {
         }
         double width = Styles.NAME.face().width(stage.name(), Styles.NAME.size());
         double begin = clamped(timber().begins()[0]);
+        double today = Math.max(begin, y(sheet.today()) + 4);
         double[][] tries = {
+            {right() + 5, today + 2},
             {right() + 6, begin + 2},
             {right() + 6, clamped(timber().begins()[2]) + 2},
             {right() + 6, Math.max(top, begin - 30)},
@@ -203,7 +211,10 @@ final class UprightStage {
         Box day = landing.get();
         double middle = (day.top() + day.bottom()) / 2;
         double[][] tries = {
-            {day.right() + 14, middle}, {day.left() + 12, day.bottom() + 14}, {day.left() + 12, day.top() - 14}
+            {day.right() + 14, middle},
+            {day.left() + 12, day.bottom() + 14},
+            {day.left() + 12, day.bottom() + 29},
+            {day.left() + 12, day.top() - 14}
         };
         for (double[] one : tries) {
             if (labels.room(new Box(one[0] - 11, one[1] - 11, one[0] + 11, one[1] + 11))) {

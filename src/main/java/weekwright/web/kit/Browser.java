@@ -12,26 +12,28 @@ import weekwright.render.Frame;
  * person chosen, the line for the next page. None can be read by script but the theme, which script sets.
  *
  * @param name random, 43 letters; not a secret of a person, only of this browser
+ * @param fresh the name was given just now; it is kept with the next page
  * @param csrf token of its forms: HMAC-SHA256 of the name under the project's key
  * @param who the chosen person's id in lower case, or empty
  */
-record Browser(String name, String csrf, String who, String theme, Optional<Frame.Flash> flash) {
+record Browser(String name, boolean fresh, String csrf, String who, String theme, Optional<Frame.Flash> flash) {
     private static final String NAME = "w";
     private static final String WHO = "who";
     private static final String FLASH = "said";
     private static final int YEAR = 31_536_000;
     private static final int FLASH_SECONDS = 120;
 
-    /** Reads the cookies and gives the browser its name at its first visit. */
+    /** Reads the cookies; a browser without a name is given one. */
     static Browser of(Context context, String key) {
         String name = text(context, NAME);
-        if (!name.matches("[A-Za-z0-9_-]{43}")) {
+        boolean fresh = !name.matches("[A-Za-z0-9_-]{43}");
+        if (fresh) {
             name = Keys.random();
-            keep(context, NAME, name, YEAR);
         }
         String theme = text(context, "theme");
         return new Browser(
                 name,
+                fresh,
                 Keys.sign(key, "form", name),
                 text(context, WHO).toLowerCase(Locale.ROOT),
                 theme.equals("day") || theme.equals("night") ? theme : "",
@@ -44,6 +46,13 @@ record Browser(String name, String csrf, String who, String theme, Optional<Fram
             return Optional.empty();
         }
         return FlashText.read(halves[0]).flash();
+    }
+
+    /** Keeps the name of a browser that had none. */
+    void keepName(Context context) {
+        if (fresh) {
+            keep(context, NAME, name, YEAR);
+        }
     }
 
     /** Sends the line on to the next page. */

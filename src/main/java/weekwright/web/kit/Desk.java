@@ -14,7 +14,6 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import weekwright.base.Problem;
 import weekwright.base.Rejected;
 import weekwright.db.KeyReused;
 import weekwright.db.Stale;
@@ -84,9 +83,19 @@ public final class Desk {
             try {
                 send(request, browser, page.submit(request));
             } catch (Rejected rejected) {
-                again(request, browser, page, 422, Refusals.byField(rejected.problems(), context.formParamMap()));
+                again(
+                        request,
+                        browser,
+                        page,
+                        422,
+                        Refusals.byField(rejected.problems(), request.form().fields()));
             } catch (KeyReused reused) {
                 again(request, browser, page, 422, Map.of("", Refusals.KEY_REUSED));
+            } catch (NotFound gone) {
+                if (request.form().version() == 0) {
+                    throw gone;
+                }
+                trouble(request, browser, Trouble.gone(request));
             } catch (Stale stale) {
                 stale(request, browser, stale);
             } catch (StoreTrouble broken) {
@@ -115,6 +124,8 @@ public final class Desk {
         Request request = new Request(context, path, open, clock, browser);
         try {
             work.run(request, browser);
+        } catch (Request.Elsewhere e) {
+            send(request, browser, Answer.to(e.saved()));
         } catch (NotFound e) {
             trouble(request, browser, Trouble.plain(404, e.getMessage()));
         } catch (Forbidden e) {
@@ -202,6 +213,7 @@ public final class Desk {
         String group = template.startsWith("parts/")
                 ? "account"
                 : PageName.of(request.path()).group();
+        browser.keepName(request.context());
         String text = templates.render(template, frame(request, browser, group, said), view);
         request.context()
                 .status(status)
@@ -286,10 +298,5 @@ public final class Desk {
 
     private String key(Optional<Project> open) {
         return open.map(p -> p.db().csrfKey()).orElse(startKey);
-    }
-
-    /** The sentences of problems that a form cannot show at a field, for tests and logs. */
-    static String text(List<Problem> problems) {
-        return String.join("\n", problems.stream().map(Problem::text).toList());
     }
 }

@@ -34,6 +34,12 @@ public final class FormReader {
         this.reading = reading;
     }
 
+    /** For a button that stands in a form whose fields do not matter to it, such as Delete: whatever is sent passes. */
+    public FormReader ignoringFields() {
+        asked.addAll(posted.keySet());
+        return this;
+    }
+
     /** Which of the page's buttons was pressed: the value of {@code do}; empty for the chief one. */
     public String act() {
         return first("do");
@@ -65,6 +71,11 @@ public final class FormReader {
 
     /** A value of a type that has a codec, or empty: nothing was typed, or it was refused and a fault added. */
     public <T> Optional<T> read(String name, Class<T> type) {
+        return read(name, type, reading);
+    }
+
+    /** As above, read in another way: a form may bring the currency with it. */
+    public <T> Optional<T> read(String name, Class<T> type, Reading reading) {
         String text = text(name);
         if (text.isEmpty()) {
             return Optional.empty();
@@ -170,6 +181,14 @@ public final class FormReader {
             }
         }
         Rejected.ifFaults(problems);
+    }
+
+    /** The names of all fields that were sent or asked for; never the empty name. */
+    Set<String> fields() {
+        Set<String> all = new HashSet<>(posted.keySet());
+        all.addAll(asked);
+        all.remove("");
+        return all;
     }
 
     private String first(String name) {

@@ -3,6 +3,7 @@ package weekwright.web.kit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import weekwright.base.Problem;
 
 /** Brings problems to the fields of the form that caused them. */
@@ -16,10 +17,10 @@ final class Refusals {
      * The sentences by field, several of one field joined; what belongs to no field of the form stands under the empty
      * name, with its place said.
      */
-    static Map<String, String> byField(List<Problem> problems, Map<String, List<String>> posted) {
+    static Map<String, String> byField(List<Problem> problems, Set<String> fields) {
         Map<String, String> errors = new LinkedHashMap<>();
         for (Problem problem : problems) {
-            boolean here = problem.file().isEmpty() && posted.containsKey(problem.column());
+            boolean here = problem.file().isEmpty() && fields.contains(problem.column());
             String field = here ? problem.column() : "";
             errors.merge(field, here ? problem.sentence() : problem.text(), (one, more) -> one + ". " + more);
         }

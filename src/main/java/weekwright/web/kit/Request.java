@@ -22,6 +22,7 @@ import weekwright.db.Db;
 import weekwright.db.KeyReused;
 import weekwright.db.Read;
 import weekwright.db.Stored;
+import weekwright.forecast.Forecasts;
 import weekwright.render.Form;
 
 /** One request as a page sees it: the project, the person, the day, what was asked and posted. Used by one thread. */
@@ -50,6 +51,22 @@ public final class Request {
         this.browser = browser;
     }
 
+    /** Refuses to be answered here: the browser is sent on. */
+    public static final class Elsewhere extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final transient Saved saved;
+
+        public Elsewhere(Saved saved) {
+            super(saved.to(), null, false, false);
+            this.saved = saved;
+        }
+
+        Saved saved() {
+            return saved;
+        }
+    }
+
     // ---- the project
 
     /** Whether a project stands in the folder; only the pages that start one may be asked without. */
@@ -63,6 +80,15 @@ public final class Request {
 
     public Db db() {
         return project().db();
+    }
+
+    public Forecasts forecasts() {
+        return project().forecasts();
+    }
+
+    /** The forecast of today as far as it is there; asking starts it where there is none. Never waits. */
+    public Forecasts.Look forecast() {
+        return forecasts().current(today());
     }
 
     /** Runs reads on one consistent view of the store. */

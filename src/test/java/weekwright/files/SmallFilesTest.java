@@ -6,16 +6,16 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.base.Problem;
-import weekwright.testkit.SmallProject;
+import weekwright.testkit.SmallFiles;
 
 /** The small project of the other tests must itself be without fault or remark, or they would show nothing. */
-class SmallProjectTest {
+class SmallFilesTest {
     @TempDir
     Path temp;
 
     @Test
     void the_small_project_has_neither_fault_nor_remark() {
-        var result = SmallProject.in(temp.resolve("files")).read();
+        var result = SmallFiles.in(temp.resolve("files")).read();
         assertThat(result.problems()).extracting(Problem::text).isEmpty();
         assertThat(result.data()).isPresent();
     }

@@ -1,0 +1,188 @@
+package weekwright.engine.simulate;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.stream.IntStream;
+import weekwright.engine.Inputs;
+
+/**
+ * Days, months, weeks and slots of the simulated time, and who has how many minutes on which day. Day numbers count from the
+ * as-of day (0) to {@link #days} - 1. Computed once; nothing here is drawn.
+ */
+final class Calendar {
+    /** The as-of day as epoch day. */
+    final int asOf;
+    /** How many days are simulated (rule 6: the horizon is that many calendar months after the as-of day). */
+    final int days;
+    /** Named people. */
+    final int people;
+    /** Minutes of each person, [day * people + person], what is logged on the as-of day taken off. */
+    final short[] minutes;
+    /** The longest day of each person. */
+    final int[] longest;
+    /** Month of the year, 0 to 11. */
+    final byte[] monthOfYear;
+    /** Position in {@link #months}. */
+    final short[] monthIndex;
+    /** Day of the month. */
+    final byte[] dayOfMonth;
+    /** Months from the as-of month on as 12 * year + month - 1. */
+    final int[] months;
+    /** Day numbers of the Sundays. */
+    final int[] sundays;
+    /** Position in {@link #sundays} or -1. */
+    final short[] sundayIndex;
+    /** Whether the day is a Monday: drift of the plan is looked at on Mondays. */
+    final boolean[] monday;
+    /** Day numbers of the slots. */
+    final int[] slots;
+    /** Position in {@link #slots} or -1. */
+    final short[] slotIndex;
+
+    Calendar(Inputs inputs) {
+        asOf = inputs.asOf();
+        LocalDate first = LocalDate.ofEpochDay(asOf);
+        days = (int) (first.plusMonths(inputs.horizonMonths()).toEpochDay() - asOf);
+        people = inputs.crew().size();
+        monthOfYear = new byte[days];
+        monthIndex = new short[days];
+        dayOfMonth = new byte[days];
+        monday = new boolean[days];
+        sundayIndex = new short[days];
+        slotIndex = new short[days];
+        YearMonth start = YearMonth.from(first);
+        int startMonth = 12 * start.getYear() + start.getMonthValue() - 1;
+        int sundayCount = 0;
+        for (int d = 0; d < days; d++) {
+            LocalDate date = first.plusDays(d);
+            monthOfYear[d] = (byte) (date.getMonthValue() - 1);
+            monthIndex[d] = (short) (12 * date.getYear() + date.getMonthValue() - 1 - startMonth);
+            dayOfMonth[d] = (byte) date.getDayOfMonth();
+            monday[d] = date.getDayOfWeek().getValue() == 1;
+            sundayIndex[d] = date.getDayOfWeek().getValue() == 7 ? (short) sundayCount++ : -1;
+        }
+        months = IntStream.rangeClosed(0, days == 0 ? 0 : monthIndex[days - 1])
+                .map(m -> startMonth + m)
+                .toArray();
+        sundays = IntStream.range(0, days).filter(d -> sundayIndex[d] >= 0).toArray();
+        minutes = new short[days * people];
+        longest = new int[people];
+        fillMinutes(inputs);
+        slots = slotDays(inputs);
+        java.util.Arrays.fill(slotIndex, (short) -1);
+        for (int s = 0; s < slots.length; s++) {
+            slotIndex[slots[s]] = (short) s;
+        }
+    }
+
+    private void fillMinutes(Inputs inputs) {
+        for (int p = 0; p < people; p++) {
+            Inputs.Crew person = inputs.crew().get(p);
+            for (int d = 0; d < days; d++) {
+                int m = minutesOf(inputs, person, asOf + d);
+                longest[p] = Math.max(longest[p], m);
+                minutes[d * people + p] = (short) m;
+            }
+            for (Inputs.WorkedToday worked : inputs.workedToday()) {
+                if (worked.crew().equals(person.id()) && days > 0) {
+                    minutes[p] = (short) Math.max(0, minutes[p] - worked.minutes());
+                }
+            }
+        }
+    }
+
+    /**
+     * Stated minutes of a person on a date (rule 3): the season's weekday hours replace the usual ones, the last {@code from}
+     * wins; a day-off row of the person replaces the hours, one of several days only on days worked anyway; a row for
+     * everyone is a ceiling; among equals the later row wins.
+     */
+    static int minutesOf(Inputs inputs, Inputs.Crew person, int date) {
+        if (!within(date, person.from(), person.to())) {
+            return 0;
+        }
+        int weekday = Math.floorMod(date + 3, 7);
+        int m = weekdayMinutes(person.weekdayMinutes(), weekday);
+        int bestFrom = Integer.MIN_VALUE;
+        for (Inputs.CrewHours row : inputs.crewHours()) {
+            if (row.crew().equals(person.id()) && within(date, row.from(), row.to()) && row.from() >= bestFrom) {
+                bestFrom = row.from();
+                m = weekdayMinutes(row.weekdayMinutes(), weekday);
+            }
+        }
+        int usual = m;
+        int ceiling = Integer.MAX_VALUE;
+        for (Inputs.DaysOff row : inputs.daysOff()) {
+            if (within(date, row.from(), row.to())) {
+                if (row.crew().isEmpty()) {
+                    ceiling = row.minutes();
+                } else if (row.crew().equals(person.id()) && (usual > 0 || row.from() == row.to())) {
+                    m = row.minutes();
+                }
+            }
+        }
+        return Math.min(m, ceiling);
+    }
+
+    private static int weekdayMinutes(List<Integer> week, int weekday) {
+        return weekday < week.size() ? week.get(weekday) : 0;
+    }
+
+    /** Whether a date lies in from-to, both included, {@link Inputs#NONE} for no bound. */
+    static boolean within(int date, int from, int to) {
+        return (from == Inputs.NONE || date >= from) && (to == Inputs.NONE || date <= to);
+    }
+
+    /**
+     * Slots of the simulated days (rule 65): every weekday from {@code first}, each so many weeks, less those skipped; the
+     * as-of day's own only if nothing is recorded as published on it or for it.
+     */
+    private int[] slotDays(Inputs inputs) {
+        Inputs.Publishing publishing = inputs.publishing();
+        if (publishing.first() == Inputs.NONE) {
+            return new int[0];
+        }
+        int firstSlot = publishing.first();
+        while (Math.floorMod(firstSlot + 3, 7) + 1 != publishing.weekday()) {
+            firstSlot++;
+        }
+        int step = 7 * Math.max(1, publishing.everyWeeks());
+        int from = firstSlot >= asOf ? firstSlot : firstSlot + ((asOf - firstSlot + step - 1) / step) * step;
+        boolean todayPublished = inputs.episodes().stream()
+                .anyMatch(e -> e.published() == asOf || (e.slot() == asOf && e.published() != Inputs.NONE));
+        return IntStream.iterate(from, s -> s < asOf + days, s -> s + step)
+                .filter(s -> !publishing.skip().contains(s))
+                .filter(s -> s > asOf || !todayPublished)
+                .map(s -> s - asOf)
+                .toArray();
+    }
+
+    /**
+     * First day number on or after each day on which a season is open (rule 5), {@link #days} or more if none; a season that
+     * ends before it begins runs across new year; 29 February reads as 1 March (from) and 28 February (to) in common years.
+     *
+     * @param from month * 100 + day, 0 for no bound
+     * @param to month * 100 + day, 0 for no bound
+     */
+    int[] nextOpen(int from, int to) {
+        int[] next = new int[days + 1];
+        next[days] = days;
+        LocalDate first = LocalDate.ofEpochDay(asOf);
+        for (int d = days - 1; d >= 0; d--) {
+            next[d] = open(first.plusDays(d), from, to) ? d : next[d + 1];
+        }
+        return next;
+    }
+
+    private static boolean open(LocalDate date, int from, int to) {
+        int start = from == 0 ? 101 : from;
+        int end = to == 0 ? 1231 : to;
+        boolean acrossNewYear = start > end;
+        if (!date.isLeapYear()) {
+            start = start == 229 ? 301 : start;
+            end = end == 229 ? 228 : end;
+        }
+        int day = date.getMonthValue() * 100 + date.getDayOfMonth();
+        return acrossNewYear ? day >= start || day <= end : day >= start && day <= end;
+    }
+}

@@ -1,0 +1,263 @@
+package weekwright.engine.simulate;
+
+import static weekwright.engine.simulate.State.CASH;
+import static weekwright.engine.simulate.State.CHARGED_THIS_MONTH;
+import static weekwright.engine.simulate.State.EMPTY_THIS_MONTH;
+import static weekwright.engine.simulate.State.FIRST_UNDER_RESERVE;
+import static weekwright.engine.simulate.State.FIRST_UNDER_WITHOUT;
+import static weekwright.engine.simulate.State.FIRST_UNDER_ZERO;
+import static weekwright.engine.simulate.State.LATER;
+import static weekwright.engine.simulate.State.NEXT_REGULAR;
+import static weekwright.engine.simulate.State.PLEDGED;
+import static weekwright.engine.simulate.State.SPENT;
+import static weekwright.engine.simulate.State.WAGES;
+
+import java.util.Arrays;
+import weekwright.engine.Inputs;
+import weekwright.engine.Outcome.Count;
+
+/**
+ * Money in and out (rules 8, 76 to 88): on the 1st the supporters' changes, then monthly charges; then pay-outs, regular items, other
+ * income and costs, and the wages of the day before. Nothing of it happens where the plan is made with expected values.
+ */
+final class Cash {
+    private final Setup setup;
+    private final Luck luck;
+    Trace trace;
+    private State x;
+    private int today;
+    private final long[] stageNeed;
+
+    Cash(Setup setup, Luck luck) {
+        this.setup = setup;
+        this.luck = luck;
+        int stages = setup.inputs.stages().size();
+        stageNeed = new long[stages];
+        for (int m = 0; m < setup.lines.count; m++) {
+            stageNeed[setup.tasks.stage[setup.lines.task[m]]] += setup.lines.expectedCost[m];
+        }
+    }
+
+    /** On the as-of morning. */
+    void begin(State state) {
+        x = state;
+        FundsTable funds = setup.funds;
+        Arrays.fill(x.money, 0);
+        x.money[CASH] = setup.inputs.money().cashMinor();
+        System.arraycopy(funds.onTheWay, 0, x.payIn, 0, funds.onTheWay.length);
+        Arrays.fill(x.payInNew, 0);
+        System.arraycopy(funds.now, 0, x.supporters, 0, funds.levels);
+        System.arraycopy(funds.atStart, 0, x.supportersAtStart, 0, funds.levels);
+        System.arraycopy(funds.stillThere, 0, x.stillThere, 0, funds.levels);
+        System.arraycopy(luck.joining, 0, x.joining, 0, funds.levels);
+        Arrays.fill(x.stagePaid, 0);
+        Arrays.fill(x.stageShort, 0);
+        Arrays.fill(x.underReserve, false);
+        Arrays.fill(x.underZero, false);
+        Arrays.fill(x.covered, false);
+        x.number[EMPTY_THIS_MONTH] = 0;
+        x.number[CHARGED_THIS_MONTH] = funds.publishedThisMonth;
+        x.number[NEXT_REGULAR] = 0;
+        x.number[FIRST_UNDER_RESERVE] = LATER;
+        x.number[FIRST_UNDER_ZERO] = LATER;
+        x.number[FIRST_UNDER_WITHOUT] = LATER;
+        Arrays.fill(x.paidToday, false);
+    }
+
+    /** Goes on with a copied state from a day. */
+    void restart(State state, int day) {
+        x = state;
+        today = day;
+    }
+
+    /** What falls due before the day's deliveries. */
+    void morning(int day) {
+        today = day;
+        if (luck.expected) {
+            return;
+        }
+        if (setup.calendar.dayOfMonth[day] == 1) {
+            if (day > 0) {
+                turnMonth(day);
+            }
+            chargeMonthly(day);
+        }
+        long in = x.payIn[day] + x.payInNew[day];
+        if (in != 0) {
+            x.money[CASH] += in;
+            x.money[PLEDGED] += x.payInNew[day];
+            tell("payout", in);
+        }
+        while (x.number[NEXT_REGULAR] < luck.regular.length && setup.funds.regularDay[x.number[NEXT_REGULAR]] == day) {
+            long amount = luck.regular[x.number[NEXT_REGULAR]++];
+            x.money[CASH] += amount;
+            tell("regular", amount);
+        }
+        if (setup.calendar.dayOfMonth[day] == 15 && day > 0) {
+            long amount = luck.other[setup.calendar.monthIndex[day]];
+            x.money[CASH] += amount;
+            tell("other", amount);
+        }
+        if (x.money[WAGES] != 0) {
+            long wages = (x.money[WAGES] + 30) / 60;
+            x.money[WAGES] = 0;
+            x.money[CASH] -= wages;
+            tell("wages", -wages);
+        }
+        for (int g = 0; g < setup.inputs.gatherings().size(); g++) {
+            Inputs.Gathering gathering = setup.inputs.gatherings().get(g);
+            if (gathering.date() - setup.calendar.asOf == day && gathering.costMinor() != 0) {
+                x.money[CASH] -= gathering.costMinor();
+                tell("gathering", -gathering.costMinor());
+            }
+        }
+    }
+
+    private void tell(String why, long amount) {
+        if (trace != null) {
+            trace.money(today, why, amount);
+        }
+    }
+
+    /** The supporters of the month gone (rules 76, 77, 81): those there on its 1st leave, others join and pay from now on. */
+    private void turnMonth(int day) {
+        FundsTable funds = setup.funds;
+        int gone = setup.calendar.monthIndex[day] - 1;
+        int month = setup.calendar.months[gone];
+        double share = gone == 0 ? funds.restOfMonth : 1;
+        int empty = x.number[EMPTY_THIS_MONTH];
+        for (int i = 0; i < funds.levels; i++) {
+            double drift = setup.inputs.model().joiningDrift();
+            if (gone > 0 && drift > 0) {
+                x.joining[i] *= LevelHistory.drift(drift, u(funds.key[i][2], month));
+            }
+            double c = LevelHistory.leaveShare(
+                    luck.leaving[i], setup.inputs.publishing().emptyLeaving(), empty);
+            int left = LevelHistory.left(x.stillThere[i], c, share, u(funds.key[i][4], month));
+            int joined = LevelHistory.joined(x.joining[i], share, u(funds.key[i][3], month));
+            x.supporters[i] += joined - left;
+            x.supportersAtStart[i] = x.supporters[i];
+            x.stillThere[i] = x.supporters[i];
+        }
+        x.number[EMPTY_THIS_MONTH] = 0;
+        x.number[CHARGED_THIS_MONTH] = 0;
+    }
+
+    private double u(long key, long index) {
+        return Streams.uniform(luck.trialKey, key, index);
+    }
+
+    private void chargeMonthly(int day) {
+        FundsTable funds = setup.funds;
+        for (int i = 0; i < funds.levels; i++) {
+            if (!funds.perEpisode[i] && !(day == 0 && funds.paidToday[i])) {
+                payOut(i, day);
+            }
+        }
+    }
+
+    private void payOut(int i, int day) {
+        FundsTable funds = setup.funds;
+        long net = funds.charge[i].net(x.supportersAtStart[i]);
+        x.counts[Count.CHARGES.ordinal()]++;
+        int on = day + funds.payoutDays[i];
+        if (on < x.payInNew.length) {
+            x.payInNew[on] += net;
+        }
+    }
+
+    /** A publication of any kind: levels charged per episode pay, the first so many of a month (rule 82), and regular items. */
+    void published(int day) {
+        x.counts[Count.EPISODES.ordinal()]++;
+        if (luck.expected) {
+            return;
+        }
+        FundsTable funds = setup.funds;
+        if (x.number[CHARGED_THIS_MONTH]++ < setup.inputs.publishing().chargesAMonth()) {
+            long before = x.payInNew[day];
+            for (int i = 0; i < funds.levels; i++) {
+                if (funds.perEpisode[i] && !(day == 0 && funds.paidToday[i])) {
+                    payOut(i, day);
+                }
+            }
+            long atOnce = x.payInNew[day] - before;
+            x.money[CASH] += atOnce;
+            x.money[PLEDGED] += atOnce;
+        }
+        for (int r = 0; r < setup.inputs.regular().size(); r++) {
+            Inputs.Regular item = setup.inputs.regular().get(r);
+            int date = setup.calendar.asOf + day;
+            if (item.every() == Inputs.Every.EPISODE && Calendar.within(date, item.from(), item.to())) {
+                x.money[CASH] +=
+                        MoneyDraws.drawRegular(item.amountMinor(), item.spreadPercent(), u(funds.regularKey[r], date));
+            }
+        }
+    }
+
+    /** A slot stayed empty. */
+    void emptySlot() {
+        x.number[EMPTY_THIS_MONTH]++;
+        x.counts[Count.EMPTY_SLOTS.ordinal()]++;
+    }
+
+    /** A person worked so many minutes for pay; booked next morning (rule 88). */
+    void wage(int p, int minutes) {
+        x.money[WAGES] += setup.crowd.pay[p] * minutes;
+    }
+
+    /** Something was paid for the material of a stage. */
+    void paid(int stage, long amount) {
+        x.stagePaid[stage] += amount;
+        x.paidToday[stage] = true;
+    }
+
+    /** Records the balance at the end of a day. */
+    void evening(int day) {
+        if (luck.expected) {
+            return;
+        }
+        long cash = x.money[CASH];
+        int month = setup.calendar.monthIndex[day];
+        if (cash < setup.reserve) {
+            x.underReserve[month] = true;
+            if (x.number[FIRST_UNDER_RESERVE] == LATER) {
+                x.number[FIRST_UNDER_RESERVE] = day;
+            }
+        }
+        if (cash < 0) {
+            x.underZero[month] = true;
+            if (x.number[FIRST_UNDER_ZERO] == LATER) {
+                x.number[FIRST_UNDER_ZERO] = day;
+            }
+        }
+        for (int s = 0; s < stageNeed.length; s++) {
+            if (x.paidToday[s]) {
+                x.paidToday[s] = false;
+                x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
+            }
+        }
+        if (x.number[FIRST_UNDER_WITHOUT] == LATER && cash + x.money[SPENT] - x.money[PLEDGED] < setup.reserve) {
+            x.number[FIRST_UNDER_WITHOUT] = day;
+        }
+        int week = setup.calendar.sundayIndex[day];
+        if (week >= 0) {
+            x.cashWeek[week] = cash;
+            x.unspentWeek[week] = cash + x.money[SPENT];
+            x.bankWeek[week] = (float) x.bank[0];
+            for (int s = 0; s < stageNeed.length; s++) {
+                if (stageNeed[s] > 0) {
+                    x.covered[s * setup.calendar.sundays.length + week] =
+                            cash + x.stagePaid[s] - stageNeed[s] >= setup.reserve;
+                }
+            }
+        }
+        if (trace != null) {
+            trace.evening(day, cash);
+        }
+    }
+
+    /** Mean of what is left to pay for a stage's lines. */
+    long need(int stage) {
+        return stageNeed[stage];
+    }
+}

@@ -1,0 +1,308 @@
+package weekwright.engine.simulate;
+
+import static weekwright.engine.simulate.EpisodeTable.NO_SLOT;
+import static weekwright.engine.simulate.State.LATER;
+import static weekwright.engine.simulate.TaskTable.NO_DAY;
+
+import java.util.Arrays;
+import weekwright.engine.Inputs.LineKind;
+import weekwright.engine.Outcome;
+import weekwright.engine.Outcome.Slot;
+
+/**
+ * Episodes from complete footage to publication (rules 65 to 75). The earliest slot is edited first among those whose footage is
+ * complete and whose slot lies within the window; a slot without its own episode makes one from the story bank as soon as it holds the
+ * target minutes; standbys are edited when nothing else is.
+ */
+final class Editing {
+    private static final int NOT_MADE = -1;
+
+    private final Setup setup;
+    private final Luck luck;
+    private final People people;
+    private final Cash cash;
+    Trace trace;
+    private State x;
+    private final int early;
+    private final int window;
+    private final double target;
+    private final boolean standbys;
+
+    Editing(Setup setup, Luck luck, People people, Cash cash) {
+        this.setup = setup;
+        this.luck = luck;
+        this.people = people;
+        this.cash = cash;
+        early = setup.inputs.publishing().earlyDays();
+        window = setup.inputs.publishing().editWindowDays();
+        target = setup.inputs.publishing().targetMinutes();
+        boolean any = false;
+        for (int e = 0; e < setup.episodes.count; e++) {
+            any |= setup.episodes.slot[e] == NO_SLOT && setup.episodes.published[e] == NO_DAY;
+        }
+        standbys = any;
+    }
+
+    /** On the as-of morning, before the marks of past work are set. */
+    void begin(State state) {
+        x = state;
+        EpisodeTable episodes = setup.episodes;
+        for (int e = 0; e < episodes.count; e++) {
+            boolean complete = episodes.footage[e] != NO_DAY;
+            x.tellsLeft[e] = complete ? 0 : episodes.tells[e];
+            x.footageDay[e] = complete ? episodes.footage[e] : -1;
+            x.lastTold[e] = Outcome.NOBODY;
+            x.cutDay[e] = episodes.cut[e] == NO_DAY ? LATER : episodes.cut[e];
+            x.editLeft[e] = episodes.cut[e] == NO_DAY ? luck.edit[e] : 0;
+            x.published[e] = episodes.published[e] != NO_DAY;
+        }
+        Arrays.fill(x.bankEdit, NOT_MADE);
+        Arrays.fill(x.bankCut, LATER);
+        Arrays.fill(x.bankUsed, false);
+    }
+
+    /** Goes on with a copied state. */
+    void restart(State state) {
+        x = state;
+    }
+
+    private boolean editable(int e, int day) {
+        return !x.published[e] && x.cutDay[e] == LATER && x.tellsLeft[e] == 0 && x.footageDay[e] < day;
+    }
+
+    /** A day of editing. */
+    void day(int day) {
+        if (setup.crowd.named == 0) {
+            return;
+        }
+        ownLines(day);
+        makeFromBank(day);
+        boolean worked = inWindow(day);
+        int slot = standbys && !worked ? firstSlot(day) : -1;
+        if (slot >= 0 && setup.calendar.slots[slot] - window <= day && !somethingCut(slot)) {
+            for (int e = 0; e < setup.episodes.count; e++) {
+                if (setup.episodes.slot[e] == NO_SLOT && editable(e, day)) {
+                    edit(e, day);
+                }
+            }
+        }
+        advance(day);
+    }
+
+    /** Edits planned episodes and those from the bank whose window is open, earliest slot first; whether there was any. */
+    private boolean inWindow(int day) {
+        EpisodeTable episodes = setup.episodes;
+        int[] slots = setup.calendar.slots;
+        int i = x.number[State.FIRST_UNCUT];
+        int b = x.number[State.FIRST_BANK];
+        boolean any = false;
+        while (true) {
+            int planned = i < episodes.count ? episodes.slot[episodes.bySlot[i]] : NO_SLOT;
+            int made = b < slots.length ? slots[b] : NO_SLOT;
+            if (Math.min(planned, made) > day + window) {
+                return any;
+            }
+            if (planned <= made) {
+                int e = episodes.bySlot[i++];
+                if (editable(e, day)) {
+                    any = true;
+                    edit(e, day);
+                }
+            } else {
+                if (x.bankEdit[b] > 0) {
+                    any = true;
+                    editBank(b, day);
+                }
+                b++;
+            }
+        }
+    }
+
+    private void advance(int day) {
+        EpisodeTable episodes = setup.episodes;
+        int i = x.number[State.FIRST_UNCUT];
+        while (i < episodes.count && (x.published[episodes.bySlot[i]] || x.cutDay[episodes.bySlot[i]] != LATER)) {
+            i++;
+        }
+        x.number[State.FIRST_UNCUT] = i;
+        int s = x.number[State.FIRST_BANK];
+        while (s < setup.calendar.slots.length && setup.calendar.slots[s] < day && x.bankEdit[s] <= 0) {
+            s++;
+        }
+        x.number[State.FIRST_BANK] = s;
+    }
+
+    /** The first slot on or after a day, -1 if none. */
+    private int firstSlot(int day) {
+        int s = slotsUntil(day - 1);
+        return s < setup.calendar.slots.length ? s : -1;
+    }
+
+    /** How many slots lie on or before a day. */
+    private int slotsUntil(int day) {
+        int[] slots = setup.calendar.slots;
+        int at = Arrays.binarySearch(slots, day);
+        return at >= 0 ? at + 1 : -at - 1;
+    }
+
+    private void ownLines(int day) {
+        OwnLines own = setup.own;
+        if (own.count == 0 || own.day[own.count - 1] < day) {
+            return;
+        }
+        for (int i = 0; i < own.count; i++) {
+            int e = own.episode[i];
+            if (own.day[i] == day && own.kind[i] == LineKind.EDIT && e >= 0 && editable(e, day)) {
+                give(e, own.person[i], Math.min(own.minutes[i], people.left(own.person[i])), day);
+            }
+        }
+    }
+
+    /** A slot in the window without its own episode sets the target minutes aside (rule 73). */
+    private void makeFromBank(int day) {
+        if (target <= 0 || x.bank[0] < target) {
+            return;
+        }
+        int[] slots = setup.calendar.slots;
+        for (int s = slotsUntil(day - 1); s < slots.length && slots[s] - window <= day; s++) {
+            int own = setup.episodes.ofSlot[s];
+            if (x.bankEdit[s] == NOT_MADE && (own < 0 || x.published[own]) && x.bank[0] >= target) {
+                x.bank[0] -= target;
+                x.bankEdit[s] = luck.bankEdit(slots[s]);
+            }
+        }
+    }
+
+    private int editorOf(int named) {
+        return named >= 0 ? named : people.mostLeft(setup.crowd.edit, 1, 0);
+    }
+
+    private void edit(int e, int day) {
+        int p = editorOf(setup.episodes.editor[e]);
+        if (p >= 0) {
+            give(e, p, people.left(p), day);
+        }
+    }
+
+    private void give(int e, int p, int available, int day) {
+        int minutes = Math.min(available, x.editLeft[e]);
+        if (minutes <= 0) {
+            return;
+        }
+        spend(p, minutes, day, e);
+        x.editLeft[e] -= minutes;
+        if (x.editLeft[e] == 0) {
+            x.cutDay[e] = day;
+        }
+    }
+
+    private void editBank(int s, int day) {
+        int p = editorOf(-1);
+        int minutes = p < 0 ? 0 : Math.min(people.left(p), x.bankEdit[s]);
+        if (minutes <= 0) {
+            return;
+        }
+        spend(p, minutes, day, -1 - s);
+        x.bankEdit[s] -= minutes;
+        if (x.bankEdit[s] == 0) {
+            x.bankCut[s] = day;
+        }
+    }
+
+    private void spend(int p, int minutes, int day, int episode) {
+        people.use(p, minutes);
+        cash.wage(p, minutes);
+        if (trace != null) {
+            trace.edits(day, p, episode, minutes);
+        }
+    }
+
+    private boolean somethingCut(int slot) {
+        int by = setup.calendar.slots[slot] - early;
+        return planned(slot, by) >= 0 || fromBank(by) >= 0;
+    }
+
+    /** Its own episode if cut by a day, else the cut, unpublished one with the earliest slot; -1 if none (rule 69). */
+    private int planned(int slot, int by) {
+        EpisodeTable episodes = setup.episodes;
+        int own = episodes.ofSlot[slot];
+        if (own >= 0 && !x.published[own] && x.cutDay[own] <= by) {
+            return own;
+        }
+        for (int i = x.number[State.FIRST_UNPUBLISHED]; i < episodes.count; i++) {
+            int e = episodes.bySlot[i];
+            if (episodes.slot[e] == NO_SLOT) {
+                break;
+            }
+            if (!x.published[e] && x.cutDay[e] <= by) {
+                return e;
+            }
+        }
+        return -1;
+    }
+
+    private int fromBank(int by) {
+        for (int s = x.number[State.FIRST_BANK_UNUSED]; s < x.bankCut.length; s++) {
+            if (setup.calendar.slots[s] - window > by + early) {
+                break;
+            }
+            if (!x.bankUsed[s] && x.bankCut[s] <= by) {
+                return s;
+            }
+        }
+        return -1;
+    }
+
+    private int standby(int by) {
+        EpisodeTable episodes = setup.episodes;
+        for (int e = 0; standbys && e < episodes.count; e++) {
+            if (episodes.slot[e] == NO_SLOT && !x.published[e] && x.cutDay[e] <= by) {
+                return e;
+            }
+        }
+        return -1;
+    }
+
+    /** The evening of a slot's day: own episode, another planned one, one from the bank, a standby, or nothing. */
+    void evening(int day) {
+        int s = setup.calendar.slotIndex[day];
+        if (s < 0) {
+            return;
+        }
+        int by = day - early;
+        int e = planned(s, by);
+        Slot outcome;
+        if (e >= 0) {
+            outcome = e == setup.episodes.ofSlot[s] ? Slot.OWN : Slot.OTHER;
+            x.published[e] = true;
+        } else {
+            int b = fromBank(by);
+            e = b >= 0 ? -1 : standby(by);
+            outcome = b >= 0 ? Slot.BANK : e >= 0 ? Slot.STANDBY : Slot.EMPTY;
+            if (b >= 0) {
+                x.bankUsed[b] = true;
+            } else if (e >= 0) {
+                x.published[e] = true;
+            }
+        }
+        x.slotOutcome[s] = (byte) outcome.ordinal();
+        if (outcome == Slot.EMPTY) {
+            cash.emptySlot();
+        } else {
+            cash.published(day);
+        }
+        if (trace != null) {
+            trace.slot(day, outcome.ordinal(), e);
+        }
+        int i = x.number[State.FIRST_UNPUBLISHED];
+        while (i < setup.episodes.count && x.published[setup.episodes.bySlot[i]]) {
+            i++;
+        }
+        x.number[State.FIRST_UNPUBLISHED] = i;
+        int u = x.number[State.FIRST_BANK_UNUSED];
+        while (u < s && (x.bankUsed[u] || x.bankEdit[u] == NOT_MADE)) {
+            u++;
+        }
+        x.number[State.FIRST_BANK_UNUSED] = u;
+    }
+}

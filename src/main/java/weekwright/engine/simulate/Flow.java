@@ -1,0 +1,404 @@
+package weekwright.engine.simulate;
+
+import static weekwright.engine.simulate.State.LATER;
+import static weekwright.engine.simulate.State.QUEUED;
+import static weekwright.engine.simulate.State.RESORT;
+import static weekwright.engine.simulate.State.WAITING;
+import static weekwright.engine.simulate.TaskTable.DONE;
+import static weekwright.engine.simulate.TaskTable.NO_DAY;
+import static weekwright.engine.simulate.TaskTable.OPEN;
+import static weekwright.engine.simulate.TaskTable.UNDER_WAY;
+
+import java.util.Arrays;
+
+/**
+ * What follows what: links and told shares that are reached, tasks that become possible, sleep until a date or a delivery, and land.
+ * A link reached on day D with a wait of w days lets the successor work from day D + w, on the same day from that minute (rule 28).
+ */
+final class Flow {
+    /** Weeks without hours after which a task under way ranks as not begun (rule 42). */
+    private static final int STALE_DAYS = 56;
+
+    private static final int NOT_UNDER_WAY = 1 << 20;
+
+    private final Setup setup;
+    private final Luck luck;
+    WorkOrder order;
+    State x;
+    int today;
+    /** Set when a task ended or a link was reached: the day's passes start again from the top (rule 40). */
+    boolean event;
+
+    /** False while the as-of morning is set up: tasks are then placed once all past links are known. */
+    private boolean started;
+
+    Flow(Setup setup, Luck luck) {
+        this.setup = setup;
+        this.luck = luck;
+    }
+
+    /** Sets the state of the as-of morning. */
+    void begin() {
+        TaskTable tasks = setup.tasks;
+        today = 0;
+        Arrays.fill(x.wakeFirst, -1);
+        Arrays.fill(x.endFirst, -1);
+        Arrays.fill(x.runFirst, -1);
+        Arrays.fill(x.accounted, -1);
+        Arrays.fill(x.workedBy, 0);
+        Arrays.fill(x.listed, false);
+        Arrays.fill(x.asleep, false);
+        started = false;
+        Arrays.fill(x.keeps, false);
+        Arrays.fill(x.heldOver, 0);
+        System.arraycopy(luck.left, 0, x.left, 0, tasks.count);
+        System.arraycopy(tasks.status, 0, x.status, 0, tasks.count);
+        System.arraycopy(tasks.lastOn, 0, x.lastOn, 0, tasks.count);
+        System.arraycopy(tasks.lastDay, 0, x.lastDay, 0, tasks.count);
+        System.arraycopy(tasks.booked, 0, x.booked, 0, tasks.count);
+        int open = 0;
+        for (int t = 0; t < tasks.count; t++) {
+            x.pending[t] = setup.links.inStart[t + 1] - setup.links.inStart[t];
+            x.availableDay[t] = NO_DAY;
+            x.availableMinute[t] = 0;
+            x.lastLink[t] = -1;
+            x.nextMark[t] = setup.links.markStart[t];
+            x.startDay[t] = tasks.started[t] == NO_DAY ? LATER : tasks.started[t];
+            x.landDay[t] = tasks.landed[t] == NO_DAY ? LATER : tasks.landed[t];
+            x.filmed[t] = tasks.filmedShare[t] * tasks.logged[t];
+            x.stop[t] = stopOf(t);
+            open += x.status[t] < DONE ? 1 : 0;
+            if (x.status[t] == UNDER_WAY && !tasks.wait[t]) {
+                keep(t);
+            }
+        }
+        x.number[State.OPEN_TASKS] = open;
+        for (int i = 0; i < tasks.count; i++) {
+            past(setup.links.order[i]);
+        }
+        started = true;
+        for (int t = 0; t < tasks.count; t++) {
+            boolean runs = tasks.wait[t] && tasks.status[t] == UNDER_WAY;
+            if (!runs && x.status[t] < DONE && (x.status[t] == UNDER_WAY || x.pending[t] == 0)) {
+                x.accounted[t] = Math.max(x.availableDay[t], 0) - 1;
+                place(t);
+            }
+        }
+    }
+
+    /** Fires what a task had reached before the as-of day (rule 29), and what a wait under way will reach. */
+    private void past(int t) {
+        LinkTable links = setup.links;
+        if (x.status[t] == OPEN) {
+            return;
+        }
+        if (setup.tasks.wait[t] && x.status[t] == UNDER_WAY) {
+            x.stop[t] = 0;
+            hold(t, 1);
+            run(t, setup.tasks.started[t]);
+            return;
+        }
+        for (int i = links.markStart[t]; i < links.markStart[t + 1]; i++) {
+            double share = links.markShare[i];
+            int day;
+            if (x.status[t] == UNDER_WAY) {
+                if (x.left[t] > luck.markLeft[i]) {
+                    return;
+                }
+                day = reachedOn(t, share);
+            } else if (links.markTarget[i] >= 0) {
+                day = links.past[links.markTarget[i]];
+            } else {
+                day = LinkTable.pastReach(setup.tasks, t, share);
+            }
+            x.nextMark[t] = i + 1;
+            hit(i, t, day, 0);
+        }
+    }
+
+    private int reachedOn(int t, double share) {
+        TaskTable tasks = setup.tasks;
+        int day = tasks.pieces[t] > 1 && tasks.piecesDone[t] > 0 && share > 0
+                ? tasks.dayOfPieces(t, (int) StrictMath.ceil(share * tasks.pieces[t] - 1e-9))
+                : tasks.dayOfMinutes(t, share * luck.total[t] - 1);
+        return day != NO_DAY ? day : tasks.started[t] != NO_DAY ? tasks.started[t] : -1;
+    }
+
+    /** A mark of a task is reached: its link, or the share that an episode tells. */
+    private void hit(int mark, int t, int day, int minute) {
+        int target = setup.links.markTarget[mark];
+        if (target >= 0) {
+            reach(target, day, minute);
+            return;
+        }
+        int e = -1 - target;
+        if (x.tellsLeft[e] > 0) {
+            if (day >= x.footageDay[e]) {
+                x.footageDay[e] = day;
+                x.lastTold[e] = t;
+            }
+            x.tellsLeft[e]--;
+        }
+    }
+
+    private void reach(int link, int day, int minute) {
+        int t = setup.links.to[link];
+        x.pending[t]--;
+        event = true;
+        if (x.status[t] != OPEN) {
+            return;
+        }
+        int wait = luck.linkWait[link];
+        int from = day + wait;
+        int fromMinute = wait == 0 ? minute : 0;
+        if (from > x.availableDay[t]) {
+            x.availableDay[t] = from;
+            x.availableMinute[t] = fromMinute;
+            x.lastLink[t] = link;
+        } else if (from == x.availableDay[t]) {
+            x.availableMinute[t] = Math.max(x.availableMinute[t], fromMinute);
+        }
+        if (x.pending[t] == 0 && started) {
+            x.accounted[t] = Math.max(x.availableDay[t], 0) - 1;
+            place(t);
+        }
+    }
+
+    /**
+     * Puts a task whose links are satisfied (or that is under way) where it belongs: asleep until a date, in the list of what may
+     * be worked, or nowhere while its material is missing and the day on which it was needed is known.
+     */
+    void place(int t) {
+        if (x.listed[t] || x.asleep[t] || x.status[t] >= DONE) {
+            return;
+        }
+        if (x.left[t] == 0) {
+            x.startDay[t] = Math.min(x.startDay[t], Math.max(today, x.availableDay[t]));
+            land(t, Math.max(0, x.availableDay[t]), x.availableMinute[t]);
+            return;
+        }
+        int linked = x.availableDay[t];
+        int from = Math.max(linked, setup.tasks.aside[t]);
+        if (x.status[t] == OPEN) {
+            from = Math.max(from, Math.max(setup.tasks.notBefore[t], order.notBefore[t]));
+            if (x.booked[t] != NO_DAY) {
+                while (x.booked[t] < Math.max(from, today)) {
+                    x.booked[t] += luck.rebookDays(t, x.booked[t]);
+                }
+                from = x.booked[t];
+            }
+        }
+        if (from > today) {
+            sleep(t, from, from > linked ? setup.reasons.booking : Reasons.WORKED);
+        } else if (x.left[t] > x.stop[t] || !needKnown(t)) {
+            list(t);
+        }
+    }
+
+    /** Whether the day on which a task short of material would have gone on is known. */
+    private boolean needKnown(int t) {
+        for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
+            int m = setup.lines.ofTask[i];
+            if (x.line[m] > LineTable.THERE && x.needDay[m] == LATER) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Wakes it on a day; {@link Reasons#WORKED} as reason for "nothing to account for". */
+    void sleep(int t, int day, int reason) {
+        x.asleep[t] = true;
+        if (day < x.wakeFirst.length) {
+            x.wakeNext[t] = x.wakeFirst[day];
+            x.wakeFirst[day] = t;
+            x.wakeReason[t] = reason;
+        }
+    }
+
+    private void list(int t) {
+        int[] list = setup.tasks.wait[t] ? x.waits : x.queue;
+        int which = setup.tasks.wait[t] ? WAITING : QUEUED;
+        int key = key(t);
+        int i = x.number[which]++;
+        while (i > 0 && key(list[i - 1]) > key) {
+            list[i] = list[i - 1];
+            i--;
+        }
+        list[i] = t;
+        x.listed[t] = true;
+    }
+
+    /** Under way first, by rank; then by priority and rank (rules 42, 43). */
+    private int key(int t) {
+        if (setup.tasks.wait[t]) {
+            return order.rank[t];
+        }
+        boolean first = x.status[t] == UNDER_WAY && today - x.lastDay[t] <= STALE_DAYS;
+        return first ? order.rank[t] : NOT_UNDER_WAY + order.place[t];
+    }
+
+    /** Sorts the list of work again after tasks have begun or gone stale. */
+    void resort() {
+        x.number[RESORT] = 0;
+        for (int i = 1; i < x.number[QUEUED]; i++) {
+            int t = x.queue[i];
+            int key = key(t);
+            int j = i;
+            while (j > 0 && key(x.queue[j - 1]) > key) {
+                x.queue[j] = x.queue[j - 1];
+                j--;
+            }
+            x.queue[j] = t;
+        }
+    }
+
+    /** Opens a day: waits that end land, sleepers wake (rule 31: a wait ends on the morning of D + n). */
+    void morning(int day) {
+        today = day;
+        for (int t = x.endFirst[day]; t >= 0; ) {
+            int next = x.endNext[t];
+            endWait(t, day);
+            t = next;
+        }
+        for (int t = x.wakeFirst[day]; t >= 0; ) {
+            int next = x.wakeNext[t];
+            x.asleep[t] = false;
+            if (x.wakeReason[t] != Reasons.WORKED) {
+                x.account(t, x.wakeReason[t], day - 1);
+            }
+            place(t);
+            t = next;
+        }
+    }
+
+    private void endWait(int t, int day) {
+        x.account(t, setup.reasons.wait + t, day);
+        hold(t, -1);
+        x.left[t] = 0;
+        land(t, day, 0);
+    }
+
+    /** A wait begins on the evening of a day. */
+    void beginWait(int t) {
+        x.startDay[t] = today;
+        x.status[t] = UNDER_WAY;
+        hold(t, 1);
+        run(t, today);
+    }
+
+    /** A wait that began on a day reaches its shares on the mornings of its days and ends after all of them. */
+    private void run(int t, int begun) {
+        LinkTable links = setup.links;
+        int n = luck.total[t];
+        for (int i = links.markStart[t]; i < links.markStart[t + 1] && links.markShare[i] < 1; i++) {
+            x.nextMark[t] = i + 1;
+            hit(i, t, begun + (int) StrictMath.ceil(links.markShare[i] * n - 1e-9), 0);
+        }
+        int end = begun + n;
+        if (end <= today) {
+            endWait(t, today);
+        } else if (end < x.endFirst.length) {
+            x.endNext[t] = x.endFirst[end];
+            x.endFirst[end] = t;
+        }
+    }
+
+    /** A task holds what it needs of equipment over night, or gives it back. */
+    private void hold(int t, int sign) {
+        EquipmentTable equipment = setup.equipment;
+        for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
+            x.heldOver[equipment.needed[i]] += sign * equipment.amount[i];
+        }
+    }
+
+    /** A task under way on the as-of day has had its kept equipment since its first hour. */
+    private void keep(int t) {
+        EquipmentTable equipment = setup.equipment;
+        for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
+            if (equipment.kept[equipment.needed[i]]) {
+                x.heldOver[equipment.needed[i]] += equipment.amount[i];
+                x.keeps[t] = true;
+            }
+        }
+    }
+
+    /** After a stretch: what the work done has reached. */
+    void progress(int t, int minute) {
+        LinkTable links = setup.links;
+        while (x.nextMark[t] < links.markStart[t + 1] && x.left[t] <= luck.markLeft[x.nextMark[t]]) {
+            int mark = x.nextMark[t]++;
+            hit(mark, t, today, minute);
+        }
+        if (x.left[t] == 0) {
+            land(t, today, minute);
+        }
+    }
+
+    private void land(int t, int day, int minute) {
+        LinkTable links = setup.links;
+        x.status[t] = DONE;
+        x.landDay[t] = day;
+        x.number[State.OPEN_TASKS]--;
+        event = true;
+        while (x.nextMark[t] < links.markStart[t + 1]) {
+            int mark = x.nextMark[t]++;
+            hit(mark, t, day, minute);
+        }
+    }
+
+    /**
+     * Down to how many minutes a task may be worked with the material that is there (rules 64, 131): {@link State#LATER} if it may
+     * not begin, 0 if nothing is missing. A task under way on the as-of day is not held by lines it would have begun with.
+     */
+    int stopOf(int t) {
+        LineTable lines = setup.lines;
+        int stop = 0;
+        boolean begun = setup.tasks.status[t] == UNDER_WAY;
+        for (int i = lines.start[t]; i < lines.start[t + 1]; i++) {
+            int m = lines.ofTask[i];
+            if (x.line[m] <= LineTable.THERE) {
+                continue;
+            }
+            int until = LATER;
+            if (lines.atShare[m] > 0 && !setup.tasks.wait[t]) {
+                until = luck.leftAtShare(t, lines.atShare[m]);
+                until = begun && luck.left[t] <= until ? 0 : until;
+            } else if (lines.lotShare[m] > 0) {
+                int pieces = piecesThere(t, lines.lot[m]);
+                until = pieces == 0 && !begun ? LATER : luck.leftAtPieces(t, pieces);
+            } else if (begun) {
+                until = 0;
+            }
+            stop = Math.max(stop, until);
+        }
+        return stop;
+    }
+
+    private int piecesThere(int t, int lot) {
+        LineTable lines = setup.lines;
+        double share = 0;
+        for (int i = lines.start[t]; i < lines.start[t + 1]; i++) {
+            int m = lines.ofTask[i];
+            share += lines.lot[m] == lot && x.line[m] == LineTable.THERE ? lines.lotShare[m] : 0;
+        }
+        return (int) StrictMath.floor(share * setup.tasks.pieces[t] + 1e-9);
+    }
+
+    /** A line has come: its task may go on. */
+    void arrived(int m) {
+        int t = setup.lines.task[m];
+        if (x.status[t] >= DONE) {
+            return;
+        }
+        boolean stuck = x.left[t] <= x.stop[t];
+        x.stop[t] = stopOf(t);
+        if (stuck && x.left[t] > x.stop[t] && (x.status[t] == UNDER_WAY || x.pending[t] == 0)) {
+            if (today > x.accounted[t] + 1 && x.availableDay[t] < today) {
+                int reason = x.heldForFunds[m] ? setup.reasons.funds : setup.reasons.material + m;
+                x.account(t, reason, today - 1);
+            }
+            place(t);
+        }
+    }
+}

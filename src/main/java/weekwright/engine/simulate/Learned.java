@@ -1,0 +1,117 @@
+package weekwright.engine.simulate;
+
+import java.util.ArrayList;
+import java.util.List;
+import weekwright.engine.Inputs;
+import weekwright.engine.Inputs.As;
+import weekwright.engine.Inputs.Camera;
+import weekwright.engine.Inputs.Kind;
+import weekwright.engine.Inputs.Task;
+import weekwright.engine.Inputs.Worked;
+
+/** What the finished tasks teach: the effort ratio, and the hours that stand in for a task without an estimate. */
+public final class Learned {
+    private final Inputs inputs;
+    private final EffortRatio ratio;
+    private final List<String> ignored = new ArrayList<>();
+
+    /** Learns from the tasks done by the as-of day (rules 12 to 17). */
+    public Learned(Inputs inputs) {
+        this.inputs = inputs;
+        List<double[]> rows = new ArrayList<>();
+        for (Task task : inputs.tasks()) {
+            if (!finished(task) || !task.estimate().given()) {
+                continue;
+            }
+            int actual = minutes(task, Integer.MIN_VALUE);
+            double units = PiecesLog.unitSum(1, Math.max(1, task.pieces()), task.learningPercent());
+            if (!EffortRatio.counts(actual, task.estimate().low() * units)) {
+                ignored.add(task.id());
+                continue;
+            }
+            double mean = task.estimate().mean() * units * (1 + fixedPercent(task) / 100);
+            double deviation = task.estimate().deviation() * units * (1 + fixedPercent(task) / 100);
+            double v = EffortRatio.variance(mean, deviation);
+            rows.add(new double[] {
+                EffortRatio.logRatio(actual, mean, v),
+                v,
+                EffortRatio.ageWeight(
+                        inputs.asOf() - task.done(), inputs.model().effortHalfLife())
+            });
+        }
+        ratio = EffortRatio.learn(inputs.model().priorRatio(), column(rows, 0), column(rows, 1), column(rows, 2));
+    }
+
+    /** The posterior of the effort ratio. */
+    public EffortRatio ratio() {
+        return ratio;
+    }
+
+    /** Ids of finished tasks that were left out because next to nothing was logged on them (rule 15). */
+    public List<String> ignored() {
+        return List.copyOf(ignored);
+    }
+
+    private static double[] column(List<double[]> rows, int i) {
+        return rows.stream().mapToDouble(row -> row[i]).toArray();
+    }
+
+    private boolean finished(Task task) {
+        return task.kind() == Kind.WORK
+                && task.done() != Inputs.NONE
+                && task.done() <= inputs.asOf()
+                && task.dropped() == Inputs.NONE
+                && minutes(task, Integer.MIN_VALUE) > 0;
+    }
+
+    private static int minutes(Task task, int after) {
+        return task.log().stream()
+                .filter(w -> w.as() == As.HANDS && w.date() > after)
+                .mapToInt(Worked::minutes)
+                .sum();
+    }
+
+    private double fixedPercent(Task task) {
+        if (task.camera() != Camera.FIXED) {
+            return 0;
+        }
+        return task.cameraExtraPercent() >= 0
+                ? task.cameraExtraPercent()
+                : inputs.model().cameraFixedPercent();
+    }
+
+    /** How the hours left of an open work task are drawn. */
+    TaskEffort effortOf(Task task) {
+        int logged = minutes(task, Integer.MIN_VALUE);
+        Inputs.Range e = task.estimate();
+        if (!e.given()) {
+            double[] ofStage = finishedMinutes(task.stage());
+            return TaskEffort.guessed(ofStage.length > 0 ? ofStage : finishedMinutes(""), logged);
+        }
+        if (task.leftMinutes() >= 0) {
+            int since = task.leftOn() == Inputs.NONE ? 0 : minutes(task, task.leftOn());
+            return TaskEffort.said(e.low(), e.likely(), e.high(), task.leftMinutes(), since);
+        }
+        if (task.pieces() > 1) {
+            List<Worked> byHands =
+                    task.log().stream().filter(w -> w.as() == As.HANDS).toList();
+            PiecesLog log = PiecesLog.of(
+                    byHands.stream().mapToInt(Worked::minutes).toArray(),
+                    byHands.stream().mapToInt(Worked::pieces).toArray());
+            double extra = fixedPercent(task);
+            return log.done() >= PiecesLog.ENOUGH_TO_FIT
+                    ? TaskEffort.piecesFitted(
+                            e.low(), e.likely(), e.high(), extra, task.pieces(), task.learningPercent(), log, ratio)
+                    : TaskEffort.piecesEstimated(
+                            e.low(), e.likely(), e.high(), extra, task.pieces(), task.learningPercent(), log);
+        }
+        return TaskEffort.estimated(e.low(), e.likely(), e.high(), fixedPercent(task), logged);
+    }
+
+    private double[] finishedMinutes(String stage) {
+        return inputs.tasks().stream()
+                .filter(t -> finished(t) && (stage.isEmpty() || t.stage().equals(stage)))
+                .mapToDouble(t -> minutes(t, Integer.MIN_VALUE))
+                .toArray();
+    }
+}

@@ -1,0 +1,312 @@
+package weekwright.engine.simulate;
+
+import java.util.Arrays;
+import weekwright.engine.Inputs;
+
+/**
+ * What is drawn for one trial before its first day, or the expected values from which the plan is made (rule 54). One per thread,
+ * filled anew for each trial. Minutes and days are whole.
+ */
+final class Luck {
+    /** Least that is left of an episode not cut (rule 74: a tenth of an hour). */
+    private static final int LEAST_EDIT = 6;
+
+    /** "Never". */
+    static final int NEVER = Integer.MAX_VALUE;
+
+    private final Setup setup;
+    /** Whether these are expected values. */
+    boolean expected;
+
+    long trialKey;
+    double beta;
+    double kappa;
+    /** Person-minutes of the whole task, of a wait its days. */
+    final int[] total;
+    /** Person-minutes left on the as-of day. */
+    final int[] left;
+    /** A mark is reached when so many person-minutes or fewer are left. */
+    final int[] markLeft;
+
+    final int[] linkWait;
+    final long[] cost;
+    final long[] deposit;
+    final int[] lead;
+    final int[] edit;
+    final boolean[] lost;
+    final int[] came;
+    /** Day on which equipment that is down is back. */
+    final int[] back;
+
+    final double[] joining;
+    final double[] leaving;
+    final long[] regular;
+    final long[] other;
+
+    /** By task of several pieces: share of the hours of all pieces that the first k take. */
+    private final double[][] piecesTaken;
+    /** Chance of a lost day after a lost and after a fine one, by month. */
+    private final double[] lostAfterLost = new double[12];
+
+    private final double[] lostAfterFine = new double[12];
+    private final boolean outdoors;
+
+    Luck(Setup setup) {
+        this.setup = setup;
+        TaskTable tasks = setup.tasks;
+        total = new int[tasks.count];
+        left = new int[tasks.count];
+        markLeft = new int[setup.links.markShare.length];
+        linkWait = new int[setup.links.count];
+        cost = new long[setup.lines.count];
+        deposit = new long[setup.lines.count];
+        lead = new int[setup.lines.count];
+        edit = new int[setup.episodes.count];
+        lost = new boolean[setup.calendar.days];
+        came = new int[setup.inputs.gatherings().size()];
+        back = new int[setup.equipment.count];
+        joining = new double[setup.funds.levels];
+        leaving = new double[setup.funds.levels];
+        regular = new long[setup.funds.regularDay.length];
+        other = new long[setup.calendar.months.length];
+        piecesTaken = new double[tasks.count][];
+        boolean any = false;
+        for (int t = 0; t < tasks.count; t++) {
+            any |= tasks.outdoors[t] && tasks.status[t] <= TaskTable.UNDER_WAY;
+            if (tasks.pieces[t] > 1) {
+                piecesTaken[t] = new double[tasks.pieces[t] + 1];
+                double all = PiecesLog.unitSum(1, tasks.pieces[t], tasks.learning[t]);
+                for (int k = 1; k <= tasks.pieces[t]; k++) {
+                    piecesTaken[t][k] = PiecesLog.unitSum(1, k, tasks.learning[t]) / all;
+                }
+            }
+        }
+        outdoors = any;
+        double spell = Math.max(1, setup.inputs.weather().spellDays());
+        for (int m = 0; m < 12; m++) {
+            double p = setup.inputs.weather().lost().get(m);
+            double toLost = p >= 1 ? 1 : p / (spell * (1 - p));
+            lostAfterFine[m] = Math.min(1, toLost);
+            lostAfterLost[m] = p <= 0 ? 0 : toLost > 1 ? 2 - 1 / p : 1 - 1 / spell;
+            if (p >= 1) {
+                lostAfterLost[m] = 1;
+            }
+        }
+    }
+
+    /** Draws trial number {@code trial} (from 0). */
+    void draw(long seed, int trial) {
+        expected = false;
+        trialKey = Streams.trialKey(seed, trial);
+        kappa = setup.kappa.at(u(setup.spreadKey, 0));
+        beta = setup.learned.ratio().beta(kappa, u(setup.ratioKey, 0));
+        take();
+        weather();
+        FundsTable funds = setup.funds;
+        for (int i = 0; i < funds.levels; i++) {
+            joining[i] = funds.joinRate[i] == null ? 0 : funds.joinRate[i].at(u(funds.key[i][0], 0));
+            leaving[i] = funds.leaveShare[i].at(u(funds.key[i][1], 0));
+        }
+        for (int o = 0; o < regular.length; o++) {
+            Inputs.Regular item = setup.inputs.regular().get(funds.regularItem[o]);
+            regular[o] = MoneyDraws.drawRegular(
+                    item.amountMinor(),
+                    item.spreadPercent(),
+                    u(funds.regularKey[funds.regularItem[o]], setup.calendar.asOf + funds.regularDay[o]));
+        }
+        for (int m = 0; m < other.length; m++) {
+            other[m] = MoneyDraws.drawMonth(funds.otherMonths, u(funds.otherKey, setup.calendar.months[m]));
+        }
+    }
+
+    /** Sets expected values: β = β_n, κ = 1, means, weather by error diffusion; nothing about money. */
+    void expect() {
+        expected = true;
+        trialKey = 0;
+        kappa = 1;
+        beta = setup.learned.ratio().betaN();
+        take();
+        double owed = 0;
+        for (int d = 0; d < lost.length; d++) {
+            owed += setup.inputs.weather().lost().get(setup.calendar.monthOfYear[d]);
+            lost[d] = owed > 1;
+            owed -= lost[d] ? 1 : 0;
+        }
+    }
+
+    private double u(long key, long index) {
+        return Streams.uniform(trialKey, key, index);
+    }
+
+    private void take() {
+        takeTasks();
+        takeMarks();
+        LinkTable links = setup.links;
+        for (int l = 0; l < links.count; l++) {
+            linkWait[l] = links.wait[l].mean() <= 0
+                    ? 0
+                    : ThreePoint.wholeDays(links.wait[l].take(expected ? 0 : u(links.key[l], 0), expected));
+        }
+        takeLines();
+        EpisodeTable episodes = setup.episodes;
+        for (int e = 0; e < episodes.count; e++) {
+            if (episodes.cut[e] == TaskTable.NO_DAY) {
+                double minutes = expected
+                        ? episodes.edit[e].mean()
+                        : episodes.edit[e].drawBeyond(episodes.edited[e], u(episodes.editKey[e], 0));
+                edit[e] = StrictMath.max(LEAST_EDIT, (int) StrictMath.round(minutes) - episodes.edited[e]);
+            }
+        }
+        for (int g = 0; g < came.length; g++) {
+            Inputs.Gathering gathering = setup.inputs.gatherings().get(g);
+            came[g] = expected
+                    ? (int) StrictMath.round(gathering.hands() * gathering.comeShare())
+                    : Inverse.binomial(
+                            gathering.hands(), gathering.comeShare(), u(setup.gatheringKey[g], gathering.date()));
+        }
+        EquipmentTable equipment = setup.equipment;
+        for (int q = 0; q < back.length; q++) {
+            int from = equipment.downFrom[q];
+            if (from == TaskTable.NO_DAY || equipment.back[q] == null) {
+                back[q] = NEVER;
+            } else if (expected) {
+                back[q] = StrictMath.max(from < 0 ? 1 : 0, from + ThreePoint.wholeDays(equipment.back[q].mean()));
+            } else if (from < 0) {
+                double days = equipment.back[q].drawBeyond(-from, u(equipment.backKey[q], 0));
+                back[q] = StrictMath.max(1, from + ThreePoint.wholeDays(days));
+            } else {
+                back[q] = from + ThreePoint.wholeDays(equipment.back[q].draw(u(equipment.backKey[q], 0)));
+            }
+        }
+    }
+
+    private void takeTasks() {
+        TaskTable tasks = setup.tasks;
+        for (int t = 0; t < tasks.count; t++) {
+            if (tasks.status[t] >= TaskTable.DONE) {
+                left[t] = 0;
+                total[t] = tasks.wait[t] ? StrictMath.max(0, tasks.landed[t] - tasks.started[t]) : tasks.logged[t];
+            } else if (tasks.wait[t]) {
+                total[t] = waitDays(t);
+                left[t] = 1;
+            } else {
+                double minutes = expected
+                        ? tasks.effort[t].expectedLeft(beta)
+                        : tasks.effort[t].left(beta, kappa, u(setup.hoursKey[t], 0));
+                left[t] = (int) StrictMath.min(1e8, StrictMath.max(1, StrictMath.round(minutes)));
+                total[t] = tasks.logged[t] + left[t];
+            }
+        }
+        for (int r = tasks.listed; r < tasks.count; r++) {
+            int rest = total[r];
+            for (int t = 0; t < tasks.listed; t++) {
+                if (tasks.stage[t] == tasks.roughOf[r] && !tasks.wait[t] && tasks.status[t] != TaskTable.DROPPED) {
+                    rest -= total[t];
+                }
+            }
+            left[r] = StrictMath.max(0, rest);
+            total[r] = left[r];
+        }
+    }
+
+    private int waitDays(int t) {
+        TaskTable tasks = setup.tasks;
+        Spread days = tasks.waitDays[t];
+        if (tasks.status[t] != TaskTable.UNDER_WAY) {
+            return ThreePoint.wholeDays(days.take(expected ? 0 : u(setup.hoursKey[t], 0), expected));
+        }
+        int gone = -tasks.started[t];
+        double drawn = expected ? days.drawBeyond(gone, 0.5) : days.drawBeyond(gone, u(setup.hoursKey[t], 0));
+        return StrictMath.max(gone + 1, ThreePoint.wholeDays(drawn));
+    }
+
+    private void takeMarks() {
+        LinkTable links = setup.links;
+        for (int t = 0; t < setup.tasks.count; t++) {
+            for (int i = links.markStart[t]; i < links.markStart[t + 1]; i++) {
+                markLeft[i] = leftAtShare(t, links.markShare[i]);
+            }
+        }
+    }
+
+    /**
+     * How many person-minutes are left when a share of the task is done (rule 27: hours done of the drawn hours; of a task in
+     * pieces, pieces done of all pieces).
+     */
+    int leftAtShare(int t, double share) {
+        if (share >= 1) {
+            return 0;
+        }
+        if (setup.tasks.pieces[t] > 1) {
+            return leftAtPieces(t, (int) StrictMath.ceil(share * setup.tasks.pieces[t] - 1e-9));
+        }
+        return (int) StrictMath.floor((1 - share) * total[t]);
+    }
+
+    /** How many person-minutes are left when the first {@code k} pieces are done. */
+    int leftAtPieces(int t, int k) {
+        double[] taken = piecesTaken[t];
+        int done = setup.tasks.piecesDone[t];
+        if (k <= done) {
+            return left[t];
+        }
+        if (k >= taken.length - 1) {
+            return 0;
+        }
+        return (int) StrictMath.floor(left[t] * (1 - taken[k]) / (1 - taken[done]));
+    }
+
+    /** Days from a missed turn to the next, at least one (rule 129), drawn for the date that was missed. */
+    int rebookDays(int t, int day) {
+        Spread days = setup.tasks.rebook[t];
+        double drawn = days.take(expected ? 0 : u(setup.rebookKey[t], setup.calendar.asOf + (long) day), expected);
+        return StrictMath.max(1, ThreePoint.wholeDays(drawn));
+    }
+
+    /** Edit minutes of an episode made from the story bank for the slot of a day. */
+    int bankEdit(int slotDay) {
+        EpisodeTable episodes = setup.episodes;
+        double minutes = episodes.standardEdit.take(
+                expected ? 0 : u(episodes.bankKey, setup.calendar.asOf + (long) slotDay), expected);
+        return StrictMath.max(LEAST_EDIT, (int) StrictMath.round(minutes));
+    }
+
+    private void takeLines() {
+        LineTable lines = setup.lines;
+        for (int m = 0; m < lines.count; m++) {
+            if (lines.status[m] < LineTable.OUT) {
+                continue;
+            }
+            double price = lines.price[m].take(expected ? 0 : u(lines.priceKey[m], 0), expected);
+            cost[m] = MoneyDraws.lineCost(lines.quantity[m], lines.waste[m], price);
+            if (lines.status[m] == LineTable.OUT) {
+                // what is left to pay on arrival (rule 62); the lead counts from the order
+                cost[m] = StrictMath.max(0, cost[m] - lines.paid[m]);
+                deposit[m] = 0;
+                int gone = -lines.ordered[m];
+                double days = expected ? lines.lead[m].mean() : lines.lead[m].drawBeyond(gone, u(lines.leadKey[m], 0));
+                lead[m] = StrictMath.max(gone + 1, ThreePoint.wholeDays(days));
+            } else {
+                deposit[m] = MoneyDraws.deposit(cost[m], lines.deposit[m]);
+                lead[m] = ThreePoint.wholeDays(lines.lead[m].take(expected ? 0 : u(lines.leadKey[m], 0), expected));
+            }
+        }
+    }
+
+    /** Lost days in spells (rule 50): a chain of lost and fine days, the chances those of the day's month. */
+    private void weather() {
+        if (!outdoors) {
+            Arrays.fill(lost, false);
+            return;
+        }
+        boolean yesterday = false;
+        for (int d = 0; d < lost.length; d++) {
+            int month = setup.calendar.monthOfYear[d];
+            double p = d == 0
+                    ? setup.inputs.weather().lost().get(month)
+                    : yesterday ? lostAfterLost[month] : lostAfterFine[month];
+            yesterday = p > 0 && u(setup.weatherKey, setup.calendar.asOf + d) < p;
+            lost[d] = yesterday;
+        }
+    }
+}

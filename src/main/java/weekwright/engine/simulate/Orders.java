@@ -1,0 +1,269 @@
+package weekwright.engine.simulate;
+
+import static weekwright.engine.simulate.State.CASH;
+import static weekwright.engine.simulate.State.DUE;
+import static weekwright.engine.simulate.State.LATER;
+import static weekwright.engine.simulate.State.NEXT_DUE;
+import static weekwright.engine.simulate.State.OWED;
+import static weekwright.engine.simulate.State.SPENT;
+import static weekwright.engine.simulate.State.TO_ORDER;
+import static weekwright.engine.simulate.TaskTable.NO_DAY;
+
+import java.util.Arrays;
+import weekwright.engine.Outcome.Count;
+
+/**
+ * Orders and deliveries (rules 56 to 63). A line's order day is the planned day of its need less its likely lead and the margin, moved
+ * each week by the drift of its task against the plan. On or after it the order goes out if cash - its whole cost - balances still owed
+ * is at least the reserve; lines are looked at by order day, planned day, file, and one that waits for funds holds back all later ones
+ * that cost more than a small amount.
+ */
+final class Orders {
+    private final Setup setup;
+    private final Luck luck;
+    private final Flow flow;
+    private final Cash cash;
+    private final int[] drift;
+    Trace trace;
+    private WorkOrder order;
+    private State x;
+    /** Called before the first order of the trial is held: the two answers part here. */
+    private final Runnable parting;
+
+    Orders(Setup setup, Luck luck, Flow flow, Cash cash, Runnable parting) {
+        this.setup = setup;
+        this.luck = luck;
+        this.flow = flow;
+        this.cash = cash;
+        this.parting = parting;
+        drift = new int[setup.tasks.count];
+    }
+
+    /** On the as-of morning; {@code expected}: lines not ordered are there at as-of + mean lead (rule 54), and nothing is paid. */
+    void begin(State state, WorkOrder workOrder) {
+        x = state;
+        order = workOrder;
+        LineTable lines = setup.lines;
+        Arrays.fill(x.arriveFirst, -1);
+        Arrays.fill(x.orderedOn, LATER);
+        Arrays.fill(x.needDay, LATER);
+        Arrays.fill(x.heldForFunds, false);
+        x.number[DUE] = 0;
+        int open = 0;
+        for (int m = 0; m < lines.count; m++) {
+            x.line[m] = lines.status[m];
+            if (lines.status[m] == LineTable.OUT) {
+                x.orderedOn[m] = lines.ordered[m];
+                x.money[OWED] += luck.cost[m];
+                arriveOn(m, lines.ordered[m] + luck.lead[m]);
+            } else if (lines.status[m] == LineTable.TO_ORDER) {
+                if (luck.expected) {
+                    x.line[m] = LineTable.OUT;
+                    x.orderedOn[m] = 0;
+                    if (luck.lead[m] == 0) {
+                        x.line[m] = LineTable.THERE;
+                    } else {
+                        arriveOn(m, luck.lead[m]);
+                    }
+                } else {
+                    open++;
+                    x.orderDay[m] = orderDay(m, 0);
+                }
+            }
+        }
+        x.number[TO_ORDER] = open;
+        soonest();
+    }
+
+    /** Goes on with a copied state. */
+    void restart(State state) {
+        x = state;
+    }
+
+    private int orderDay(int m, int moved) {
+        int t = setup.lines.task[m];
+        int start = order.start[t];
+        if (start == LATER) {
+            return LATER;
+        }
+        double length = order.landing[t] == LATER ? 0 : order.landing[t] - start;
+        int need = start + (int) (setup.lines.atShare[m] * length);
+        return need + moved - setup.lines.likelyLead[m] - setup.inputs.orders().marginDays();
+    }
+
+    private void soonest() {
+        int next = LATER;
+        for (int m = 0; m < setup.lines.count; m++) {
+            if (x.line[m] == LineTable.TO_ORDER && !isDue(m)) {
+                next = Math.min(next, x.orderDay[m]);
+            }
+        }
+        x.number[NEXT_DUE] = next;
+    }
+
+    private boolean isDue(int m) {
+        for (int i = 0; i < x.number[DUE]; i++) {
+            if (x.due[i] == m) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void arriveOn(int m, int day) {
+        if (day < x.arriveFirst.length) {
+            x.arriveNext[m] = x.arriveFirst[day];
+            x.arriveFirst[day] = m;
+        }
+    }
+
+    /** Deliveries of a morning; balances are paid whatever the cash (rule 60). */
+    void morning(int day) {
+        for (int m = x.arriveFirst[day]; m >= 0; m = x.arriveNext[m]) {
+            arrive(m, day);
+        }
+    }
+
+    private void arrive(int m, int day) {
+        x.line[m] = LineTable.THERE;
+        if (!luck.expected) {
+            long balance = luck.cost[m] - luck.deposit[m];
+            x.money[OWED] -= balance;
+            pay(m, balance);
+            if (trace != null) {
+                trace.arrived(day, m, balance);
+            }
+        }
+        flow.arrived(m);
+    }
+
+    private void pay(int m, long amount) {
+        if (amount != 0) {
+            x.money[CASH] -= amount;
+            if (setup.lines.status[m] == LineTable.TO_ORDER) {
+                x.money[SPENT] += amount;
+            }
+            cash.paid(setup.tasks.stage[setup.lines.task[m]], amount);
+        }
+    }
+
+    /**
+     * The day's orders.
+     *
+     * @param hold whether orders wait for funds
+     */
+    void day(int day, boolean hold) {
+        if (x.number[TO_ORDER] == 0) {
+            return;
+        }
+        if (day > 0 && setup.calendar.monday[day]) {
+            carryDrift(day);
+        }
+        if (day >= x.number[NEXT_DUE]) {
+            fallDue(day);
+        }
+        boolean waiting = false;
+        int kept = 0;
+        int n = x.number[DUE];
+        for (int i = 0; i < n; i++) {
+            int m = x.due[i];
+            long cost = luck.cost[m];
+            if (hold && cost > 0) {
+                boolean affordable = x.money[CASH] - cost - x.money[OWED] >= setup.reserve;
+                if (!affordable || (waiting && cost > setup.inputs.orders().smallMinor())) {
+                    if (!waiting) {
+                        part(i, kept, n);
+                        waiting = true;
+                    }
+                    x.heldForFunds[m] = true;
+                    x.due[kept++] = m;
+                    continue;
+                }
+            }
+            send(m, day);
+        }
+        x.number[DUE] = kept;
+    }
+
+    /** The list is made whole before the state is copied: those already sent are no longer in it. */
+    private void part(int at, int kept, int n) {
+        System.arraycopy(x.due, at, x.due, kept, n - at);
+        x.number[DUE] = kept + n - at;
+        parting.run();
+        System.arraycopy(x.due, kept, x.due, at, n - at);
+    }
+
+    private void send(int m, int day) {
+        x.line[m] = LineTable.OUT;
+        x.orderedOn[m] = day;
+        x.number[TO_ORDER]--;
+        x.counts[Count.ORDERS.ordinal()]++;
+        pay(m, luck.deposit[m]);
+        x.money[OWED] += luck.cost[m] - luck.deposit[m];
+        if (trace != null) {
+            trace.ordered(day, m, luck.cost[m], x.money[CASH], x.money[OWED]);
+        }
+        if (luck.lead[m] == 0) {
+            arrive(m, day);
+        } else {
+            arriveOn(m, day + luck.lead[m]);
+        }
+    }
+
+    private void fallDue(int day) {
+        for (int m = 0; m < setup.lines.count; m++) {
+            if (x.line[m] == LineTable.TO_ORDER && x.orderDay[m] <= day && !isDue(m)) {
+                int i = x.number[DUE]++;
+                while (i > 0 && before(m, x.due[i - 1])) {
+                    x.due[i] = x.due[i - 1];
+                    i--;
+                }
+                x.due[i] = m;
+            }
+        }
+        soonest();
+    }
+
+    private boolean before(int m, int other) {
+        if (x.orderDay[m] != x.orderDay[other]) {
+            return x.orderDay[m] < x.orderDay[other];
+        }
+        int start = order.start[setup.lines.task[m]];
+        int otherStart = order.start[setup.lines.task[other]];
+        return start != otherStart ? start < otherStart : m < other;
+    }
+
+    /**
+     * Carries each task's drift against the plan along its links (rule 56): of a done task its own; under way or overdue: from today;
+     * else the largest of its predecessors'.
+     */
+    private void carryDrift(int day) {
+        LinkTable links = setup.links;
+        for (int i = 0; i < setup.tasks.count; i++) {
+            int t = links.order[i];
+            if (order.start[t] == LATER || order.landing[t] == LATER) {
+                drift[t] = 0;
+            } else if (x.status[t] >= TaskTable.DONE) {
+                drift[t] = x.landDay[t] < 0 ? 0 : x.landDay[t] - order.landing[t];
+            } else if (x.status[t] == TaskTable.UNDER_WAY) {
+                double share = setup.tasks.wait[t] || luck.left[t] == 0 ? 0 : (double) x.left[t] / luck.left[t];
+                int rest = (int) (share * (order.landing[t] - Math.max(order.start[t], 0)));
+                drift[t] = setup.tasks.wait[t] ? x.startDay[t] - order.start[t] : day + rest - order.landing[t];
+            } else {
+                int most = NO_DAY;
+                for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
+                    most = Math.max(most, drift[links.from[links.in[j]]]);
+                }
+                most = most == NO_DAY ? 0 : most;
+                drift[t] = Math.max(most, day - order.start[t]);
+            }
+        }
+        for (int m = 0; m < setup.lines.count; m++) {
+            if (x.line[m] == LineTable.TO_ORDER && !isDue(m)) {
+                int t = setup.lines.task[m];
+                x.orderDay[m] = order.start[t] == LATER ? LATER : orderDay(m, drift[t]);
+            }
+        }
+        soonest();
+    }
+}

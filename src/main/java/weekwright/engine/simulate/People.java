@@ -1,0 +1,227 @@
+package weekwright.engine.simulate;
+
+import java.util.Arrays;
+
+/**
+ * The people of one day: how long each is there, how much of it is used, and who works on what (rules 37 and 38). Hours within a
+ * day may be arranged freely, but all that became possible at minute e of the day or later has together at most (leaving - e) of each
+ * person.
+ */
+final class People {
+    /** Nobody starts on less (rules 38, 39). */
+    static final int HALF_HOUR = 30;
+
+    private final Setup setup;
+    private final int count;
+    final int[] leaving;
+    final int[] used;
+    /** Who is there at all today. */
+    int there;
+    /** Who has half an hour left. */
+    int free;
+    /** By person: when in the order of today's work he was first taken; the smaller the higher the rank of that task. */
+    final int[] taken;
+
+    private int takings;
+    /** Of each person, how many stretches today could not be worked from the morning on, from when they could, and how long they were. */
+    private final int[] lateCount;
+
+    private final int[] lateFrom;
+    private final int[] lateMinutes;
+    private static final int MOST_LATE = 48;
+
+    /** What {@link #choose} found. */
+    int chosen;
+
+    int clock;
+
+    People(Setup setup) {
+        this.setup = setup;
+        count = setup.crowd.count;
+        leaving = new int[count];
+        used = new int[count];
+        taken = new int[count];
+        lateCount = new int[count];
+        lateFrom = new int[count * MOST_LATE];
+        lateMinutes = new int[count * MOST_LATE];
+    }
+
+    /** Opens a day; the unnamed hands of a gathering are added by {@link #gather}. */
+    void open(int day) {
+        int named = setup.crowd.named;
+        there = 0;
+        free = 0;
+        takings = 0;
+        for (int p = 0; p < count; p++) {
+            leaving[p] = p < named ? setup.calendar.minutes[day * named + p] : 0;
+            used[p] = 0;
+            lateCount[p] = 0;
+            taken[p] = Integer.MAX_VALUE;
+            if (leaving[p] > 0) {
+                there |= 1 << p;
+            }
+            if (leaving[p] >= HALF_HOUR) {
+                free |= 1 << p;
+            }
+        }
+    }
+
+    /** Unnamed hands come for the day. */
+    void gather(int hands, int minutes) {
+        int from = setup.crowd.named;
+        for (int p = from; p < Math.min(count, from + hands); p++) {
+            leaving[p] = Math.max(leaving[p], minutes);
+            there |= leaving[p] > 0 ? 1 << p : 0;
+            free |= leaving[p] >= HALF_HOUR ? 1 << p : 0;
+        }
+    }
+
+    int left(int p) {
+        return leaving[p] - used[p];
+    }
+
+    /** Minutes that a person can give to what became possible at minute {@code e}. */
+    int available(int p, int e) {
+        int minutes = leaving[p] - used[p];
+        if (e == 0) {
+            return minutes;
+        }
+        minutes = Math.min(minutes, leaving[p] - e - usedFrom(p, e));
+        for (int k = p * MOST_LATE; k < p * MOST_LATE + lateCount[p]; k++) {
+            if (lateFrom[k] < e) {
+                minutes = Math.min(minutes, leaving[p] - lateFrom[k] - usedFrom(p, lateFrom[k]));
+            }
+        }
+        return minutes;
+    }
+
+    /** Minutes used on what could not be worked before minute {@code e}. */
+    private int usedFrom(int p, int e) {
+        int sum = 0;
+        for (int k = p * MOST_LATE; k < p * MOST_LATE + lateCount[p]; k++) {
+            sum += lateFrom[k] >= e ? lateMinutes[k] : 0;
+        }
+        return sum;
+    }
+
+    /** Uses minutes of a person on what became possible at minute {@code e}. */
+    void use(int p, int minutes, int e) {
+        use(p, minutes);
+        if (e > 0 && minutes > 0 && lateCount[p] < MOST_LATE) {
+            int k = p * MOST_LATE + lateCount[p]++;
+            lateFrom[k] = e;
+            lateMinutes[k] = minutes;
+        }
+    }
+
+    void use(int p, int minutes) {
+        used[p] += minutes;
+        if (taken[p] == Integer.MAX_VALUE) {
+            taken[p] = takings++;
+        }
+        if (leaving[p] - used[p] < HALF_HOUR) {
+            free &= ~(1 << p);
+        }
+    }
+
+    /** Gives back minutes set aside in the morning. */
+    void giveBack(int p, int minutes) {
+        used[p] -= minutes;
+        if (leaving[p] - used[p] >= HALF_HOUR) {
+            free |= 1 << p;
+        }
+    }
+
+    /**
+     * Chooses up to {@code hands} people out of a set: who worked on it last, then most hours left today, then fewest trades, then
+     * the order of the crew; each has half an hour. Sets {@link #chosen} and {@link #clock}, the least of their minutes.
+     *
+     * @param first taken before all others (people whose own week line says so)
+     * @return how many were found
+     */
+    int choose(int candidates, int hands, int lastOn, int first, int e) {
+        int rest = candidates & free;
+        chosen = 0;
+        clock = Integer.MAX_VALUE;
+        int n = 0;
+        while (n < hands && rest != 0) {
+            int best = -1;
+            int bestKey = -1;
+            int bestMinutes = 0;
+            for (int bits = rest; bits != 0; bits &= bits - 1) {
+                int p = Integer.numberOfTrailingZeros(bits);
+                int minutes = available(p, e);
+                if (minutes < HALF_HOUR) {
+                    rest &= ~(1 << p);
+                    continue;
+                }
+                int key = ((first >>> p & 1) << 30)
+                        | ((lastOn >>> p & 1) << 29)
+                        | (left(p) << 8)
+                        | setup.crowd.preference[p];
+                if (key > bestKey) {
+                    bestKey = key;
+                    best = p;
+                    bestMinutes = minutes;
+                }
+            }
+            if (best < 0) {
+                break;
+            }
+            chosen |= 1 << best;
+            rest &= ~(1 << best);
+            clock = Math.min(clock, bestMinutes);
+            n++;
+        }
+        return n;
+    }
+
+    /** Of a set, the one with most hours left who has {@code least} minutes from minute {@code e} on; -1 if none. */
+    int mostLeft(int candidates, int least, int e) {
+        int best = -1;
+        for (int bits = candidates & there; bits != 0; bits &= bits - 1) {
+            int p = Integer.numberOfTrailingZeros(bits);
+            if (available(p, e) >= least && (best < 0 || left(p) > left(best))) {
+                best = p;
+            }
+        }
+        return best;
+    }
+
+    /** Of a set, the one who was taken first today (by the task of highest rank); -1 if none of them is there. */
+    int takenFirst(int candidates) {
+        int best = -1;
+        for (int bits = candidates & there; bits != 0; bits &= bits - 1) {
+            int p = Integer.numberOfTrailingZeros(bits);
+            if (best < 0 || taken[p] < taken[best]) {
+                best = p;
+            }
+        }
+        return best;
+    }
+
+    /** The latest used minute of a set. */
+    int latest(int set) {
+        int latest = 0;
+        for (int bits = set; bits != 0; bits &= bits - 1) {
+            latest = Math.max(latest, used[Integer.numberOfTrailingZeros(bits)]);
+        }
+        return latest;
+    }
+
+    /** The longest day that all of a set ever have together, an upper bound: the least of their longest days. */
+    int longestTogether(int set) {
+        int least = Integer.MAX_VALUE;
+        for (int bits = set; bits != 0; bits &= bits - 1) {
+            int p = Integer.numberOfTrailingZeros(bits);
+            least = Math.min(least, p < setup.crowd.named ? setup.calendar.longest[p] : leaving[p]);
+        }
+        return least;
+    }
+
+    /** For tests: nobody has used more than he has. */
+    @Override
+    public String toString() {
+        return "leaving " + Arrays.toString(leaving) + " used " + Arrays.toString(used);
+    }
+}

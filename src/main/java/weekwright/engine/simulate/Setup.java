@@ -1,0 +1,89 @@
+package weekwright.engine.simulate;
+
+import java.util.List;
+import weekwright.engine.Inputs;
+
+/**
+ * The inputs as primitive columns, with everything that does not depend on luck computed once. Immutable after construction and
+ * shared by all threads.
+ */
+public final class Setup {
+    final Inputs inputs;
+    final Ids taskIds;
+    final Crowd crowd;
+    final Calendar calendar;
+    final int[][] seasons;
+    final Learned learned;
+    final TaskTable tasks;
+    final EquipmentTable equipment;
+    final EpisodeTable episodes;
+    final LinkTable links;
+    final LineTable lines;
+    final FundsTable funds;
+    final OwnLines own;
+    final Reasons reasons;
+    final long reserve;
+    final QuantileTable kappa;
+    final long[] hoursKey;
+    final long[] rebookKey;
+    final long[] gatheringKey;
+    final long spreadKey = Streams.key(Streams.Purpose.EFFORT_SPREAD, "");
+    final long ratioKey = Streams.key(Streams.Purpose.EFFORT_RATIO, "");
+    final long weatherKey = Streams.key(Streams.Purpose.WEATHER, "");
+
+    /** @throws IllegalArgumentException for unknown or doubled ids and for links in a cycle; the message names them */
+    public Setup(Inputs inputs) {
+        this.inputs = inputs;
+        crowd = new Crowd(inputs);
+        calendar = new Calendar(inputs);
+        taskIds = Ids.of("task", inputs.tasks(), Inputs.Task::id);
+        Ids stageIds = Ids.of("stage", inputs.stages(), Inputs.Stage::id);
+        Seasons found = new Seasons(calendar);
+        learned = new Learned(inputs);
+        tasks = new TaskTable(inputs, crowd, stageIds, found, learned);
+        seasons = found.nextOpen();
+        equipment = new EquipmentTable(inputs, tasks, taskIds);
+        episodes = new EpisodeTable(inputs, tasks, taskIds, calendar, crowd);
+        links = new LinkTable(inputs, tasks, taskIds, episodes.tellRows);
+        lines = new LineTable(inputs, tasks, taskIds);
+        funds = new FundsTable(inputs, calendar);
+        own = new OwnLines(inputs, crowd, taskIds);
+        reasons = new Reasons(inputs, crowd, tasks);
+        reserve = inputs.money().reserveMinor();
+        kappa = new QuantileTable(learned.ratio()::kappa);
+        hoursKey = new long[tasks.count];
+        rebookKey = new long[tasks.count];
+        for (int t = 0; t < tasks.count; t++) {
+            long id = Streams.idHash(tasks.id[t]);
+            hoursKey[t] = Streams.key(
+                    tasks.wait[t]
+                            ? Streams.Purpose.WAIT_DAYS
+                            : tasks.roughOf[t] >= 0 ? Streams.Purpose.STAGE_ROUGH : Streams.Purpose.TASK_HOURS,
+                    id);
+            rebookKey[t] = Streams.key(Streams.Purpose.REBOOK_DAYS, id);
+        }
+        gatheringKey = inputs.gatherings().stream()
+                .mapToLong(g -> Streams.key(Streams.Purpose.GATHERING, g.id()))
+                .toArray();
+    }
+
+    /** The columns of {@link weekwright.engine.Outcome#heldBy}. */
+    public List<weekwright.engine.Outcome.Reason> reasons() {
+        return reasons.list;
+    }
+
+    /** How many tasks there are with the unlisted ones. */
+    public int taskCount() {
+        return tasks.count;
+    }
+
+    /** The inputs it was made from. */
+    public Inputs inputs() {
+        return inputs;
+    }
+
+    /** What the finished tasks teach. */
+    public Learned learned() {
+        return learned;
+    }
+}

@@ -1,0 +1,295 @@
+package weekwright.engine.simulate;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import weekwright.engine.Outcome;
+
+/**
+ * Everything that changes in the course of a trial, so that it can be copied when the two funding answers part. Days are numbers
+ * from the as-of day; {@link #LATER} is later than all of them.
+ */
+final class State {
+    static final int LATER = Outcome.LATER;
+    static final int NONE = -1;
+
+    private final List<Object> arrays = new ArrayList<>();
+
+    // tasks
+    /** Person-minutes left; of a wait 1 until it has ended. */
+    final int[] left;
+    /** Work may go on until so many minutes are left; {@link #LATER} if it may not begin for want of material. */
+    final int[] stop;
+    /** A value of {@link TaskTable}. */
+    final byte[] status;
+    /** Links not yet reached. */
+    final int[] pending;
+    /** First day on which the links allow it, and the minute of that day. */
+    final int[] availableDay;
+
+    final int[] availableMinute;
+    /** The link that was satisfied last or -1. */
+    final int[] lastLink;
+
+    final int[] startDay;
+    final int[] landDay;
+    final int[] lastOn;
+    final int[] lastDay;
+    final int[] nextMark;
+    /** Filmed person-minutes. */
+    final double[] filmed;
+    /** What it has in the story bank. */
+    final double[] inBank;
+
+    final int[] booked;
+    /** Whether it holds equipment over night. */
+    final boolean[] keeps;
+    /** Whether it stands in one of the two lists below. */
+    final boolean[] listed;
+    /** Whether it sleeps until a date. */
+    final boolean[] asleep;
+    /** Work tasks that may be tried, in the order of work. */
+    final int[] queue;
+    /** Waits that may begin, by rank. */
+    final int[] waits;
+    /** Lists of tasks by day: to be looked at again; waits that end. Next entry by task. */
+    final int[] wakeFirst;
+
+    final int[] wakeNext;
+    final int[] wakeReason;
+    final int[] endFirst;
+    final int[] endNext;
+    /** Of each equipment, how many are held over night. */
+    final int[] heldOver;
+
+    // what tasks waited for: runs of days, newest first
+    final int[] runFirst;
+    final int[] accounted;
+    final int[] workedBy;
+    int[] runReason = new int[4096];
+    int[] runFrom = new int[4096];
+    int[] runTo = new int[4096];
+    int[] runNext = new int[4096];
+
+    // material lines
+    final byte[] line;
+    final int[] orderDay;
+    final int[] orderedOn;
+    final int[] needDay;
+    final boolean[] heldForFunds;
+    final int[] arriveFirst;
+    final int[] arriveNext;
+    final int[] due;
+    final long[] stagePaid;
+    /** Stages for whose material something was paid today. */
+    final boolean[] paidToday;
+
+    // episodes and slots
+    final int[] tellsLeft;
+    final int[] footageDay;
+    final int[] lastTold;
+    final int[] editLeft;
+    final int[] cutDay;
+    final boolean[] published;
+    final int[] bankEdit;
+    final int[] bankCut;
+    final boolean[] bankUsed;
+    final byte[] slotOutcome;
+
+    // money
+    final long[] payIn;
+    final long[] payInNew;
+    final int[] supporters;
+    final int[] supportersAtStart;
+    final int[] stillThere;
+    final double[] joining;
+
+    // record
+    final long[] cashWeek;
+    final long[] unspentWeek;
+    final float[] bankWeek;
+    final boolean[] underReserve;
+    final boolean[] underZero;
+    final long[] stageShort;
+    final boolean[] covered;
+    final int[] counts;
+
+    // single numbers, kept in arrays so that they are copied with the rest
+    final long[] money;
+    final int[] number;
+    final double[] bank;
+
+    /** Positions in {@link #money}. */
+    static final int CASH = 0, OWED = 1, WAGES = 2, SPENT = 3, PLEDGED = 4;
+
+    /** Positions in {@link #number}. */
+    static final int QUEUED = 0,
+            WAITING = 1,
+            DUE = 2,
+            RUNS = 3,
+            NEXT_DUE = 4,
+            TO_ORDER = 5,
+            EMPTY_THIS_MONTH = 6,
+            CHARGED_THIS_MONTH = 7,
+            NEXT_REGULAR = 8,
+            FIRST_UNDER_RESERVE = 9,
+            FIRST_UNDER_ZERO = 10,
+            FIRST_UNDER_WITHOUT = 11,
+            OPEN_TASKS = 12,
+            RESORT = 13,
+            FIRST_UNCUT = 14,
+            FIRST_BANK = 15,
+            FIRST_UNPUBLISHED = 16,
+            FIRST_BANK_UNUSED = 17,
+            NUMBERS = 18;
+
+    State(Setup setup) {
+        int tasks = setup.tasks.count;
+        int days = setup.calendar.days;
+        int lines = setup.lines.count;
+        int episodes = setup.episodes.count;
+        int slots = setup.calendar.slots.length;
+        int weeks = setup.calendar.sundays.length;
+        int months = setup.calendar.months.length;
+        int stages = setup.inputs.stages().size();
+        int levels = setup.funds.levels;
+        left = ints(tasks);
+        stop = ints(tasks);
+        status = keep(new byte[tasks]);
+        pending = ints(tasks);
+        availableDay = ints(tasks);
+        availableMinute = ints(tasks);
+        lastLink = ints(tasks);
+        startDay = ints(tasks);
+        landDay = ints(tasks);
+        lastOn = ints(tasks);
+        lastDay = ints(tasks);
+        nextMark = ints(tasks);
+        filmed = keep(new double[tasks]);
+        inBank = keep(new double[tasks]);
+        booked = ints(tasks);
+        keeps = keep(new boolean[tasks]);
+        listed = keep(new boolean[tasks]);
+        asleep = keep(new boolean[tasks]);
+        queue = ints(tasks);
+        waits = ints(tasks);
+        wakeFirst = ints(days + 1);
+        wakeNext = ints(tasks);
+        wakeReason = ints(tasks);
+        endFirst = ints(days + 1);
+        endNext = ints(tasks);
+        heldOver = ints(setup.equipment.count);
+        runFirst = ints(tasks);
+        accounted = ints(tasks);
+        workedBy = ints(tasks * setup.crowd.count);
+        line = keep(new byte[lines]);
+        orderDay = ints(lines);
+        orderedOn = ints(lines);
+        needDay = ints(lines);
+        heldForFunds = keep(new boolean[lines]);
+        arriveFirst = ints(days + 1);
+        arriveNext = ints(lines);
+        due = ints(lines);
+        stagePaid = longs(stages);
+        paidToday = keep(new boolean[stages]);
+        tellsLeft = ints(episodes);
+        footageDay = ints(episodes);
+        lastTold = ints(episodes);
+        editLeft = ints(episodes);
+        cutDay = ints(episodes);
+        published = keep(new boolean[episodes]);
+        bankEdit = ints(slots);
+        bankCut = ints(slots);
+        bankUsed = keep(new boolean[slots]);
+        slotOutcome = keep(new byte[slots]);
+        payIn = longs(days + 1);
+        payInNew = longs(days + 1);
+        supporters = ints(levels);
+        supportersAtStart = ints(levels);
+        stillThere = ints(levels);
+        joining = keep(new double[levels]);
+        cashWeek = longs(weeks);
+        unspentWeek = longs(weeks);
+        bankWeek = keep(new float[weeks]);
+        underReserve = keep(new boolean[months]);
+        underZero = keep(new boolean[months]);
+        stageShort = longs(stages);
+        covered = keep(new boolean[stages * weeks]);
+        counts = ints(Outcome.Count.values().length);
+        money = longs(5);
+        number = ints(NUMBERS);
+        bank = keep(new double[1]);
+    }
+
+    private int[] ints(int n) {
+        return keep(new int[n]);
+    }
+
+    private long[] longs(int n) {
+        return keep(new long[n]);
+    }
+
+    private <A> A keep(A array) {
+        arrays.add(array);
+        return array;
+    }
+
+    /** Becomes equal to another state of the same setup. */
+    void copy(State other) {
+        for (int i = 0; i < arrays.size(); i++) {
+            Object from = other.arrays.get(i);
+            System.arraycopy(from, 0, arrays.get(i), 0, java.lang.reflect.Array.getLength(from));
+        }
+        int runs = other.number[RUNS];
+        while (runReason.length < runs) {
+            growRuns();
+        }
+        System.arraycopy(other.runReason, 0, runReason, 0, runs);
+        System.arraycopy(other.runFrom, 0, runFrom, 0, runs);
+        System.arraycopy(other.runTo, 0, runTo, 0, runs);
+        System.arraycopy(other.runNext, 0, runNext, 0, runs);
+    }
+
+    private void growRuns() {
+        int n = 2 * runReason.length;
+        runReason = Arrays.copyOf(runReason, n);
+        runFrom = Arrays.copyOf(runFrom, n);
+        runTo = Arrays.copyOf(runTo, n);
+        runNext = Arrays.copyOf(runNext, n);
+    }
+
+    /**
+     * The days of a task not yet accounted for, up to {@code day}, go to a reason (rule 95: days on which nobody was there go to
+     * the reason of the next day). A day that was refused and then worked after all counts as worked.
+     */
+    void account(int task, int reason, int day) {
+        int from = accounted[task] + 1;
+        int run = runFirst[task];
+        if (from > day) {
+            if (reason != Reasons.WORKED || run < 0 || runReason[run] == reason || runTo[run] != day) {
+                return;
+            }
+            runTo[run] = day - 1;
+            from = day;
+        }
+        accounted[task] = day;
+        if (run >= 0 && runReason[run] == reason && runTo[run] == from - 1) {
+            runTo[run] = day;
+            return;
+        }
+        int n = number[RUNS]++;
+        if (n == runReason.length) {
+            growRuns();
+        }
+        runReason[n] = reason;
+        runFrom[n] = from;
+        runTo[n] = day;
+        runNext[n] = run;
+        runFirst[task] = n;
+    }
+
+    /** Takes a task from position {@code at} of a list of {@code n}. */
+    static void remove(int[] list, int n, int at) {
+        System.arraycopy(list, at + 1, list, at, n - at - 1);
+    }
+}

@@ -1,0 +1,150 @@
+package weekwright.engine.simulate;
+
+import java.util.Arrays;
+import weekwright.engine.Inputs;
+
+/**
+ * One future, day by day (model: pay-outs and deliveries, orders, editing, work, waits, slots). Holds all the memory a thread needs;
+ * nothing is allocated while days go by.
+ */
+final class Trial {
+    final Setup setup;
+    final Luck luck;
+    /** The future in which orders wait for funds, or the plan's future. */
+    final State held;
+    /** The future in which work goes first; only meaningful if the two parted. */
+    final State free;
+
+    private final Flow flow;
+    private final People people;
+    private final Tools tools;
+    private final StoryBank bank;
+    private final Cash cash;
+    private final Orders orders;
+    private final Editing editing;
+    private final Work work;
+    private final Waits waits;
+    private final boolean editingFirst;
+    private Trace trace;
+    private State x;
+    private int today;
+    /** The day on which the first order was held, -1 if none was. */
+    private int partedOn;
+
+    Trial(Setup setup) {
+        this.setup = setup;
+        luck = new Luck(setup);
+        held = new State(setup);
+        free = new State(setup);
+        flow = new Flow(setup, luck);
+        people = new People(setup);
+        tools = new Tools(setup, luck);
+        bank = new StoryBank(setup, luck);
+        cash = new Cash(setup, luck);
+        orders = new Orders(setup, luck, flow, cash, this::part);
+        editing = new Editing(setup, luck, people, cash);
+        work = new Work(setup, luck, flow, people, tools, bank, cash);
+        waits = new Waits(setup, luck, flow, tools);
+        editingFirst = setup.inputs.model().editingFirst();
+    }
+
+    /** Tells somebody of everything that happens from now on; null for nobody. */
+    void trace(Trace listener) {
+        trace = listener;
+        cash.trace = listener;
+        orders.trace = listener;
+        editing.trace = listener;
+        work.trace = listener;
+        waits.trace = listener;
+    }
+
+    /** Runs the days with the luck as it stands, orders held for funds. */
+    void run(WorkOrder order) {
+        partedOn = -1;
+        start(order);
+        days(0, true);
+    }
+
+    /** Whether an order was held in the last run: only then do the two answers differ. */
+    boolean parted() {
+        return partedOn >= 0;
+    }
+
+    /** Runs the other answer, in which work goes first, from the day on which the first order was held. */
+    void runWorkFirst() {
+        goOn(free, partedOn);
+        orders.day(partedOn, false);
+        rest(partedOn);
+        days(partedOn + 1, false);
+    }
+
+    private void start(WorkOrder order) {
+        goOn(held, 0);
+        flow.order = order;
+        Arrays.fill(x.counts, 0);
+        Arrays.fill(x.number, 0);
+        Arrays.fill(x.slotOutcome, (byte) 0);
+        cash.begin(x);
+        editing.begin(x);
+        orders.begin(x, order);
+        flow.begin();
+        bank.begin(x);
+    }
+
+    private void goOn(State state, int day) {
+        x = state;
+        flow.x = state;
+        flow.today = day;
+        tools.restart(state);
+        bank.restart(state);
+        cash.restart(state, day);
+        orders.restart(state);
+        editing.restart(state);
+        work.restart(state, day);
+    }
+
+    private void part() {
+        if (partedOn < 0) {
+            partedOn = today;
+            free.copy(held);
+        }
+    }
+
+    private void days(int from, boolean hold) {
+        for (int day = from; day < setup.calendar.days; day++) {
+            today = day;
+            cash.morning(day);
+            orders.morning(day);
+            flow.morning(day);
+            orders.day(day, hold);
+            rest(day);
+        }
+    }
+
+    private void rest(int day) {
+        people.open(day);
+        gather(day);
+        work.setAside(day);
+        if (editingFirst) {
+            editing.day(day);
+        }
+        if (x.number[State.OPEN_TASKS] > 0) {
+            work.day(day);
+        }
+        if (!editingFirst) {
+            editing.day(day);
+        }
+        waits.evening(day, x);
+        editing.evening(day);
+        cash.evening(day);
+    }
+
+    private void gather(int day) {
+        for (int g = 0; g < luck.came.length; g++) {
+            Inputs.Gathering gathering = setup.inputs.gatherings().get(g);
+            if (gathering.date() - setup.calendar.asOf == day && luck.came[g] > 0) {
+                people.gather(luck.came[g], gathering.minutes());
+            }
+        }
+    }
+}

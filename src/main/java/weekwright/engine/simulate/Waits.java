@@ -1,0 +1,82 @@
+package weekwright.engine.simulate;
+
+import static weekwright.engine.simulate.State.LATER;
+import static weekwright.engine.simulate.State.WAITING;
+
+/**
+ * The evening's waits (rules 31 to 33, 44): each begins when its links, materials, first-day season and equipment allow it, by rank
+ * where equipment is short, again and again until nothing more begins.
+ */
+final class Waits {
+    private final Setup setup;
+    private final Luck luck;
+    private final Flow flow;
+    private final Tools tools;
+    Trace trace;
+
+    Waits(Setup setup, Luck luck, Flow flow, Tools tools) {
+        this.setup = setup;
+        this.luck = luck;
+        this.flow = flow;
+        this.tools = tools;
+    }
+
+    void evening(int day, State x) {
+        if (x.number[WAITING] == 0) {
+            return;
+        }
+        tools.evening(day);
+        int at = 0;
+        while (at < x.number[WAITING]) {
+            int t = x.waits[at];
+            int season = setup.tasks.season[t];
+            if (season >= 0 && setup.seasons[season][day] != day) {
+                unlist(x, t, at);
+                x.account(t, setup.reasons.season, day);
+                flow.sleep(t, setup.seasons[season][day], setup.reasons.season);
+                continue;
+            }
+            if (x.booked[t] != TaskTable.NO_DAY && x.booked[t] < day) {
+                unlist(x, t, at);
+                x.account(t, setup.reasons.booking, day);
+                flow.place(t);
+                continue;
+            }
+            if (x.stop[t] == LATER) {
+                needed(x, t, day);
+                unlist(x, t, at);
+                continue;
+            }
+            int lacking = tools.lackingOverNight(t);
+            if (lacking >= 0) {
+                x.account(t, setup.reasons.equipment + lacking, day);
+                at++;
+                continue;
+            }
+            needed(x, t, day);
+            unlist(x, t, at);
+            if (trace != null) {
+                trace.waitBegins(day, t, luck.total[t]);
+            }
+            flow.event = false;
+            flow.beginWait(t);
+            if (flow.event) {
+                at = 0;
+            }
+        }
+    }
+
+    private static void unlist(State x, int t, int at) {
+        State.remove(x.waits, x.number[WAITING]--, at);
+        x.listed[t] = false;
+    }
+
+    private void needed(State x, int t, int day) {
+        for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
+            int m = setup.lines.ofTask[i];
+            if (x.needDay[m] == LATER) {
+                x.needDay[m] = day;
+            }
+        }
+    }
+}

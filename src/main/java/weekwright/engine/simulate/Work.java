@@ -1,0 +1,466 @@
+package weekwright.engine.simulate;
+
+import static weekwright.engine.simulate.State.LATER;
+import static weekwright.engine.simulate.State.QUEUED;
+import static weekwright.engine.simulate.State.RESORT;
+import static weekwright.engine.simulate.TaskTable.NO_DAY;
+import static weekwright.engine.simulate.TaskTable.OPEN;
+import static weekwright.engine.simulate.TaskTable.UNDER_WAY;
+
+import java.util.Arrays;
+import weekwright.engine.Inputs.LineKind;
+import weekwright.engine.Outcome.Count;
+
+/**
+ * A day's work (rules 37 to 47, 125 to 131): the crew's own week lines first, then tasks from the top of the order; after a stretch the
+ * same task is tried again with other people, then the next; when a task ended or a link was reached, from the top again.
+ */
+final class Work {
+    /** With fewer hands than asked a task takes so much longer (rule 41). */
+    private static final double FEWER_HANDS = 1.3;
+
+    /** The longest stretch worked in one go, in minutes (rule 127). */
+    private static final int LONGEST_GO = 14 * 60;
+
+    private static final int FITS = Integer.MIN_VALUE;
+
+    private final Setup setup;
+    private final Luck luck;
+    private final Flow flow;
+    private final People people;
+    private final Tools tools;
+    private final StoryBank bank;
+    private final Cash cash;
+    Trace trace;
+    private State x;
+    private int today;
+    /** The own lines of today: positions ownFrom to ownTo - 1. */
+    private int ownFrom;
+
+    private int ownTo;
+    /** By task: who keeps the camera for it today by a week line, and for how long. */
+    private final int[] filmPerson;
+
+    private final int[] filmMinutes;
+    /** By task: when its last stretch of the day ended, and on which day that was: no more than its hands are on it at once. */
+    private final int[] stretchEnd;
+
+    private final int[] workedOn;
+
+    // what fits() found
+    private int hands;
+    private int company;
+    private int operator;
+    private int from;
+    private int clock;
+    private double factor;
+    private boolean withTools;
+
+    Work(Setup setup, Luck luck, Flow flow, People people, Tools tools, StoryBank bank, Cash cash) {
+        this.setup = setup;
+        this.luck = luck;
+        this.flow = flow;
+        this.people = people;
+        this.tools = tools;
+        this.bank = bank;
+        this.cash = cash;
+        filmPerson = new int[setup.tasks.count];
+        filmMinutes = new int[setup.tasks.count];
+        stretchEnd = new int[setup.tasks.count];
+        workedOn = new int[setup.tasks.count];
+        Arrays.fill(filmPerson, -1);
+    }
+
+    /** Before the first day of a run, or before the day from which it goes on. */
+    void restart(State state, int day) {
+        x = state;
+        Arrays.fill(filmPerson, -1);
+        Arrays.fill(filmMinutes, 0);
+        Arrays.fill(workedOn, -1);
+        ownTo = 0;
+        while (ownTo < setup.own.count && setup.own.day[ownTo] < day) {
+            ownTo++;
+        }
+        ownFrom = ownTo;
+    }
+
+    /** The crew's own lines of the day for errands, care, rest and filming: their hours are set aside (rule 43). */
+    void setAside(int day) {
+        OwnLines own = setup.own;
+        for (int i = ownFrom; i < ownTo; i++) {
+            if (own.task[i] >= 0) {
+                filmPerson[own.task[i]] = -1;
+                filmMinutes[own.task[i]] = 0;
+            }
+        }
+        ownFrom = ownTo;
+        while (ownTo < own.count && own.day[ownTo] == day) {
+            int i = ownTo++;
+            int p = own.person[i];
+            int minutes = Math.min(own.minutes[i], people.left(p));
+            switch (own.kind[i]) {
+                case WORK, EDIT -> {}
+                case FILM -> {
+                    if (own.task[i] >= 0) {
+                        people.use(p, minutes);
+                        filmPerson[own.task[i]] = p;
+                        filmMinutes[own.task[i]] = minutes;
+                    }
+                }
+                default -> people.use(p, minutes);
+            }
+        }
+    }
+
+    /** Works a day. */
+    void day(int day) {
+        today = day;
+        if (people.there == 0) {
+            return;
+        }
+        tools.open(day);
+        ownWork();
+        if (x.number[RESORT] != 0 || setup.calendar.monday[day]) {
+            flow.resort();
+        }
+        flow.event = false;
+        int at = 0;
+        while (at < x.number[QUEUED]) {
+            if (people.free == 0) {
+                nobodyLeft(at);
+                break;
+            }
+            int t = x.queue[at];
+            x.counts[Count.TRIES.ordinal()]++;
+            boolean worked = attempt(t, at, 0, LATER);
+            if (flow.event) {
+                flow.event = false;
+                at = 0;
+            } else if (!worked && at < x.number[QUEUED] && x.queue[at] == t) {
+                at++;
+            }
+        }
+    }
+
+    private void ownWork() {
+        OwnLines own = setup.own;
+        for (int i = ownFrom; i < ownTo; i++) {
+            int t = own.task[i];
+            if (own.kind[i] != LineKind.WORK || t < 0 || !x.listed[t] || setup.tasks.wait[t]) {
+                continue;
+            }
+            int who = 0;
+            int minutes = LATER;
+            for (int j = ownFrom; j < ownTo; j++) {
+                if (own.kind[j] == LineKind.WORK && own.task[j] == t) {
+                    if (j < i) {
+                        who = 0;
+                        break;
+                    }
+                    who |= 1 << own.person[j];
+                    minutes = Math.min(minutes, own.minutes[j]);
+                }
+            }
+            if (who != 0) {
+                attempt(t, position(t), who, minutes);
+            }
+        }
+    }
+
+    private int position(int t) {
+        for (int i = 0; i < x.number[QUEUED]; i++) {
+            if (x.queue[i] == t) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("task " + setup.tasks.id[t] + " is listed but not in the list");
+    }
+
+    /**
+     * Tries a task.
+     *
+     * @param at its position in the list
+     * @param own whose week line it is, 0 for none
+     * @param most minutes of the stretch
+     * @return whether a stretch was worked
+     */
+    private boolean attempt(int t, int at, int own, int most) {
+        TaskTable tasks = setup.tasks;
+        int season = tasks.season[t];
+        if (season >= 0 && setup.seasons[season][today] != today) {
+            unlist(t, at);
+            x.account(t, setup.reasons.season, today);
+            flow.sleep(t, setup.seasons[season][today], setup.reasons.season);
+            return false;
+        }
+        if (x.status[t] == OPEN && x.booked[t] != NO_DAY && x.booked[t] < today) {
+            unlist(t, at);
+            x.account(t, setup.reasons.booking, today);
+            flow.place(t);
+            return false;
+        }
+        int reason = fits(t, own, most);
+        if (x.left[t] <= x.stop[t]) {
+            // short of material: only looked at to learn the day on which it was needed
+            if (reason == FITS) {
+                needed(t);
+                unlist(t, at);
+            }
+            return false;
+        }
+        if (reason != FITS) {
+            if (reason >= 0) {
+                x.account(t, reason, today);
+            }
+            return false;
+        }
+        work(t, at);
+        return true;
+    }
+
+    private void unlist(int t, int at) {
+        State.remove(x.queue, x.number[QUEUED]--, at);
+        x.listed[t] = false;
+    }
+
+    private void needed(int t) {
+        for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
+            int m = setup.lines.ofTask[i];
+            if (x.needDay[m] == LATER
+                    && (setup.lines.atShare[m] <= 0 || x.left[t] <= luck.leftAtShare(t, setup.lines.atShare[m]))) {
+                x.needDay[m] = today;
+            }
+        }
+    }
+
+    /**
+     * Whether a stretch can be worked now, and with whom; tests in the order weather, equipment, operator, person.
+     *
+     * @return {@link #FITS}, the number of the reason why not, or -1 if nobody who could is there today
+     */
+    private int fits(int t, int own, int most) {
+        TaskTable tasks = setup.tasks;
+        if (tasks.outdoors[t] && luck.lost[today]) {
+            return setup.reasons.weather + setup.calendar.monthOfYear[today];
+        }
+        from = x.availableDay[t] == today ? x.availableMinute[t] : 0;
+        if (workedOn[t] == today) {
+            from = Math.max(from, stretchEnd[t]);
+        }
+        withTools = true;
+        if (setup.equipment.start[t] != setup.equipment.start[t + 1]) {
+            int lacking = tools.lacking(t);
+            if (lacking >= 0) {
+                if (tasks.without[t] <= 0 || !tools.gone(t)) {
+                    return setup.reasons.equipment + lacking;
+                }
+                withTools = false;
+            } else {
+                from = Math.max(from, tools.from(t));
+            }
+        }
+        boolean begun = x.status[t] == UNDER_WAY;
+        boolean once = tasks.camera[t] == TaskTable.ONCE;
+        int can = tasks.can[t] | own;
+        if (once && !begun) {
+            return fitsFilmed(t, can, own, most);
+        }
+        operator = -1;
+        int reason = fitsWith(t, can, 0, own, most);
+        if (reason != FITS) {
+            return reason;
+        }
+        if (tasks.camera[t] >= TaskTable.OPERATOR) {
+            int bits = setup.crowd.camera & ~hands & ~(company >= 0 ? 1 << company : 0);
+            operator = filmPerson[t] >= 0 && (bits >>> filmPerson[t] & 1) != 0
+                    ? filmPerson[t]
+                    : people.mostLeft(bits, 1, from);
+        }
+        return FITS;
+    }
+
+    /** `once` begins only when an operator has the hours for all of it, at most the day's (rule 45); he is set aside first. */
+    private int fitsFilmed(int t, int can, int own, int most) {
+        int candidates = setup.crowd.camera & people.there;
+        int tried = 0;
+        int reason = setup.reasons.camera;
+        while ((candidates & ~tried) != 0) {
+            int who = people.mostLeft(candidates & ~tried, People.HALF_HOUR, from);
+            if (filmPerson[t] >= 0 && tried == 0) {
+                who = filmPerson[t];
+            }
+            if (who < 0) {
+                break;
+            }
+            tried |= 1 << who;
+            operator = who;
+            int found = fitsWith(t, can & ~(1 << who), 1 << who, own & ~(1 << who), most);
+            int minutes = people.available(who, from) + (filmPerson[t] == who ? filmMinutes[t] : 0);
+            if (found == FITS && minutes >= clock) {
+                return FITS;
+            }
+            reason = found == FITS ? setup.reasons.camera : found;
+        }
+        operator = -1;
+        return reason;
+    }
+
+    /** Chooses hands and company; {@code busy} holds the camera. */
+    private int fitsWith(int t, int can, int busy, int own, int most) {
+        TaskTable tasks = setup.tasks;
+        int free = can & people.free;
+        if (Integer.bitCount(free) < tasks.least[t]) {
+            return missing(can);
+        }
+        int n = people.choose(free, tasks.hands[t], x.lastOn[t], own, from);
+        if (n < tasks.least[t]) {
+            return missing(can);
+        }
+        hands = people.chosen;
+        clock = Math.min(people.clock, most);
+        company = -1;
+        if (n == 1 && tasks.company[t] != TaskTable.ALONE) {
+            int others = ~hands & ~busy;
+            if (tasks.company[t] == TaskTable.BY) {
+                company = people.mostLeft(tasks.beside[t] & others, People.HALF_HOUR, from);
+                if (company < 0) {
+                    return setup.reasons.company;
+                }
+                clock = Math.min(clock, people.available(company, from));
+            } else if ((people.there & others) == 0) {
+                return setup.reasons.company;
+            }
+        }
+        factor = (n < tasks.hands[t] ? FEWER_HANDS : 1) * (withTools ? 1 : tasks.without[t]);
+        int stop = x.stop[t] == LATER || x.left[t] <= x.stop[t] ? 0 : x.stop[t];
+        int whole = wholeClock(x.left[t] - stop, n);
+        if (tasks.oneGo[t] && x.status[t] == OPEN) {
+            return oneGo(can, Math.min(whole, LONGEST_GO));
+        }
+        clock = Math.min(clock, whole);
+        return FITS;
+    }
+
+    private int wholeClock(int minutes, int n) {
+        return (int) StrictMath.ceil(minutes * factor / n - 1e-9);
+    }
+
+    /**
+     * In one go (rule 127): begins only when the people have its whole length left, at most 14 hours. If it is longer than any day
+     * these people ever have, they need the whole of such a day and stay on to the end of the work.
+     */
+    private int oneGo(int can, int length) {
+        int need = Math.min(length, people.longestTogether(hands | (company >= 0 ? 1 << company : 0)));
+        if (clock < need) {
+            return missing(can);
+        }
+        clock = length;
+        return FITS;
+    }
+
+    /** The one with the right trade who was taken first today; -1 if none of them is there. */
+    private int missing(int can) {
+        return people.takenFirst(can);
+    }
+
+    private void work(int t, int at) {
+        TaskTable tasks = setup.tasks;
+        int n = Integer.bitCount(hands);
+        int end = Math.max(from, people.latest(hands)) + clock;
+        int stop = x.stop[t];
+        int todo = x.left[t] - stop;
+        int progress = wholeClock(todo, n) <= clock ? todo : Math.max(1, (int) StrictMath.floor(n * clock / factor));
+        for (int bits = hands; bits != 0; bits &= bits - 1) {
+            int p = Integer.numberOfTrailingZeros(bits);
+            int minutes = Math.min(clock, people.left(p));
+            people.use(p, minutes, from);
+            cash.wage(p, clock);
+            x.workedBy[t * setup.crowd.count + p] += clock;
+        }
+        if (company >= 0) {
+            people.use(company, Math.min(clock, people.left(company)), from);
+        }
+        int filming = film(t, progress);
+        boolean first = x.status[t] == OPEN;
+        if (first) {
+            x.status[t] = UNDER_WAY;
+            x.startDay[t] = today;
+            x.number[RESORT] = 1;
+            needed(t);
+        } else if (x.lastDay[t] < today - 56) {
+            x.number[RESORT] = 1;
+        }
+        x.left[t] -= progress;
+        stretchEnd[t] = end;
+        workedOn[t] = today;
+        x.lastOn[t] = hands;
+        x.lastDay[t] = today;
+        x.counts[Count.STRETCHES.ordinal()]++;
+        x.account(t, Reasons.WORKED, today);
+        if (withTools) {
+            tools.take(t, first, from);
+        }
+        if (trace != null) {
+            trace.stretch(today, t, hands, company, operator, from, clock, filming, progress, withTools);
+        }
+        if (x.left[t] <= x.stop[t]) {
+            unlist(t, at);
+        }
+        if (x.left[t] == 0) {
+            tools.giveBack(t, end);
+        }
+        flow.progress(t, end);
+        if (x.left[t] > 0 && x.left[t] <= x.stop[t]) {
+            needed(t);
+        }
+        if (trace != null && x.left[t] == 0) {
+            trace.landed(today, t);
+        }
+    }
+
+    /** The operator gives his share of the clock hours; what he cannot give goes unfilmed (rules 45, 46). */
+    private int film(int t, int progress) {
+        byte camera = setup.tasks.camera[t];
+        if (camera == TaskTable.UNFILMED) {
+            return 0;
+        }
+        int given = 0;
+        double share = 1;
+        if (camera >= TaskTable.OPERATOR) {
+            int need = (int) StrictMath.round(clock * setup.tasks.operatorShare[t]);
+            if (operator >= 0) {
+                if (filmPerson[t] == operator && filmMinutes[t] > 0) {
+                    people.giveBack(operator, filmMinutes[t]);
+                    filmMinutes[t] = 0;
+                }
+                given = Math.min(need, Math.max(0, people.available(operator, from)));
+                if (setup.tasks.oneGo[t] && camera == TaskTable.ONCE) {
+                    given = need;
+                }
+            }
+            if (given > 0) {
+                people.use(operator, Math.min(given, people.left(operator)), from);
+                cash.wage(operator, given);
+            }
+            share = need == 0 ? 1 : (double) given / need;
+        }
+        bank.filmed(t, progress * share);
+        return given;
+    }
+
+    /** Nobody has half an hour left: what was not tried today waits for a person, or for the weather. */
+    private void nobodyLeft(int at) {
+        for (int i = at; i < x.number[QUEUED]; i++) {
+            int t = x.queue[i];
+            if (x.accounted[t] >= today || x.left[t] <= x.stop[t]) {
+                continue;
+            }
+            int reason = setup.tasks.outdoors[t] && luck.lost[today]
+                    ? setup.reasons.weather + setup.calendar.monthOfYear[today]
+                    : missing(setup.tasks.can[t]);
+            if (reason >= 0) {
+                x.account(t, reason, today);
+            }
+        }
+    }
+}

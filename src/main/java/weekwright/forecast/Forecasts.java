@@ -1,0 +1,310 @@
+package weekwright.forecast;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import weekwright.build.SettingsStore;
+import weekwright.db.Db;
+import weekwright.db.Read;
+import weekwright.engine.plan.Plan;
+import weekwright.engine.simulate.Simulation;
+import weekwright.engine.simulate.Stopped;
+
+/**
+ * Runs the forecasts of one open project in a thread of its own and keeps the last: a first look of 1,000 futures, then
+ * 10,000 (rule 110). Nobody who asks ever waits; a change of the project stops a running forecast and starts it anew. The
+ * first finished forecast of each day is saved. At most two finished forecasts are held in memory. Safe for use from several
+ * threads.
+ */
+public final class Forecasts implements AutoCloseable {
+    /** Futures of the first look. */
+    public static final int FIRST_LOOK = 1_000;
+    /** Futures of a whole forecast. */
+    public static final int TRIALS = 10_000;
+    /** The seed of every forecast that a server makes. */
+    public static final long SEED = 1;
+
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.forecast");
+    private static final int WEEK = 7;
+
+    private final Db db;
+    private final Clock clock;
+    private final int firstLook;
+    private final int trials;
+    private final int threads;
+    private final Thread worker;
+
+    private Key wanted = Key.NONE;
+    private Key working = Key.NONE;
+    private Key failed = Key.NONE;
+    private String trouble = "";
+    private Optional<Shown> last = Optional.empty();
+    private boolean closed;
+    private int done;
+    private int of;
+    private Optional<Earlier> earlier = Optional.empty();
+    private LocalDate recalled = LocalDate.MIN;
+
+    /** What a forecast is asked for: a state of the project on a day. */
+    private record Key(long version, LocalDate day) {
+        static final Key NONE = new Key(-1, LocalDate.MIN);
+    }
+
+    /** What is going on. */
+    public enum State {
+        /** What is shown is the answer. */
+        READY,
+        /** A newer answer is being worked on. */
+        RUNNING,
+        /** The last try ended in an error; what is shown is older. */
+        FAILED
+    }
+
+    /**
+     * A finished forecast.
+     *
+     * @param version of the project that it knows
+     * @param firstLook whether it is the quick one
+     * @param plan the order of work; empty for one read back from the store
+     */
+    public record Shown(
+            Forecast forecast, Names names, long version, Instant madeAt, boolean firstLook, Optional<Plan> plan) {}
+
+    /**
+     * What a page gets.
+     *
+     * @param shown the newest finished forecast, whatever its day; empty before the first
+     * @param done futures drawn of the running one
+     * @param of futures it is to have, 0 while it still reads and plans
+     * @param trouble why it failed, "" if it did not
+     */
+    public record Look(Optional<Shown> shown, State state, int done, int of, String trouble) {}
+
+    /** A forecast that was saved on an earlier day. */
+    public record Earlier(LocalDate day, Forecast forecast) {}
+
+    /** Forecasts of an open project with the usual numbers of futures. */
+    public Forecasts(Db db, Clock clock, int threads) {
+        this(db, clock, threads, FIRST_LOOK, TRIALS);
+    }
+
+    /** As above with other numbers of futures. */
+    public Forecasts(Db db, Clock clock, int threads, int firstLook, int trials) {
+        this.db = db;
+        this.clock = clock;
+        this.threads = threads;
+        this.firstLook = firstLook;
+        this.trials = trials;
+        worker = new Thread(this::work, "forecast");
+        worker.setDaemon(true);
+        worker.start();
+        db.onChange(this::changed);
+    }
+
+    /**
+     * The forecast of a day as the project stands now, or the last one there is while that is being made. Never waits for a
+     * simulation.
+     */
+    public synchronized Look current(LocalDate day) {
+        Key key = new Key(db.version(), day);
+        if (isShown(key)) {
+            return new Look(last, State.READY, trials, trials, "");
+        }
+        if (failed.equals(key)) {
+            return new Look(last, State.FAILED, 0, 0, trouble);
+        }
+        want(key);
+        return new Look(last, State.RUNNING, done, of, "");
+    }
+
+    private boolean isShown(Key key) {
+        return last.isPresent()
+                && !last.get().firstLook()
+                && last.get().version() == key.version
+                && last.get().forecast().asOf().equals(key.day)
+                && last.get().forecast().trials() == trials
+                && last.get().forecast().engine().equals(Simulation.VERSION);
+    }
+
+    /**
+     * What was said about a week before the day of the last forecast that was asked for: the saved forecast whose day is
+     * nearest to seven days before it. Known from the first answer on.
+     */
+    public synchronized Optional<Earlier> earlier() {
+        return earlier;
+    }
+
+    private synchronized void changed(long version) {
+        if (!wanted.equals(Key.NONE) && wanted.version < version) {
+            want(new Key(version, wanted.day));
+        }
+    }
+
+    private void want(Key key) {
+        if (!key.equals(wanted)) {
+            wanted = key;
+            done = 0;
+            of = 0;
+            notifyAll();
+        }
+    }
+
+    /** Waits until nothing is being worked on, for tests and for commands that want the answer. */
+    public synchronized void await() throws InterruptedException {
+        while (!closed && (!working.equals(Key.NONE) || isToDo())) {
+            wait();
+        }
+    }
+
+    private boolean isToDo() {
+        return !wanted.equals(Key.NONE) && !isShown(wanted) && !failed.equals(wanted);
+    }
+
+    /** Stops a running forecast and the thread; what was finished stays saved. */
+    @Override
+    public void close() {
+        synchronized (this) {
+            closed = true;
+            notifyAll();
+        }
+        try {
+            worker.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void work() {
+        while (true) {
+            Key key;
+            synchronized (this) {
+                working = Key.NONE;
+                notifyAll();
+                while (!closed && !isToDo()) {
+                    if (!waited()) {
+                        return;
+                    }
+                }
+                if (closed) {
+                    return;
+                }
+                working = wanted;
+                key = wanted;
+            }
+            try {
+                recall(key.day);
+                if (!shown(key)) {
+                    run(key);
+                }
+            } catch (Stopped e) {
+                LOG.debug("forecast of {} stopped for a newer one", key.day);
+            } catch (RuntimeException | Error e) {
+                LOG.error("forecast of {} failed, project version {}", key.day, key.version, e);
+                synchronized (this) {
+                    failed = key;
+                    trouble = String.valueOf(e.getMessage());
+                }
+            }
+        }
+    }
+
+    private synchronized boolean shown(Key key) {
+        return isShown(key);
+    }
+
+    /** Once a day: what was said a week before; after a start also the newest saved forecast, shown until there is a new one. */
+    private void recall(LocalDate day) {
+        if (day.equals(recalled)) {
+            return;
+        }
+        record Kept(Optional<Earlier> earlier, Optional<Shown> newest) {}
+        Kept kept = db.read(read -> {
+            int digits = SettingsStore.get(read).moneyDigits();
+            return new Kept(
+                    SavedForecastStore.nearest(read, day.minusDays(WEEK), day)
+                            .map(saved -> new Earlier(saved.day(), saved.forecast(digits))),
+                    SavedForecastStore.newest(read, day).map(saved -> readBack(saved, digits, read)));
+        });
+        synchronized (this) {
+            earlier = kept.earlier;
+            last = last.isPresent() ? last : kept.newest;
+            recalled = day;
+        }
+    }
+
+    private static Shown readBack(SavedForecast saved, int digits, Read read) {
+        return new Shown(
+                saved.forecast(digits),
+                InputsBuilder.names(read),
+                saved.projectVersion(),
+                saved.madeAt(),
+                false,
+                Optional.empty());
+    }
+
+    private boolean waited() {
+        try {
+            wait();
+            return true;
+        } catch (InterruptedException e) {
+            return false;
+        }
+    }
+
+    private void run(Key key) {
+        Basis basis = db.read(read -> InputsBuilder.build(read, key.day));
+        Plan plan = ForecastRun.plan(basis, SEED);
+        ForecastRun.Made quick = run(key, basis, plan, firstLook);
+        show(quick, true);
+        ForecastRun.Made whole = run(key, basis, plan, trials);
+        save(whole);
+        show(whole, false);
+    }
+
+    private ForecastRun.Made run(Key key, Basis basis, Plan plan, int count) {
+        return ForecastRun.run(basis, plan, count, SEED, threads, drawn -> told(key, drawn, count));
+    }
+
+    private synchronized boolean told(Key key, int drawn, int count) {
+        if (closed || !key.equals(wanted)) {
+            return false;
+        }
+        done = drawn;
+        of = count;
+        return true;
+    }
+
+    private synchronized void show(ForecastRun.Made made, boolean quick) {
+        last = Optional.of(new Shown(
+                made.forecast(),
+                made.basis().names(),
+                made.basis().version(),
+                clock.instant(),
+                quick,
+                Optional.of(made.plan())));
+    }
+
+    private void save(ForecastRun.Made made) {
+        LocalDate day = made.basis().asOf();
+        SavedForecast saved = new SavedForecast(
+                day,
+                clock.instant(),
+                SEED,
+                made.forecast().trials(),
+                made.forecast().engine(),
+                made.basis().version(),
+                false,
+                ForecastJson.kept(made.plan().keep()),
+                new ForecastJson(made.basis().moneyDigits()).text(made.forecast()),
+                ForecastJson.packed(made.basis().inputs()));
+        db.write("forecast", write -> {
+            if (!SavedForecastStore.has(write, day)) {
+                SavedForecastStore.insert(write, saved);
+            }
+            return null;
+        });
+    }
+}

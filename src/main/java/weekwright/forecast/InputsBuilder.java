@@ -1,0 +1,103 @@
+package weekwright.forecast;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import weekwright.base.Quantity;
+import weekwright.build.CrewMember;
+import weekwright.build.Settings;
+import weekwright.db.Read;
+import weekwright.engine.Inputs;
+
+/**
+ * Reads one state of the store as the engine takes it, as of a day: facts dated on or before that day are known, facts dated
+ * later are ignored, plans for later days count (rule 1).
+ */
+public final class InputsBuilder {
+    private InputsBuilder() {}
+
+    /**
+     * One read of the whole project.
+     *
+     * @throws java.util.NoSuchElementException while the folder has no project
+     */
+    public static Basis build(Read read, LocalDate asOf) {
+        Facts facts = Facts.of(read, asOf);
+        return new Basis(
+                inputs(facts, SavedForecastStore.kept(read, asOf)),
+                names(facts),
+                facts.settings().project().currency(),
+                read.projectVersion());
+    }
+
+    private static Inputs inputs(Facts facts, Inputs.Kept kept) {
+        CrewInputs crew = new CrewInputs(facts);
+        TaskInputs tasks = new TaskInputs(facts);
+        FundsInputs funds = new FundsInputs(facts);
+        EpisodeInputs episodes = new EpisodeInputs(facts);
+        Settings settings = facts.settings();
+        return new Inputs(
+                Facts.day(facts.asOf()),
+                settings.horizonMonths(),
+                crew.crew(),
+                crew.crewHours(),
+                crew.daysOff(),
+                crew.gatherings(),
+                crew.workedToday(),
+                tasks.stages(),
+                tasks.tasks(),
+                tasks.links(),
+                tasks.equipment(),
+                crew.ownLines(),
+                funds.materials(),
+                episodes.episodes(),
+                episodes.publishing(),
+                new Inputs.Weather(
+                        settings.weatherLost().stream()
+                                .map(Quantity::doubleValue)
+                                .toList(),
+                        settings.spellDays().doubleValue()),
+                new Inputs.Orders(settings.marginDays(), settings.smallOrder().minor()),
+                model(settings),
+                funds.money(),
+                funds.levels(),
+                funds.supporters(),
+                funds.regular(),
+                kept);
+    }
+
+    private static Inputs.Model model(Settings settings) {
+        return new Inputs.Model(
+                settings.priorRatio().doubleValue(),
+                settings.effortHalfLife().doubleValue(),
+                settings.supportersHalfLife().doubleValue(),
+                settings.joiningDrift().doubleValue(),
+                settings.editingFirst(),
+                settings.cameraFixed().doubleValue(),
+                settings.cameraOperator().doubleValue());
+    }
+
+    /** What people call the things of the project. */
+    static Names names(Read read) {
+        return names(Facts.of(read, LocalDate.MAX));
+    }
+
+    private static Names names(Facts facts) {
+        return new Names(
+                facts.settings().project().name(),
+                named(facts.stages(), row -> row.id().value(), row -> row.name()),
+                named(facts.tasks(), row -> row.id().value(), row -> row.title()),
+                named(facts.crew(), row -> row.id().value(), CrewMember::name),
+                named(facts.equipment(), row -> row.id().value(), row -> row.name()),
+                named(facts.materials(), row -> row.id().value(), row -> row.item()),
+                named(facts.episodes(), row -> row.id().value(), row -> row.title()));
+    }
+
+    private static <R> Map<String, String> named(List<R> rows, Function<R, String> id, Function<R, String> name) {
+        Map<String, String> names = new LinkedHashMap<>();
+        rows.forEach(row -> names.put(id.apply(row), name.apply(row)));
+        return names;
+    }
+}

@@ -1,0 +1,38 @@
+package weekwright.forecast;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import weekwright.engine.Inputs;
+
+/**
+ * A forecast as it is kept: named by day, inputs version, seed, trials and engine version (rule 108).
+ *
+ * @param day the as-of day
+ * @param engine version of the engine
+ * @param projectVersion of the inputs
+ * @param byHand whether somebody asked for it to be kept
+ * @param ranks the rank list as JSON
+ * @param results the forecast as JSON
+ * @param inputs compressed JSON; not copied
+ */
+public record SavedForecast(
+        LocalDate day,
+        Instant madeAt,
+        long seed,
+        int trials,
+        String engine,
+        long projectVersion,
+        boolean byHand,
+        String ranks,
+        String results,
+        byte[] inputs) {
+    /** The forecast in dates, with chances as rounded. */
+    public Forecast forecast(int moneyDigits) {
+        return new ForecastJson(moneyDigits).forecast(results);
+    }
+
+    /** What it was made from. */
+    public Inputs unpackedInputs() {
+        return ForecastJson.unpacked(inputs);
+    }
+}

@@ -1,0 +1,42 @@
+package weekwright.web;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import weekwright.forecast.Forecasts;
+import weekwright.render.Formats;
+import weekwright.render.Frame;
+import weekwright.web.kit.Request;
+
+/** The cells of the title block: when the forecast ran, what for, from how many futures, with which seed. */
+public final class Provenance {
+    private Provenance() {}
+
+    static List<Frame.Cell> of(Request request) {
+        return of(request, request.forecast());
+    }
+
+    /** The cells of one look at the forecast. */
+    public static List<Frame.Cell> of(Request request, Forecasts.Look look) {
+        List<Frame.Cell> cells = new ArrayList<>();
+        look.shown().ifPresent(shown -> {
+            LocalDateTime when =
+                    LocalDateTime.ofInstant(shown.madeAt(), request.settings().zone());
+            cells.add(new Frame.Cell("Forecast run", Formats.moment(when)));
+            if (!shown.forecast().asOf().equals(request.today())) {
+                Formats formats = new Formats(request.settings().project().currency(), request.today());
+                cells.add(new Frame.Cell("As of", formats.date(shown.forecast().asOf())));
+            }
+            String futures = Formats.grouped(shown.forecast().trials());
+            cells.add(new Frame.Cell(
+                    "From", shown.firstLook() ? "first look, " + futures + " futures" : futures + " futures drawn"));
+            cells.add(new Frame.Cell("Seed", String.valueOf(shown.forecast().seed())));
+        });
+        switch (look.state()) {
+            case RUNNING -> cells.add(new Frame.Cell("Under way", "a newer forecast is being drawn"));
+            case FAILED -> cells.add(new Frame.Cell("Under way", "the last forecast did not finish"));
+            case READY -> {}
+        }
+        return cells;
+    }
+}

@@ -1,0 +1,288 @@
+package weekwright.web.log;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import weekwright.base.Codec;
+import weekwright.base.Hours;
+import weekwright.base.Id;
+import weekwright.base.Problem;
+import weekwright.build.CrewMember;
+import weekwright.build.HoursEntry;
+import weekwright.build.HoursEntryStore;
+import weekwright.build.NothingDone;
+import weekwright.build.Reopen;
+import weekwright.build.RemoveHours;
+import weekwright.build.RemoveStopped;
+import weekwright.build.RestoreHours;
+import weekwright.build.RestoreStopped;
+import weekwright.build.Shown;
+import weekwright.build.Stopped;
+import weekwright.build.StoppedStore;
+import weekwright.db.Stored;
+import weekwright.db.Write;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Access;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.Forbidden;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
+import weekwright.web.parts.Outlook;
+
+/** The day's hours, entered in seconds: who, what, how long, how it stands. */
+public final class LogPage implements Page {
+    private static final Map<Stopped.Reason, String> REASONS = Map.of(
+            Stopped.Reason.MATERIAL, "waiting for material",
+            Stopped.Reason.MACHINE, "machine down",
+            Stopped.Reason.COMPANY, "no second person");
+
+    private final Outlook outlook;
+
+    public LogPage(Outlook outlook) {
+        this.outlook = outlook;
+    }
+
+    /**
+     * @param people everybody, the one at this browser pressed
+     * @param tasks what is most likely worked on today, first one first
+     * @param others all other open tasks
+     * @param episodes not yet published
+     * @param money whether costs may be entered
+     */
+    public record View(
+            Form form,
+            Form stopForm,
+            LocalDate day,
+            LocalDate first,
+            List<Form.Choice> people,
+            List<LogTasks.Line> tasks,
+            List<Form.Choice> others,
+            List<Form.Choice> episodes,
+            List<Form.Choice> reasons,
+            List<LogDay.Line> entries,
+            List<LogDay.StoppedLine> stopped,
+            boolean money,
+            String currency) {}
+
+    @Override
+    public View show(Request request) {
+        LocalDate today = request.today();
+        Optional<CrewMember> person = request.person();
+        return request.read(read -> {
+            List<LogTasks.Line> tasks = LogTasks.likely(read, today, person, outlook.forecast(request));
+            String who = person.map(p -> p.id().value()).orElse("");
+            Map<String, String> first = Map.of(
+                    "who", who,
+                    "as", "hands",
+                    "task", tasks.isEmpty() ? "other" : tasks.get(0).id(),
+                    "date", today.toString(),
+                    "state", "goes");
+            return new View(
+                    request.form("", first),
+                    request.form("nothing", Map.of("crew", who, "date", today.toString())),
+                    today,
+                    request.settings().project().started(),
+                    people(request).stream()
+                            .map(member -> new Form.Choice(member.id().value(), member.name()))
+                            .toList(),
+                    tasks,
+                    LogTasks.others(read, today, tasks),
+                    LogTasks.episodes(read),
+                    Choices.words(Stopped.Reason.class, REASONS),
+                    LogDay.entries(read, today),
+                    LogDay.stopped(read, today, REASONS),
+                    request.access() == Access.CREW,
+                    new Formats(request.settings().project().currency(), today).currencyMark());
+        });
+    }
+
+    /** Whose hours may be logged here: a helper's own only. */
+    static List<CrewMember> people(Request request) {
+        return request.access() == Access.CREW
+                ? request.crew()
+                : request.person().stream().toList();
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        return switch (form.act()) {
+            case "nothing" -> nothing(request, form);
+            case "delete" -> delete(request, form);
+            case "restore" -> restore(request, form);
+            case "delete-stopped" -> deleteStopped(request, form);
+            case "restore-stopped" -> restoreStopped(request, form);
+            default -> log(request, form);
+        };
+    }
+
+    // ---- hours
+
+    private Answer log(Request request, FormReader form) throws Exception {
+        LogForm typed = LogForm.read(request, form);
+        if (typed.cost().isPresent() || !typed.payee().isEmpty()) {
+            request.crewOnly("Costs are entered by the crew. Nothing was saved; take the cost out and send it again.");
+        }
+        return request.save(write -> {
+            LogForm.Kept kept = typed.keep(write, request);
+            return Saved.to("/log")
+                    .saying(said(typed, kept, request))
+                    .undo("/log", "Take it back", undoFields(kept));
+        });
+    }
+
+    private static Map<String, String> undoFields(LogForm.Kept kept) {
+        String rows = kept.entries().stream()
+                .map(entry -> entry.row() + ":" + entry.version())
+                .collect(Collectors.joining(","));
+        return kept.done()
+                .map(task -> Map.of("do", "delete", "rows", rows, "reopen", task.row() + ":" + task.version()))
+                .orElse(Map.of("do", "delete", "rows", rows));
+    }
+
+    private static String said(LogForm typed, LogForm.Kept kept, Request request) {
+        List<String> names = kept.entries().stream()
+                .map(entry -> name(request, entry.value().crew()))
+                .toList();
+        StringBuilder text = new StringBuilder(Formats.hoursLong(typed.hours().minutes()))
+                .append(names.size() > 1 ? " each" : "")
+                .append(" logged for ")
+                .append(Formats.list(names))
+                .append(" on ")
+                .append(kept.what());
+        if (!typed.date().equals(request.today())) {
+            text.append(", ").append(Formats.dayMonth(typed.date()));
+        }
+        text.append('.');
+        kept.done().ifPresent(task -> text.append(" It is done."));
+        typed.left().ifPresent(left -> text.append(" About ").append(Formats.hoursLong(left.minutes())).append(" left."));
+        typed.cost().ifPresent(cost -> text.append(" The cost is in the books."));
+        kept.found().ifPresent(task -> text.append(" Found: ").append(task.title()).append('.'));
+        for (Problem remark : kept.remarks()) {
+            text.append(' ').append(Formats.sentence(remark.sentence()));
+            text.append(remark.sentence().endsWith(".") ? "" : ".");
+        }
+        return text.toString();
+    }
+
+    private static String name(Request request, Id crew) {
+        return request.crew().stream()
+                .filter(member -> member.id().folded().equals(crew.folded()))
+                .map(CrewMember::name)
+                .findFirst()
+                .orElse(crew.value());
+    }
+
+    private static Answer delete(Request request, FormReader form) throws Exception {
+        List<Shown> rows = shown(form.text("rows"));
+        List<Shown> reopen = shown(form.text("reopen"));
+        return request.save(write -> {
+            for (Shown row : reopen) {
+                Reopen.reopen(write, row);
+            }
+            for (Shown row : rows) {
+                mayTouch(request, write, row.row());
+                RemoveHours.remove(write, row);
+            }
+            String back = rows.stream().map(row -> Long.toString(row.row())).collect(Collectors.joining(","));
+            return Saved.to("/log")
+                    .saying(rows.size() == 1 ? "The entry is taken away." : "The entries are taken away.")
+                    .undo("/log", "Bring it back", Map.of("do", "restore", "rows", back));
+        });
+    }
+
+    /** A helper takes away and changes their own hours only. */
+    static void mayTouch(Request request, Write write, long row) {
+        Optional<Stored<HoursEntry>> entry = HoursEntryStore.TABLE.find(write, row);
+        boolean own = entry.isPresent()
+                && request.person()
+                        .map(person -> person.id().folded().equals(entry.get().value().crew().folded()))
+                        .orElse(false);
+        if (request.access() != Access.CREW && !own) {
+            throw new Forbidden("These are somebody else's hours. The crew can change them.");
+        }
+    }
+
+    private static Answer restore(Request request, FormReader form) throws Exception {
+        List<Shown> rows = shown(form.text("rows"));
+        return request.save(write -> {
+            for (Shown row : rows) {
+                RestoreHours.restore(write, row.row(), request.today());
+                mayTouch(request, write, row.row());
+            }
+            return Saved.to("/log").saying(rows.size() == 1 ? "The entry is back." : "The entries are back.");
+        });
+    }
+
+    /** Reads "12:1,13:1", rows with their versions; without a version it is 0. */
+    private static List<Shown> shown(String text) {
+        List<Shown> rows = new ArrayList<>();
+        for (String part : text.split(",")) {
+            if (part.matches("[0-9]{1,15}(:[0-9]{1,15})?")) {
+                String[] halves = part.split(":");
+                rows.add(new Shown(Long.parseLong(halves[0]), halves.length == 1 ? 0 : Long.parseLong(halves[1])));
+            }
+        }
+        return rows;
+    }
+
+    // ---- nothing done
+
+    private static Answer nothing(Request request, FormReader form) throws Exception {
+        Optional<Id> crew = form.oneOf("crew", people(request).stream().map(CrewMember::id).toList());
+        Optional<LocalDate> date = form.needed("date", LocalDate.class);
+        Optional<Stopped.Reason> reason = form.needed("reason", Stopped.Reason.class);
+        Optional<Hours> hours = form.read("hours", Hours.class);
+        String note = form.text("note");
+        return request.save(write -> {
+            Stopped row = new Stopped(
+                    StoppedStore.nextId(write),
+                    date.orElseThrow(),
+                    crew,
+                    hours,
+                    reason.orElseThrow(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    note);
+            Stored<Stopped> kept = NothingDone.record(write, row, request.today());
+            String who = crew.map(id -> name(request, id)).orElse("Everybody");
+            return Saved.to("/log")
+                    .saying(who + ": nothing done on " + Formats.dayMonth(row.date()) + ", "
+                            + REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".")
+                    .undo(
+                            "/log",
+                            "Take it back",
+                            Map.of("do", "delete-stopped", "rows", kept.row() + ":" + kept.version()));
+        });
+    }
+
+    private static Answer deleteStopped(Request request, FormReader form) throws Exception {
+        List<Shown> rows = shown(form.text("rows"));
+        return request.save(write -> {
+            for (Shown row : rows) {
+                RemoveStopped.remove(write, row);
+            }
+            return Saved.to("/log")
+                    .saying("The stopped day is taken away.")
+                    .undo(
+                            "/log",
+                            "Bring it back",
+                            Map.of("do", "restore-stopped", "rows", Long.toString(rows.get(0).row())));
+        });
+    }
+
+    private static Answer restoreStopped(Request request, FormReader form) throws Exception {
+        List<Shown> rows = shown(form.text("rows"));
+        return request.save(write -> {
+            rows.forEach(row -> RestoreStopped.restore(write, row.row()));
+            return Saved.to("/log").saying("The stopped day is back.");
+        });
+    }
+}

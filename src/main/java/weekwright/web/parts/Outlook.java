@@ -1,0 +1,17 @@
+package weekwright.web.parts;
+
+import java.util.Optional;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.Forecasts;
+import weekwright.web.kit.Request;
+
+/** The newest finished forecast, as a page shows it; empty until there is one. Never waits. */
+@FunctionalInterface
+public interface Outlook {
+    Optional<Forecasts.Shown> shown(Request request);
+
+    /** Its dates, money and chances. */
+    default Optional<Forecast> forecast(Request request) {
+        return shown(request).map(Forecasts.Shown::forecast);
+    }
+}

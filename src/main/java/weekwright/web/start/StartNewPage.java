@@ -1,0 +1,168 @@
+package weekwright.web.start;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Hours;
+import weekwright.base.Id;
+import weekwright.base.Money;
+import weekwright.base.Problems;
+import weekwright.base.Reading;
+import weekwright.base.Refused;
+import weekwright.base.Rejected;
+import weekwright.base.Shape;
+import weekwright.build.CrewMember;
+import weekwright.build.Emergency;
+import weekwright.build.ModelSettings;
+import weekwright.build.MoneySettings;
+import weekwright.build.OrderSettings;
+import weekwright.build.Project;
+import weekwright.build.Publishing;
+import weekwright.build.Settings;
+import weekwright.build.StartProject;
+import weekwright.build.Weather;
+import weekwright.db.Db;
+import weekwright.render.Form;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+
+/** A new project by a short form: what is built, in which money, who builds it. */
+public final class StartNewPage implements Page {
+    private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri");
+
+    private final NewStore store;
+
+    /** @param store makes the folder's empty store */
+    public StartNewPage(NewStore store) {
+        this.store = store;
+    }
+
+    /** Days of the week to publish on. */
+    public record View(Form form, List<Form.Choice> weekdays) {}
+
+    @Override
+    public View show(Request request) {
+        StartPage.onlyWithoutProject(request);
+        Form form = request.form(
+                "",
+                Map.of(
+                        "started", request.today().toString(),
+                        "currency", "EUR",
+                        "zone", request.clock().getZone().getId(),
+                        "weekday", "friday",
+                        "hours", "8"));
+        List<Form.Choice> weekdays = Arrays.stream(java.time.DayOfWeek.values())
+                .map(day -> day.name().charAt(0) + day.name().substring(1).toLowerCase(Locale.ROOT))
+                .map(word -> new Form.Choice(word.toLowerCase(Locale.ROOT), word))
+                .toList();
+        return new View(form, weekdays);
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        StartPage.onlyWithoutProject(request);
+        FormReader form = request.form();
+        Reading reading = Reading.form(digits(form.text("currency")));
+        Optional<LocalDate> started = form.needed("started", LocalDate.class);
+        Optional<Money> reserve = form.read("reserve", Money.class, reading);
+        Optional<Money> cash = form.read("cash", Money.class, reading);
+        reserve.filter(Money::isNegative)
+                .ifPresent(money -> form.fault("reserve", form.text("reserve"), "is under 0", "write 0 or more"));
+        List<CrewMember> crew = crew(form);
+        Project project = new Project(
+                form.text("name"),
+                started.orElse(request.today()),
+                form.text("currency"),
+                Optional.empty(),
+                form.text("zone"),
+                reserve,
+                Optional.empty(),
+                cash,
+                Optional.empty());
+        Publishing publishing = none(Publishing.class, "weekday", form.text("weekday"));
+        form.check();
+        Settings settings = new Settings(
+                project,
+                publishing,
+                none(Weather.class),
+                none(OrderSettings.class),
+                none(MoneySettings.class),
+                none(Emergency.class),
+                none(ModelSettings.class));
+        Db db = store.create();
+        db.<Void, Rejected>write("start", write -> {
+            StartProject.start(write, settings, crew);
+            return null;
+        });
+        return Answer.to(Saved.to("/ahead").saying(project.name() + " is started."));
+    }
+
+    /** One name a line; each works the hours given from Monday to Friday, until the Crew sheet says otherwise. */
+    private static List<CrewMember> crew(FormReader form) {
+        Optional<Hours> hours = form.read("hours", Hours.class);
+        hours.filter(h -> h.minutes() > 24 * 60)
+                .ifPresent(h -> form.fault("hours", form.text("hours"), "is over 24", "write 0 to 24"));
+        List<CrewMember> crew = new ArrayList<>();
+        List<Id> ids = new ArrayList<>();
+        for (String line : form.text("crew").split("\\R")) {
+            String name = line.strip();
+            if (name.isEmpty()) {
+                continue;
+            }
+            if (crew.stream().anyMatch(member -> member.name().equalsIgnoreCase(name))) {
+                form.fault("crew", name, "stands there twice", "add a second name");
+                continue;
+            }
+            Id id = id(name, ids);
+            ids.add(id);
+            Map<String, String> texts = new java.util.HashMap<>(Map.of("id", id.value(), "name", name, "trades", ""));
+            hours.ifPresent(h -> DAYS.forEach(day -> texts.put(day, form.text("hours"))));
+            Shape.of(CrewMember.class)
+                    .parse(texts, form.reading(), new Problems())
+                    .ifPresentOrElse(
+                            crew::add,
+                            () -> form.fault("crew", name, "is no name", "write at most 200 letters on one line"));
+        }
+        if (crew.isEmpty() && form.problems().isEmpty()) {
+            form.fault("crew", "", "names nobody", "write at least one name");
+        }
+        return crew;
+    }
+
+    /** The name itself in lower case where it is fit for an id and free, else with a number. */
+    private static Id id(String name, List<Id> taken) {
+        String word = name.toLowerCase(Locale.ROOT).replaceAll("\\s.*", "");
+        try {
+            Id id = Id.parse(word);
+            if (taken.stream().noneMatch(other -> other.folded().equals(id.folded()))) {
+                return id;
+            }
+        } catch (Refused refused) {
+            // a name of other signs gets an id of its letters and a number
+        }
+        return Id.next(word, taken);
+    }
+
+    private static int digits(String currency) {
+        try {
+            return Money.digits(currency);
+        } catch (Refused refused) {
+            return 2;
+        }
+    }
+
+    /** A table of settings in which nothing is set but the columns given. */
+    private static <R extends Record> R none(Class<R> type, String... pairs) {
+        Map<String, String> texts = pairs.length == 0 ? Map.of() : Map.of(pairs[0], pairs[1]);
+        return Shape.of(type)
+                .parse(texts, Reading.form(2), new Problems())
+                .orElseThrow(() -> new IllegalStateException("nothing may stand in " + type));
+    }
+}

@@ -1,0 +1,70 @@
+package weekwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weekwright.db.FolderRefused;
+import weekwright.render.Templates;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
+import weekwright.web.Server;
+
+class AppTest {
+    @TempDir
+    Path folder;
+
+    private App open(Path path) throws FolderRefused {
+        return new App(path, ServerFixture.CLOCK, Templates.packed(), false);
+    }
+
+    @Test
+    void an_empty_or_new_folder_is_taken_without_a_project() throws Exception {
+        try (App app = open(folder.resolve("new"))) {
+            assertThat(app.project()).isEmpty();
+            SmallProject.fill(app.create());
+            assertThat(app.project()).isPresent();
+        }
+        try (App again = open(folder.resolve("new"))) {
+            assertThat(again.project()).isPresent();
+        }
+    }
+
+    @Test
+    void a_folder_with_other_things_in_it_is_refused() throws Exception {
+        Files.writeString(folder.resolve("letter.txt"), "Dear Ilse");
+        assertThatThrownBy(() -> open(folder))
+                .isInstanceOf(FolderRefused.class)
+                .hasMessage(
+                        folder + " is no project folder: it has no build.db. Name a project's folder, or an empty one"
+                                + " to start a new project in.");
+        assertThat(Files.exists(folder.resolve("server.lock"))).isFalse();
+    }
+
+    @Test
+    void a_folder_that_is_already_served_is_refused() throws Exception {
+        try (App app = open(folder)) {
+            assertThatThrownBy(() -> open(folder))
+                    .isInstanceOf(FolderRefused.class)
+                    .hasMessage(folder + " is already open in another weekwright (process "
+                            + ProcessHandle.current().pid() + "). Use that one, or stop it first.");
+            assertThat(app.project()).isEmpty();
+        }
+        open(folder).close();
+    }
+
+    @Test
+    void a_port_that_is_taken_is_told() throws Exception {
+        try (App app = open(folder.resolve("one"));
+                App other = open(folder.resolve("two"));
+                Server first = Server.start(app, "127.0.0.1", 0)) {
+            assertThatThrownBy(() -> Server.start(other, "127.0.0.1", first.port()))
+                    .isInstanceOf(Server.PortTaken.class)
+                    .hasMessage("Port " + first.port()
+                            + " is taken by another program. Choose another with --port, or 0 for a free one.");
+        }
+    }
+}

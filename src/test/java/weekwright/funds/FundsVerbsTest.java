@@ -1,0 +1,309 @@
+package weekwright.funds;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static weekwright.testkit.OakMill.TODAY;
+import static weekwright.testkit.OakMill.addLedger;
+import static weekwright.testkit.OakMill.addLevel;
+import static weekwright.testkit.OakMill.addMaterial;
+import static weekwright.testkit.OakMill.find;
+import static weekwright.testkit.OakMill.row;
+import static weekwright.testkit.OakMill.shown;
+import static weekwright.testkit.OakMill.texts;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Money;
+import weekwright.base.Quantity;
+import weekwright.build.SettingsStore;
+import weekwright.build.Shown;
+import weekwright.db.Db;
+import weekwright.db.FolderRefused;
+import weekwright.testkit.OakMill;
+
+class FundsVerbsTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 20);
+
+    @TempDir
+    Path folder;
+
+    private Db db;
+
+    @BeforeEach
+    void open() throws FolderRefused {
+        db = OakMill.create(folder);
+        addMaterial(
+                db,
+                "id",
+                "oak.1",
+                "task",
+                "shaft.3",
+                "item",
+                "Hoop iron",
+                "quantity",
+                "6",
+                "unit",
+                "bars",
+                "price_likely",
+                "40",
+                "supplier",
+                "Brook forge",
+                "deposit",
+                "30",
+                "lead_likely",
+                "21");
+    }
+
+    @AfterEach
+    void close() {
+        db.close();
+    }
+
+    private Shown oak() {
+        return shown(db, MaterialStore.TABLE, "oak.1");
+    }
+
+    private Money balance() {
+        return db.read(read -> Balance.on(TODAY, SettingsStore.get(read), LedgerEntryStore.TABLE.values(read)));
+    }
+
+    @Test
+    void an_order_with_its_deposit_paid_leaves_the_account() throws Exception {
+        db.write(
+                "ilse",
+                write -> OrderMaterial.order(
+                        write, oak(), DAY, Optional.of(DAY.plusDays(21)), Optional.of(new Money(7200)), TODAY));
+        Material line = find(db, MaterialStore.TABLE, "oak.1").value();
+        assertThat(line.ordered()).contains(DAY);
+        assertThat(line.promised()).contains(LocalDate.of(2026, 12, 11));
+        LedgerEntry paid = db.read(LedgerEntryStore.TABLE::values).get(0);
+        assertThat(paid.amount()).isEqualTo(new Money(-7200));
+        assertThat(paid.kind()).isEqualTo(LedgerEntry.Kind.MATERIAL);
+        assertThat(paid.material().map(Object::toString)).contains("oak.1");
+        assertThat(paid.payee()).isEqualTo("Brook forge");
+        assertThat(balance()).isEqualTo(new Money(492800));
+    }
+
+    @Test
+    void nothing_is_ordered_twice_nor_promised_before_it_is_ordered() throws Exception {
+        assertThatThrownBy(() -> db.write("ilse", write -> PromiseMaterial.promise(write, oak(), TODAY)))
+                .hasMessage("promised: \"Hoop iron\" is not ordered yet; say first when it was ordered");
+        db.write("ilse", write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.empty(), TODAY));
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> OrderMaterial.order(
+                                write, oak(), TODAY.plusDays(1), Optional.of(DAY), Optional.of(Money.ZERO), TODAY)))
+                .hasMessage("ordered: \"Hoop iron\" was ordered on 20 November 2026; nothing is to be ordered twice\n"
+                        + "ordered: \"26 November 2026\" is after today, 25 November 2026; write the day it happened\n"
+                        + "promised: \"20 November 2026\" is before it was ordered on 26 November 2026; write a later"
+                        + " day\n"
+                        + "paid: what was paid is nothing or less; write the amount, or leave it empty");
+        assertThatThrownBy(() -> db.write("ilse", write -> PromiseMaterial.promise(write, oak(), DAY.minusDays(1))))
+                .hasMessage("promised: \"19 November 2026\" is before it was ordered on 20 November 2026; write a later"
+                        + " day");
+    }
+
+    @Test
+    void a_part_delivery_splits_the_line_and_both_have_the_lot() throws Exception {
+        db.write("ilse", write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.empty(), TODAY));
+        ReceiveMaterial.Received received = db.write(
+                "ilse",
+                write -> ReceiveMaterial.receive(
+                        write, oak(), TODAY, Optional.of(Quantity.of(4)), Optional.of(new Money(16000)), TODAY));
+        Material came = find(db, MaterialStore.TABLE, "oak.1").value();
+        assertThat(came.received()).contains(TODAY);
+        assertThat(came.quantity()).contains(Quantity.of(4));
+        assertThat(came.lot()).isEqualTo("oak.1");
+        Material rest = received.rest().orElseThrow().value();
+        assertThat(rest.id().value()).isEqualTo("oak.2");
+        assertThat(rest.quantity()).contains(Quantity.of(2));
+        assertThat(rest.lot()).isEqualTo("oak.1");
+        assertThat(rest.ordered()).contains(DAY);
+        assertThat(rest.received()).isEmpty();
+        assertThat(balance()).isEqualTo(new Money(484000));
+    }
+
+    @Test
+    void more_than_the_line_before_its_order_or_after_its_arrival_cannot_come() throws Exception {
+        db.write("ilse", write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.empty(), TODAY));
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> ReceiveMaterial.receive(
+                                write, oak(), DAY.minusDays(1), Optional.of(Quantity.of(7)), Optional.empty(), TODAY)))
+                .hasMessage("received: \"19 November 2026\" is before it was ordered on 20 November 2026; write a later"
+                        + " day\n"
+                        + "part: \"7\" is not a part of the 6 bars of this line; write how much came, or leave it empty"
+                        + " when all did");
+        db.write(
+                "ilse",
+                write -> ReceiveMaterial.receive(
+                        write, oak(), TODAY, Optional.of(Quantity.of(6)), Optional.empty(), TODAY));
+        assertThat(db.read(MaterialStore.TABLE::count)).isEqualTo(1);
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> ReceiveMaterial.receive(
+                                write, oak(), TODAY, Optional.empty(), Optional.empty(), TODAY)))
+                .hasMessage("\"Hoop iron\" was received on 25 November 2026; nothing more is to come of it");
+    }
+
+    @Test
+    void a_cost_goes_into_the_books_and_income_is_none() throws Exception {
+        db.write(
+                "ilse",
+                write -> SpendMoney.spend(
+                        write,
+                        row(
+                                LedgerEntry.class,
+                                "id",
+                                LedgerEntryStore.nextId(write).value(),
+                                "date",
+                                "2026-11-24",
+                                "amount",
+                                "-34.50",
+                                "kind",
+                                "other-cost",
+                                "payee",
+                                "Saw doctor"),
+                        TODAY));
+        assertThat(balance()).isEqualTo(new Money(496550));
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> SpendMoney.spend(
+                                write,
+                                row(
+                                        LedgerEntry.class,
+                                        "id",
+                                        "x",
+                                        "date",
+                                        "2026-11-26",
+                                        "amount",
+                                        "5",
+                                        "kind",
+                                        "payout",
+                                        "stage",
+                                        "roof"),
+                                TODAY)))
+                .hasMessage("amount: \"-5.00\" is no cost; write what was paid, more than nothing\n"
+                        + "kind: \"payout\" is no kind of cost; choose one of the list\n"
+                        + "date: \"26 November 2026\" is after today, 25 November 2026; enter it once it is paid\n"
+                        + "stage: \"roof\" is no stage of this project; choose one of the list");
+    }
+
+    @Test
+    void a_counted_balance_says_by_how_much_the_books_were_off_and_holds_from_then_on() throws Exception {
+        addLedger(db, "id", "a", "date", "2026-11-02", "amount", "-120", "kind", "regular");
+        CountBalance.Counted counted =
+                db.write("ilse", write -> CountBalance.count(write, "", DAY, new Money(490000), TODAY));
+        assertThat(counted.books()).isEqualTo(new Money(488000));
+        assertThat(counted.difference()).isEqualTo(new Money(2000));
+        addLedger(db, "id", "b", "date", "2026-11-20", "amount", "-10", "kind", "regular");
+        addLedger(db, "id", "c", "date", "2026-11-21", "amount", "-30", "kind", "regular");
+        assertThat(balance()).isEqualTo(new Money(487000));
+        assertThatThrownBy(() -> db.write("ilse", write -> CountBalance.count(write, "", DAY, new Money(1), TODAY)))
+                .hasMessage("date: \"20 November 2026\" has a counted balance already; write another day");
+        assertThatThrownBy(() -> db.write(
+                        "ilse", write -> CountBalance.count(write, "", LocalDate.of(2026, 2, 1), new Money(1), TODAY)))
+                .hasMessage("date: \"1 February 2026\" is before the books open; write a day from 1 March 2026 on");
+    }
+
+    @Test
+    void rule_85_each_account_has_its_last_count_and_transfers_cancel_out() {
+        addLedger(db, "id", "a", "date", "2026-04-01", "amount", "-1000", "kind", "transfer", "account", "");
+        addLedger(db, "id", "b", "date", "2026-04-01", "amount", "1000", "kind", "transfer", "account", "savings");
+        assertThat(balance()).isEqualTo(new Money(500000));
+        addLedger(db, "id", "c", "date", "2026-05-01", "amount", "1010", "kind", "counted", "account", "savings");
+        assertThat(balance()).isEqualTo(new Money(501000));
+    }
+
+    @Test
+    void a_month_of_supporters_is_set_level_by_level_and_changed_again() throws Exception {
+        addLevel(db, "id", "plank", "name", "Plank", "amount", "3", "charged", "month");
+        YearMonth november = YearMonth.of(2026, 11);
+        db.write(
+                "ilse",
+                write -> SetSupporters.set(
+                        write,
+                        List.of(row(
+                                SupporterMonth.class,
+                                "month",
+                                "2026-10",
+                                "level",
+                                "plank",
+                                "start",
+                                "180",
+                                "joined",
+                                "12",
+                                "left",
+                                "4")),
+                        november));
+        var remarks = db.write(
+                "ilse",
+                write -> SetSupporters.set(
+                        write,
+                        List.of(row(
+                                SupporterMonth.class,
+                                "month",
+                                "2026-11",
+                                "level",
+                                "plank",
+                                "start",
+                                "190",
+                                "joined",
+                                "9")),
+                        november));
+        assertThat(texts(remarks))
+                .containsExactly("start.plank: \"190\" is not the 188 with whom the month before ended");
+        db.write(
+                "ilse",
+                write -> SetSupporters.set(
+                        write,
+                        List.of(row(
+                                SupporterMonth.class,
+                                "month",
+                                "2026-11",
+                                "level",
+                                "plank",
+                                "start",
+                                "188",
+                                "joined",
+                                "9")),
+                        november));
+        assertThat(db.read(read -> SupporterMonthStore.of(read, november))
+                        .get(0)
+                        .value()
+                        .start())
+                .isEqualTo(188);
+        assertThat(db.read(SupporterMonthStore.TABLE::count)).isEqualTo(2);
+    }
+
+    @Test
+    void no_more_leave_than_were_there_and_no_month_is_counted_ahead() {
+        addLevel(db, "id", "plank", "name", "Plank", "amount", "3", "charged", "month");
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> SetSupporters.set(
+                                write,
+                                List.of(row(
+                                        SupporterMonth.class,
+                                        "month",
+                                        "2026-12",
+                                        "level",
+                                        "plank",
+                                        "start",
+                                        "5",
+                                        "joined",
+                                        "2",
+                                        "left",
+                                        "8")),
+                                YearMonth.of(2026, 11))))
+                .hasMessage("month: \"2026-12\" has not begun; count months that have\n"
+                        + "left.plank: \"8\" is more than the 7 who were there or joined; write 7 or less");
+    }
+}

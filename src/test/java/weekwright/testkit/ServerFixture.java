@@ -1,0 +1,122 @@
+package weekwright.testkit;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import weekwright.App;
+import weekwright.db.Db;
+import weekwright.render.Templates;
+import weekwright.web.Server;
+
+/**
+ * The real server on a free port over a new folder, under a clock that stands on Wednesday 25 November 2026, 08:00 UTC.
+ * Closing it stops the server and deletes the folder.
+ */
+public final class ServerFixture implements AutoCloseable {
+    public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
+
+    private static final int FIRST_LOOK = 50;
+    private static final int TRIALS = 400;
+
+    private final Path folder;
+    private final App app;
+    private final Server server;
+
+    private ServerFixture(Path folder, Clock clock, Consumer<App> fill) {
+        this.folder = folder;
+        try {
+            app = new App(folder.resolve("project"), clock, Templates.packed(), false, FIRST_LOOK, TRIALS);
+            fill.accept(app);
+            server = Server.start(app, "127.0.0.1", 0);
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** An empty folder: no project as yet. */
+    public static ServerFixture empty() {
+        return new ServerFixture(newFolder(), CLOCK, app -> {});
+    }
+
+    /** With {@link SmallProject}. */
+    public static ServerFixture small() {
+        return of(SmallProject::fill);
+    }
+
+    /** With whatever is written into its new store. */
+    public static ServerFixture of(Consumer<Db> fill) {
+        return new ServerFixture(newFolder(), CLOCK, app -> fill.accept(create(app)));
+    }
+
+    private static Db create(App app) {
+        try {
+            return app.create();
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Path newFolder() {
+        try {
+            return Files.createTempDirectory("weekwright-test");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    public Db db() {
+        return app.project().orElseThrow();
+    }
+
+    public App app() {
+        return app;
+    }
+
+    /** A folder beside the project's own, for files that a test needs. */
+    public Path beside() {
+        return folder;
+    }
+
+    public String origin() {
+        return "http://127.0.0.1:" + server.port();
+    }
+
+    public int port() {
+        return server.port();
+    }
+
+    /** A browser at which nobody was chosen yet. */
+    public Visitor stranger() {
+        return new Visitor(origin());
+    }
+
+    /** A browser at which this person of the crew was chosen. */
+    public Visitor as(String crew) {
+        Visitor visitor = stranger();
+        visitor.setCookie("who", crew);
+        visitor.get("/account");
+        return visitor;
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        app.close();
+        try (Stream<Path> files = Files.walk(folder)) {
+            List<Path> deepestFirst = files.sorted(Comparator.reverseOrder()).toList();
+            for (Path file : deepestFirst) {
+                Files.delete(file);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

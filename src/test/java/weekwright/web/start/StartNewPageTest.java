@@ -1,0 +1,112 @@
+package weekwright.web.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import weekwright.build.CrewMember;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.Settings;
+import weekwright.build.SettingsStore;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class StartNewPageTest {
+    private ServerFixture server;
+    private Visitor visitor;
+
+    @BeforeEach
+    void start() {
+        server = ServerFixture.empty();
+        visitor = server.stranger();
+    }
+
+    @AfterEach
+    void stop() {
+        server.close();
+    }
+
+    private Visitor.Form filled() {
+        return visitor.form(visitor.get("/start/new"))
+                .with("name", "The weir")
+                .with("started", "2026-11-01")
+                .with("weekday", "saturday")
+                .with("crew", "Ilse\nBram de Wit\n\nIlse Maas")
+                .with("hours", "6,5")
+                .with("currency", "EUR")
+                .with("cash", "3200,50")
+                .with("reserve", "500")
+                .with("zone", "Europe/Berlin");
+    }
+
+    @Test
+    void a_project_is_started_while_the_server_runs() {
+        Visitor.Reply started = filled().send();
+        assertThat(started.status()).isEqualTo(303);
+        assertThat(started.to()).isEqualTo("/ahead");
+        Settings settings = server.db().read(SettingsStore::get);
+        assertThat(settings.project().name()).isEqualTo("The weir");
+        assertThat(settings.weekday()).isEqualTo(java.time.DayOfWeek.SATURDAY);
+        assertThat(settings.openingCash().minor()).isEqualTo(320_050);
+        assertThat(settings.reserve().minor()).isEqualTo(50_000);
+        List<CrewMember> crew = server.db().read(CrewMemberStore.TABLE::values);
+        assertThat(crew)
+                .extracting(member -> member.id() + " " + member.name())
+                .containsExactly("ilse Ilse", "bram Bram de Wit", "ilse.1 Ilse Maas");
+        assertThat(crew.get(1).on(java.time.DayOfWeek.FRIDAY).minutes()).isEqualTo(390);
+        assertThat(crew.get(1).on(java.time.DayOfWeek.SUNDAY).minutes()).isZero();
+    }
+
+    @Test
+    void everything_wrong_is_told_at_once_and_nothing_is_made() {
+        Visitor.Reply refused = filled().with("started", "2026-02-30")
+                .with("cash", "0.255")
+                .with("reserve", "-5")
+                .with("hours", "3x")
+                .with("crew", "Ilse\nilse")
+                .send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "\"2026-02-30\" is not a day of the calendar; write a day that exists, such as 2026-02-28",
+                        "\"0.255\" has more digits than the currency; write at most 2 places",
+                        "\"-5\" is under 0; write 0 or more",
+                        "\"3x\" is not hours; write 3.5 or 3:30",
+                        "\"ilse\" stands there twice; add a second name");
+        assertThat(refused.page().select("#crew").val()).isEqualTo("Ilse\nilse");
+        assertThat(server.app().folder().isProject()).isFalse();
+    }
+
+    @Test
+    void a_currency_a_zone_and_a_name_that_mean_nothing_are_refused() {
+        Visitor.Reply refused = filled().with("name", "")
+                .with("currency", "eur")
+                .with("zone", "+01:00")
+                .send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "is missing; write what is being built",
+                        "\"eur\" is not a currency of ISO 4217; write EUR",
+                        "\"+01:00\" is an offset, which has no summer time; write a place such as Europe/Berlin");
+        assertThat(server.app().project()).isEmpty();
+        assertThat(filled().send().status()).isEqualTo(303);
+    }
+
+    @Test
+    void nobody_in_the_crew_is_refused() {
+        assertThat(filled().with("crew", "  \n ").send().troubles())
+                .containsExactly("names nobody; write at least one name");
+    }
+
+    @Test
+    void the_same_form_sent_again_goes_on_to_the_project() {
+        Visitor.Form form = filled();
+        form.send();
+        Visitor.Reply again = form.send();
+        assertThat(again.status()).isIn(303, 403);
+        assertThat(server.db().read(CrewMemberStore.TABLE::values)).hasSize(3);
+    }
+}
