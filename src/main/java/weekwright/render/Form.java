@@ -59,6 +59,14 @@ public record Form(
         return !errors.isEmpty();
     }
 
-    /** A line of a list to choose from. */
-    public record Choice(String value, String label) {}
+    /**
+     * A line of a list to choose from.
+     *
+     * @param remark a word or two at its right, where the list has room for one; empty for none
+     */
+    public record Choice(String value, String label, String remark) {
+        public Choice(String value, String label) {
+            this(value, label, "");
+        }
+    }
 }

@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -32,9 +33,18 @@ public final class Templates {
     private static final Pattern STYLE_NAME = Pattern.compile("[a-z][a-z-]*");
     /** base.css is these files one after the other; later ones win. */
     private static final List<String> BASE_STYLES = List.of(
-            "base.css", "parts/form.css", "parts/table.css", "parts/marks.css", "parts/chart.css", "parts/paper.css");
+            "base.css",
+            "parts/form.css",
+            "parts/table.css",
+            "parts/marks.css",
+            "parts/chart.css",
+            "parts/paper.css",
+            "parts/week.css");
 
     private final PebbleEngine engine;
+    /** Style sheets of packed templates, each read once. */
+    private final Map<String, Optional<String>> sheets = new ConcurrentHashMap<>();
+
     private final Optional<Path> folder;
 
     private Templates(Loader<?> loader, Optional<Path> folder) {
@@ -94,9 +104,13 @@ public final class Templates {
      * Empty where there is none.
      */
     public Optional<String> css(String name) {
-        if (!STYLE_NAME.matcher(name).matches()) {
+        if (name.length() > 40 || !STYLE_NAME.matcher(name).matches()) {
             return Optional.empty();
         }
+        return folder.isPresent() ? sheet(name) : sheets.computeIfAbsent(name, this::sheet);
+    }
+
+    private Optional<String> sheet(String name) {
         if (!name.equals("base")) {
             return read(name + "/" + name + ".css");
         }

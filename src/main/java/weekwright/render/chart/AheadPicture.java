@@ -195,9 +195,19 @@ public final class AheadPicture {
         this.formats = formats;
     }
 
-    /** For screens of 720 pixels and more: 24 weeks, time to the right, 1208 pixels wide. */
+    /** All three; the style sheet shows the one that fits the screen. */
+    public String drawings() {
+        return wide() + medium() + upright();
+    }
+
+    /** For screens of 1272 pixels and more: 24 weeks, time to the right, 1208 pixels wide. */
     public String wide() {
-        return new AheadWide(model, formats).draw();
+        return new AheadWide(model, formats, "ahead-wide", 1208, AheadSheet.wide(model)).draw();
+    }
+
+    /** For smaller screens down to 720 pixels, and for paper: 14 weeks, 688 pixels wide. */
+    public String medium() {
+        return new AheadWide(model, formats, "ahead-medium", 688, AheadSheet.medium(model)).draw();
     }
 
     /** For phones: 16 weeks, time downwards. */

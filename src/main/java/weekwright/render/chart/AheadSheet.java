@@ -26,6 +26,10 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
         return of(model, 4, 24, MOST_WIDE);
     }
 
+    static AheadSheet medium(Model model) {
+        return of(model, 2, 14, MOST_WIDE);
+    }
+
     static AheadSheet upright(Model model) {
         return of(model, 1, 16, MOST_UPRIGHT);
     }

@@ -100,14 +100,14 @@ final class AheadUpright {
         inHand(svg, labels);
         money.drawShapes(svg);
         stages.forEach(s -> s.landing(labels, formats));
-        stages.forEach(s -> s.nameOutside(labels));
-        stages.forEach(s -> s.range(labels));
         for (UprightStage stage : stages) {
             if (model.pointers().landing().isPresent()
                     && model.pointers().landing().getAsInt() == stage.index()) {
                 stage.balloon(labels).ifPresent(at -> balloon("A", at));
             }
         }
+        stages.forEach(s -> s.nameOutside(labels));
+        stages.forEach(s -> s.range(labels));
         months(labels);
         money.letter(labels, this::balloon);
         svg.group("written");
@@ -207,7 +207,7 @@ final class AheadUpright {
                         new Place(NUMBER_LEFT, middle + 20, "start"));
             }
             if (model.pointers().slot().filter(slot.day()::equals).isPresent()) {
-                double x = NUMBER_LEFT + Lettering.BOLD.width(slot.number(), 14) + 16;
+                double x = FRAME_LEFT - 15;
                 labels.keepFree(new Box(x - 11, middle - 11, x + 11, middle + 11));
                 balloon("B", x, middle);
             }

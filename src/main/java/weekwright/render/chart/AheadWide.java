@@ -13,19 +13,21 @@ import weekwright.render.chart.AheadPicture.Thread;
 import weekwright.render.chart.Labels.Place;
 
 /**
- * The wide picture of Ahead, 1208 pixels wide, 24 weeks. From top to bottom: weeks, up to five timbers 40 pixels apart
+ * The lying picture of Ahead, 50 pixels a week. From top to bottom: weeks, up to five timbers 40 pixels apart
  * (36 where there are five), the line of publication days, money. Later marks cover earlier ones: day lines, threads, timbers, frames, money,
  * letters, today, balloons.
  */
 final class AheadWide {
-    static final double WIDTH = 1208;
     static final double LEFT = 4;
-    static final double RIGHT = 1204;
+    /** From this width on the picture stands alone, without words under it. */
+    private static final double WHOLE = 1000;
+
     private static final double AXIS = 34;
     private static final double FIRST_TIMBER = 57;
     private static final double ROW = 40;
     private static final double CLOSE_ROW = 36;
-    static final double DEPTH = 23;
+    private static final double DEPTH = 23;
+    private static final double CLOSE_DEPTH = 20;
     private static final int FULL_ROWS = 4;
     private static final double FULL_SLOTS_LINE = 276;
     private static final double FRAME_WIDTH = 30;
@@ -33,6 +35,9 @@ final class AheadWide {
 
     private final Model model;
     private final Formats formats;
+    private final String name;
+    private final double width;
+    private final double right;
     private final AheadSheet sheet;
     private final double slotsLine;
     private final double moneyTop;
@@ -40,10 +45,14 @@ final class AheadWide {
     private final List<double[]> balloons = new ArrayList<>();
     private final List<String> letters = new ArrayList<>();
 
-    AheadWide(Model model, Formats formats) {
+    /** @param name class and id of the drawing: ahead-wide, ahead-medium */
+    AheadWide(Model model, Formats formats, String name, double width, AheadSheet sheet) {
         this.model = model;
         this.formats = formats;
-        this.sheet = AheadSheet.wide(model);
+        this.name = name;
+        this.width = width;
+        this.right = width - LEFT;
+        this.sheet = sheet;
         int rows = Math.min(FULL_ROWS, Math.max(2, sheet.shown().size()));
         this.slotsLine = FULL_SLOTS_LINE - (FULL_ROWS - rows) * ROW;
         this.moneyTop = slotsLine + 64;
@@ -51,39 +60,48 @@ final class AheadWide {
     }
 
     private double x(double day) {
-        return LEFT + day * (RIGHT - LEFT) / sheet.days();
+        return LEFT + day * (right - LEFT) / sheet.days();
     }
 
     private double x(LocalDate date) {
         return x(sheet.day(date));
     }
 
+    private boolean close() {
+        return sheet.shown().size() > FULL_ROWS;
+    }
+
     private double top(int row) {
-        return FIRST_TIMBER + (sheet.shown().size() > FULL_ROWS ? CLOSE_ROW : ROW) * row;
+        return FIRST_TIMBER + (close() ? CLOSE_ROW : ROW) * row;
+    }
+
+    private double depth() {
+        return close() ? CLOSE_DEPTH : DEPTH;
     }
 
     String draw() {
         Svg svg = new Svg(
-                "ahead-wide",
-                "ahead-wide",
-                WIDTH,
+                name,
+                name,
+                width,
                 slotsLine + 266,
                 "Stages, " + Formats.weekdays(model.slotDay()) + " and money on one line of weeks, "
                         + formats.span(sheet.first(), sheet.last().minusDays(1)),
                 "The same figures stand in the table under the picture.");
         MoneyBand band = new MoneyBand(model.cash(), sheet.first(), model.today(), sheet.days());
         MoneyDrawing money =
-                new MoneyDrawing(band, model, formats, sheet, LEFT, RIGHT, moneyTop, moneyFoot, slotsLine + 42);
-        weeks(svg);
+                new MoneyDrawing(band, model, formats, sheet, LEFT, right, moneyTop, moneyFoot, slotsLine + 42);
+        WeekLine weeks = new WeekLine(sheet, this::x, LEFT, right, AXIS, moneyFoot);
+        weeks.draw(svg);
         threads(svg, money);
-        Labels labels = new Labels(new Box(2, AXIS + 2, WIDTH - 2, slotsLine - FRAME_HEIGHT - 3));
+        Labels labels = new Labels(new Box(2, AXIS + 2, width - 2, slotsLine - FRAME_HEIGHT - 3));
         stages(svg, labels);
         slots(svg, labels);
         money.drawShapes(svg);
         labels.draw(svg);
         money.drawLetters(svg, this::balloon);
         inHand(svg);
-        today(svg);
+        weeks.drawToday(svg);
         for (int i = 0; i < letters.size(); i++) {
             double[] at = balloons.get(i);
             if (at.length == 4) {
@@ -100,47 +118,18 @@ final class AheadWide {
         balloons.add(place);
     }
 
-    private void weeks(Svg svg) {
-        svg.group("weeks");
-        for (LocalDate day : sheet.weekdays(model.slotDay())) {
-            svg.line("day-line", x(day), AXIS, x(day), moneyFoot);
-        }
-        double yearsFrom = LEFT;
-        List<LocalDate> months = new ArrayList<>(sheet.monthStarts());
-        if (months.isEmpty() || x(months.get(0)) - LEFT > 100) {
-            months.add(0, sheet.first());
-        }
-        for (LocalDate month : months) {
-            double at = Math.max(yearsFrom, x(month));
-            svg.line("month-line", at, 4, at, AXIS);
-            String name = month.getMonthValue() == 1 ? Formats.monthYear(month) : Formats.month(month);
-            double until = Math.min(RIGHT, x(month.withDayOfMonth(1).plusMonths(1)));
-            if (Styles.MONTH.face().width(name, 15) + 8 > until - at) {
-                name = Formats.monthShort(month);
-            }
-            if (Styles.MONTH.face().width(name, 15) + 6 <= until - at) {
-                svg.text(Styles.MONTH.kind(), at + 6, 14, "start", name);
-            }
-        }
-        for (LocalDate day : sheet.weekdays(model.slotDay())) {
-            svg.text(Styles.TICK_QUIET.kind(), x(day), 29, "middle", String.valueOf(day.getDayOfMonth()));
-        }
-        svg.line("base-line", LEFT, AXIS, RIGHT, AXIS);
-        svg.end();
-    }
-
     private void threads(Svg svg, MoneyDrawing money) {
         svg.group("threads");
         for (Thread thread : model.threads()) {
             double toX = x(thread.slot());
-            if (toX > RIGHT || toX < x(sheet.today())) {
+            if (toX > right || toX < x(sheet.today())) {
                 continue;
             }
             if (thread.stage().isPresent()) {
                 int row = sheet.shown().indexOf(thread.stage().getAsInt());
                 double fromX = x(thread.from());
-                if (row >= 0 && fromX <= RIGHT && fromX >= LEFT) {
-                    svg.line(kind(thread), fromX, top(row) + DEPTH / 2, toX, slotsLine - FRAME_HEIGHT);
+                if (row >= 0 && fromX <= right && fromX >= LEFT) {
+                    svg.line(kind(thread), fromX, top(row) + depth() / 2, toX, slotsLine - FRAME_HEIGHT);
                 }
             } else {
                 money.stepAt(thread.purchase().getAsInt())
@@ -160,9 +149,9 @@ final class AheadWide {
         for (int row = 0; row < sheet.shown().size(); row++) {
             int index = sheet.shown().get(row);
             Stage stage = model.stages().get(index);
-            StageDrawing drawing = new StageDrawing(sheet, stage, this::x, top(row), DEPTH);
+            StageDrawing drawing = new StageDrawing(sheet, stage, this::x, top(row), depth());
             drawing.draw(svg);
-            named.add(new StageLetters(drawing, labels, formats, index, LEFT, RIGHT));
+            named.add(new StageLetters(drawing, labels, formats, index, LEFT, right));
         }
         svg.end();
         named.forEach(StageLetters::nameInside);
@@ -176,17 +165,23 @@ final class AheadWide {
                 n.balloonBesideLanding().ifPresent(at -> balloon("A", at.x(), at.y()));
             }
         });
-        String off = sheet.offSheet(formats);
-        if (!off.isEmpty()) {
-            List<Place> places = new ArrayList<>();
-            for (int row = 0; row <= sheet.shown().size(); row++) {
-                places.add(new Place(RIGHT, top(row) - 6, "end"));
-                places.add(new Place(RIGHT, top(row) + 15, "end"));
-            }
-            labels.may(Styles.TICK_QUIET, off, places.toArray(Place[]::new));
-        }
+        offSheet(labels);
         named.forEach(StageLetters::rangeEnds);
         named.forEach(StageLetters::notches);
+    }
+
+    /** The stages without a timber, in one line at the right; under the narrower picture the page says them. */
+    private void offSheet(Labels labels) {
+        String off = sheet.offSheet(formats);
+        if (off.isEmpty() || width < WHOLE) {
+            return;
+        }
+        List<Place> places = new ArrayList<>();
+        for (int row = 0; row <= sheet.shown().size(); row++) {
+            places.add(new Place(right, top(row) - 6, "end"));
+            places.add(new Place(right, top(row) + 15, "end"));
+        }
+        labels.must(Styles.TICK_QUIET, off, places.toArray(Place[]::new));
     }
 
     private void slotBalloon(Labels labels, LocalDate day) {
@@ -208,7 +203,7 @@ final class AheadWide {
         svg.group("slots");
         for (Slot slot : model.slots()) {
             double middle = x(slot.day());
-            if (middle < LEFT + FRAME_WIDTH / 2 || middle > RIGHT - FRAME_WIDTH / 2 + 4) {
+            if (middle < LEFT + FRAME_WIDTH / 2 || middle > right - FRAME_WIDTH / 2 + 4) {
                 continue;
             }
             Marks.frame(svg, slot, middle - FRAME_WIDTH / 2, slotsLine - FRAME_HEIGHT, FRAME_WIDTH, FRAME_HEIGHT);
@@ -228,7 +223,7 @@ final class AheadWide {
                         slot.safety().word());
             }
         }
-        svg.line("base-line", LEFT, slotsLine, RIGHT, slotsLine);
+        svg.line("base-line", LEFT, slotsLine, right, slotsLine);
         svg.end();
         labels.must(
                 Styles.QUIET,
@@ -243,27 +238,19 @@ final class AheadWide {
             return;
         }
         double from = x(sheet.today());
-        double to = Math.min(RIGHT - 22, x(until.get()) + FRAME_WIDTH / 2);
+        double to = Math.min(right - 22, x(until.get()) + FRAME_WIDTH / 2);
         String words = Formats.count(model.weeksInHand(), "week") + " in hand";
         svg.group("in-hand");
         Marks.dimension(svg, from, to, y);
-        double width = Styles.TICK.face().width(words, 12);
-        if (width + 16 < to - from) {
-            svg.text(Styles.TICK.kind() + " halo", (from + to) / 2, y + 4, "middle", words);
+        double length = Styles.TICK.face().width(words, 12);
+        if (length + 16 < to - from) {
+            svg.text(Styles.TICK.kind(), (from + to) / 2, y + 4, "middle", words);
         } else {
-            svg.text(Styles.TICK.kind() + " halo", to + (model.pointers().inHand() ? 30 : 8), y + 4, "start", words);
+            svg.text(Styles.TICK.kind(), to + (model.pointers().inHand() ? 30 : 8), y + 4, "start", words);
         }
         svg.end();
         if (model.pointers().inHand()) {
             balloon("C", to + 16, y);
         }
-    }
-
-    private void today(Svg svg) {
-        double at = x(sheet.today());
-        svg.group("today");
-        svg.line("today-line", at, 4, at, moneyFoot + 4);
-        svg.text(Styles.SHORT.kind() + " halo", at - 5, 14, "end", "today");
-        svg.end();
     }
 }

@@ -66,6 +66,19 @@ final class Labels {
         return false;
     }
 
+    /** Takes whichever of these rooms covers least, the earlier one on a tie; gives its index. */
+    int leastCovered(Box... rooms) {
+        int chosen = 0;
+        for (int i = 1; i < rooms.length; i++) {
+            if (covered(rooms[i]) < covered(rooms[chosen])) {
+                chosen = i;
+            }
+        }
+        taken.add(rooms[chosen]);
+        lettered.add(rooms[chosen]);
+        return chosen;
+    }
+
     boolean isFree(Box box) {
         return free(box);
     }

@@ -15,7 +15,7 @@ import weekwright.render.chart.Labels.Place;
 
 /**
  * One amount over time, past as an ink line, future as a fan: minutes in the story bank by week, supporters by month.
- * Wide it is 604 pixels, narrow 300, so that its letters are not under 12 on the smallest phone.
+ * Wide it is 520 pixels, for half a sheet, narrow 300, so that its letters are not under 12 on the smallest phone.
  */
 public final class LineChart {
     private static final double HEIGHT = 210;
@@ -64,8 +64,13 @@ public final class LineChart {
         this.words = words;
     }
 
+    /** Both; the style sheet shows the one that fits the screen. */
+    public String drawings() {
+        return wide() + narrow();
+    }
+
     public String wide() {
-        return draw(id + "-wide", "line-chart wide", 604);
+        return draw(id + "-wide", "line-chart wide half", 520);
     }
 
     public String narrow() {

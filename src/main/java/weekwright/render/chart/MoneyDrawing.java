@@ -117,7 +117,9 @@ final class MoneyDrawing implements MoneyBand.Plane {
         Labels labels = new Labels(new Box(2, ceiling, right + 4, foot + 8));
         keepLinesFree(labels);
         double today = x(sheet.today(), 0);
-        labels.must(Styles.QUIET, "Money, if nothing more were bought", new Place(left, ceiling + 15, "start"));
+        String head = "Money, if nothing more were bought";
+        boolean besideInHand = left + Styles.QUIET.face().width(head, 13) < today - 4;
+        labels.must(Styles.QUIET, head, new Place(left, ceiling + (besideInHand ? 15 : 21), "start"));
         for (Step step : band.steps()) {
             letterStep(labels, step, balloons);
         }
@@ -175,7 +177,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
         double upper = y(step.after());
         double lower = y(step.before());
         String name = purchase.name() + " " + formats.moneyForecast(purchase.amount());
-        labels.must(
+        Place named = labels.must(
                 Styles.STRONG,
                 name,
                 new Place(at + 7, upper + 24, "start"),
@@ -190,7 +192,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
         if (purchase.shortBy() > 0) {
             double missing = y(step.after() - purchase.shortBy());
             String words = "short " + formats.moneyForecast(purchase.shortBy());
-            Place at1 = labels.must(
+            Place said = labels.must(
                     Styles.SHORT,
                     words,
                     new Place(at - 8, upper - 4, "end"),
@@ -199,7 +201,9 @@ final class MoneyDrawing implements MoneyBand.Plane {
                     new Place(at + 8, upper - 8, "start"),
                     new Place(at + 8, upper - 24, "start"),
                     new Place(at - 8, missing + 16, "end"));
-            pointShort(labels, step, words, at1, balloons);
+            pointShort(labels, step, words, said, balloons);
+        } else {
+            pointShort(labels, step, name, named, balloons);
         }
         pointOrder(labels, step, at, upper, lower, balloons);
     }
@@ -232,7 +236,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
         double[] heights = {lower - 15, (upper + lower) / 2, lower - 30, lower + 14, upper + 12};
         double[] chosen = {at + 22, heights[0]};
         search:
-        for (double side : new double[] {22, -22}) {
+        for (double side : new double[] {22, -22, 44, -44, 80}) {
             for (double height : heights) {
                 if (labels.room(new Box(at + side - 10, height - 10, at + side + 10, height + 10))) {
                     chosen = new double[] {at + side, height};

@@ -32,6 +32,11 @@ public final class MoneyPicture {
         this.weeks = weeks;
     }
 
+    /** All three; the style sheet shows the one that fits the screen. */
+    public String drawings() {
+        return wide() + draw("money-picture medium", "money-medium", 688, 300) + narrow();
+    }
+
     public String wide() {
         return draw("money-picture wide", "money-wide", 1208, 300);
     }
@@ -61,7 +66,7 @@ public final class MoneyPicture {
         drawing.drawShapes(svg);
         double at = left + sheet.today() * (right - left) / sheet.days();
         svg.line("today-line", at, 34, at, height - 8);
-        if (width > 700) {
+        if (width > 400) {
             drawing.drawLetters(svg, (letter, place) -> {});
         } else {
             drawing.drawNumbers(svg);

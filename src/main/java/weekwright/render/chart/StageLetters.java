@@ -126,15 +126,15 @@ final class StageLetters {
         double to = clamped(drawing.timber().ends()[2]);
         double width = style.face().width(stage().name(), style.size());
         double begin = Math.min(from, right - width);
-        Place at = labels.must(
-                style,
-                stage().name(),
-                new Place(begin, drawing.top() - 5, "start"),
-                new Place(clamped(drawing.timber().begins()[2]) + 6, drawing.foot() + 13, "start"),
-                new Place(begin - 8, drawing.foot() - 6, "end"),
-                new Place(to + 8, drawing.foot() - 6, "start"),
-                new Place(begin - 8, drawing.top() + 8, "end"),
-                new Place(right, drawing.top() - 6, "end"));
+        List<Place> places = new ArrayList<>();
+        places.add(new Place(begin, drawing.top() - 4, "start"));
+        landing.ifPresent(day -> places.add(new Place(day.right() + 32, drawing.top() + 4, "start")));
+        places.add(new Place(clamped(drawing.timber().begins()[2]) + 6, drawing.foot() + 12, "start"));
+        places.add(new Place(begin - 8, drawing.foot() - 6, "end"));
+        places.add(new Place(to + 8, drawing.foot() - 6, "start"));
+        places.add(new Place(begin - 8, drawing.top() + 8, "end"));
+        places.add(new Place(begin, drawing.foot() + 12, "start"));
+        Place at = labels.must(style, stage().name(), places.toArray(Place[]::new));
         if (!stage().remark().isEmpty()) {
             labels.may(Styles.TICK_QUIET, stage().remark(), new Place(at.x() + width + 6, at.y(), "start"));
         }

@@ -60,6 +60,11 @@ public final class StageStrip {
         this.sheet = new AheadSheet(first.minusDays(Math.max(1, days / 60)), days, List.of(0), alone);
     }
 
+    /** All three; the style sheet shows the one that fits the screen. */
+    public String drawings() {
+        return wide() + draw("stage-strip medium", "strip-medium", 688) + narrow();
+    }
+
     public String wide() {
         return draw("stage-strip wide", "strip-wide", 1208);
     }
@@ -71,7 +76,7 @@ public final class StageStrip {
     private String draw(String kind, String id, double width) {
         double left = 4;
         double right = width - 4;
-        boolean narrow = width < 700;
+        boolean narrow = width < 400;
         Svg svg = new Svg(id, kind, width, 122, title(), "");
         svg.group("weeks");
         months(svg, left, right, narrow);

@@ -2,6 +2,7 @@ package weekwright.render.chart;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import weekwright.render.Formats;
@@ -179,24 +180,23 @@ final class UprightStage {
         double width = Styles.NAME.face().width(stage.name(), Styles.NAME.size());
         double begin = clamped(timber().begins()[0]);
         double today = Math.max(begin, y(sheet.today()) + 4);
+        double tip = clamped(timber().ends()[2]);
         double[][] tries = {
             {right() + 5, today + 2},
             {right() + 6, begin + 2},
             {right() + 6, clamped(timber().begins()[2]) + 2},
             {right() + 6, Math.max(top, begin - 30)},
             {left - 18, begin + 2},
-            {left + 4, clamped(timber().ends()[2]) + 22},
+            {left + 2, tip + 22},
             {right() + 6, Math.max(top, begin - 80)},
-            {right() + 6, foot - width - 2},
-            {left - 18, foot - width - 2}
+            {left + 2, tip + 50},
+            {right() + 6, Math.max(begin, tip - width - 2)},
+            {left - 18, Math.max(begin, tip - width - 2)}
         };
-        double[] chosen = tries[0];
-        for (double[] one : tries) {
-            if (labels.room(new Box(one[0] - 3, one[1], one[0] + 13, one[1] + width))) {
-                chosen = one;
-                break;
-            }
-        }
+        double[] chosen = tries[
+                labels.leastCovered(Arrays.stream(tries)
+                        .map(one -> new Box(one[0] - 3, one[1], one[0] + 13, one[1] + width))
+                        .toArray(Box[]::new))];
         names.add(chosen);
     }
 
@@ -216,12 +216,10 @@ final class UprightStage {
             {day.left() + 12, day.bottom() + 29},
             {day.left() + 12, day.top() - 14}
         };
-        for (double[] one : tries) {
-            if (labels.room(new Box(one[0] - 11, one[1] - 11, one[0] + 11, one[1] + 11))) {
-                return Optional.of(one);
-            }
-        }
-        return Optional.of(tries[1]);
+        return Optional.of(tries[
+                labels.leastCovered(Arrays.stream(tries)
+                        .map(one -> new Box(one[0] - 11, one[1] - 11, one[0] + 11, one[1] + 11))
+                        .toArray(Box[]::new))]);
     }
 
     /** {@code 3 Dec to 19 Dec} under the day, where there is room. */

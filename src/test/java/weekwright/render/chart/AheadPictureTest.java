@@ -76,7 +76,7 @@ class AheadPictureTest {
     static Stream<String> drawings() {
         return models().stream()
                 .map(m -> new AheadPicture(m, MillYear.FORMATS))
-                .flatMap(p -> Stream.of(p.wide(), p.upright()));
+                .flatMap(p -> Stream.of(p.wide(), p.medium(), p.upright()));
     }
 
     @ParameterizedTest
@@ -265,10 +265,41 @@ class AheadPictureTest {
                 .containsExactly("A", "B", "C", "D", "E");
     }
 
+    @Test
+    void a_purchase_that_is_covered_carries_its_letter_beside_its_name() throws Exception {
+        Model model = MillYear.model();
+        Cash covered = new Cash(
+                model.cash().now(),
+                model.cash().reserve(),
+                model.cash().past(),
+                model.cash().fan(),
+                List.of(new AheadPicture.Purchase("Gudgeons", MillYear.day("2026-12-04"), 100_000, 0)));
+        Model other = new Model(
+                model.today(),
+                model.slotDay(),
+                model.stages(),
+                model.slots(),
+                List.of(),
+                model.inHandTo(),
+                model.weeksInHand(),
+                covered,
+                model.pointers());
+        for (Drawing drawing : List.of(wide(other), upright(other))) {
+            assertThat(drawing.of("text", "balloon-letter").stream().map(Element::getTextContent))
+                    .contains("D", "E");
+            assertThat(drawing.of("line", "gap")).isEmpty();
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("models")
-    void letters_of_the_wide_picture_do_not_run_into_each_other(Model model) throws Exception {
-        List<Element> texts = wide(model).all("text").stream()
+    void letters_of_the_lying_pictures_do_not_run_into_each_other(Model model) throws Exception {
+        lettersStandFree(wide(model));
+        lettersStandFree(new Drawing(new AheadPicture(model, MillYear.FORMATS).medium()));
+    }
+
+    private static void lettersStandFree(Drawing drawing) {
+        List<Element> texts = drawing.all("text").stream()
                 .filter(t -> !Drawing.has(t, "balloon-letter"))
                 .toList();
         for (int i = 0; i < texts.size(); i++) {

@@ -1,0 +1,216 @@
+package weekwright.render.chart;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * The crew's own drawing of what they build, inked as its stages are done. Groups named after a stage (by id or label) take
+ * the stage's standing; all else is what was there before. Of the file only groups, paths and shapes with their geometry
+ * are kept, whatever it holds: no script, link, picture, style, text or reference.
+ */
+public final class KeyDrawing {
+    /** How a stage stands, as it is inked. */
+    public enum Standing {
+        DONE("done"),
+        IN_HAND("in-hand"),
+        TO_COME("to-come");
+
+        private final String kind;
+
+        Standing(String kind) {
+            this.kind = kind;
+        }
+    }
+
+    /**
+     * A stage of the list beside the drawing.
+     *
+     * @param id the stage's id
+     * @param name its name; a group may carry either
+     * @param number its number in the list
+     */
+    public record Part(String id, String name, int number, Standing standing) {}
+
+    /** Larger files are refused unread. */
+    public static final int MOST_CHARACTERS = 500_000;
+
+    private static final int MOST_DEPTH = 40;
+    private static final int MOST_SHAPES = 20_000;
+    private static final Set<String> SHAPES =
+            Set.of("path", "rect", "circle", "ellipse", "line", "polyline", "polygon");
+    private static final Set<String> GEOMETRY = Set.of(
+            "d",
+            "x",
+            "y",
+            "width",
+            "height",
+            "cx",
+            "cy",
+            "r",
+            "rx",
+            "ry",
+            "x1",
+            "y1",
+            "x2",
+            "y2",
+            "points",
+            "transform");
+    private static final Pattern VALUE = Pattern.compile("[0-9a-zA-Z.,+\\-\\s()%]*");
+    private static final Pattern BOX = Pattern.compile("[0-9.+\\-eE]+([ ,]+[0-9.+\\-eE]+){3}");
+    private static final Pattern LENGTH = Pattern.compile("([0-9]+(\\.[0-9]+)?)(px|mm|cm|in|pt)?");
+
+    private final Element root;
+    private final String viewBox;
+    private int shapes;
+
+    private KeyDrawing(Element root, String viewBox) {
+        this.root = root;
+        this.viewBox = viewBox;
+    }
+
+    /** Reads an SVG file's text; empty where it is no SVG drawing, too large, or has no size. */
+    public static Optional<KeyDrawing> read(String text) {
+        if (text.length() > MOST_CHARACTERS) {
+            return Optional.empty();
+        }
+        try {
+            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+            factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
+            factory.setXIncludeAware(false);
+            factory.setExpandEntityReferences(false);
+            DocumentBuilder builder = factory.newDocumentBuilder();
+            builder.setErrorHandler(new DefaultHandler());
+            Document document = builder.parse(new InputSource(new StringReader(text)));
+            Element root = document.getDocumentElement();
+            return local(root).equals("svg") ? viewBox(root).map(box -> new KeyDrawing(root, box)) : Optional.empty();
+        } catch (SAXException | IOException e) {
+            return Optional.empty();
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException("the XML parser of this Java cannot be closed to outside files", e);
+        }
+    }
+
+    /** The drawing with each part inked as it stands; the list beside it says the same in words. */
+    public String inked(List<Part> parts, String title) {
+        StringBuilder out = new StringBuilder(16_384);
+        out.append("<svg class=\"key-drawing\" role=\"img\" viewBox=\"")
+                .append(Svg.escape(viewBox))
+                .append("\" aria-label=\"")
+                .append(Svg.escape(title))
+                .append("\">");
+        shapes = 0;
+        Map<String, Part> named = new HashMap<>();
+        for (Part part : parts) {
+            named.putIfAbsent(plain(part.name()), part);
+        }
+        parts.forEach(p -> named.put(plain(p.id()), p));
+        children(root, named, out, 0);
+        return out.append("</svg>").toString();
+    }
+
+    private void children(Element parent, Map<String, Part> named, StringBuilder out, int depth) {
+        if (depth > MOST_DEPTH) {
+            return;
+        }
+        for (Node node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
+            if (!(node instanceof Element element)) {
+                continue;
+            }
+            String tag = local(element);
+            if (tag.equals("g")) {
+                out.append("<g");
+                part(element, named)
+                        .ifPresent(p -> out.append(" class=\"part ")
+                                .append(p.standing().kind)
+                                .append("\" data-number=\"")
+                                .append(p.number())
+                                .append('"'));
+                geometry(element, out);
+                out.append('>');
+                children(element, named, out, depth + 1);
+                out.append("</g>");
+            } else if (SHAPES.contains(tag) && shapes < MOST_SHAPES) {
+                shapes++;
+                out.append('<').append(tag);
+                part(element, named)
+                        .ifPresent(p -> out.append(" class=\"part ")
+                                .append(p.standing().kind)
+                                .append("\" data-number=\"")
+                                .append(p.number())
+                                .append('"'));
+                geometry(element, out);
+                out.append("/>");
+            }
+        }
+    }
+
+    private static Optional<Part> part(Element element, Map<String, Part> named) {
+        NamedNodeMap attributes = element.getAttributes();
+        for (int i = 0; i < attributes.getLength(); i++) {
+            String name = attributes.item(i).getNodeName();
+            if (name.equals("id") || name.equals("label") || name.endsWith(":label")) {
+                Part part = named.get(plain(attributes.item(i).getNodeValue()));
+                if (part != null) {
+                    return Optional.of(part);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static void geometry(Element element, StringBuilder out) {
+        NamedNodeMap attributes = element.getAttributes();
+        for (int i = 0; i < attributes.getLength(); i++) {
+            String name = attributes.item(i).getNodeName();
+            String value = attributes.item(i).getNodeValue();
+            if (GEOMETRY.contains(name) && VALUE.matcher(value).matches()) {
+                out.append(' ')
+                        .append(name)
+                        .append("=\"")
+                        .append(Svg.escape(value))
+                        .append('"');
+            }
+        }
+    }
+
+    private static Optional<String> viewBox(Element root) {
+        String box = root.getAttribute("viewBox").strip();
+        if (BOX.matcher(box).matches()) {
+            return Optional.of(box);
+        }
+        var width = LENGTH.matcher(root.getAttribute("width").strip());
+        var height = LENGTH.matcher(root.getAttribute("height").strip());
+        return width.matches() && height.matches()
+                ? Optional.of("0 0 " + width.group(1) + " " + height.group(1))
+                : Optional.empty();
+    }
+
+    /** The name without the prefix of its namespace. */
+    private static String local(Element element) {
+        String name = element.getNodeName();
+        return name.substring(name.indexOf(':') + 1);
+    }
+
+    /** Names match whatever their case and whether they are divided by spaces, hyphens or underscores. */
+    private static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+    }
+}
