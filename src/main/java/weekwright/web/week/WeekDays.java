@@ -104,7 +104,7 @@ final class WeekDays {
         return new WeekPage.Line(
                 facts.person(person),
                 text(line),
-                line.hours().minutes(),
+                line.own() ? line.hours().minutes() : quarters(line.hours().minutes()),
                 clock,
                 line.own(),
                 own.map(WeekLine::done).orElse(false),
@@ -140,12 +140,13 @@ final class WeekDays {
         put(address, "kind", line.kind());
         line.task().ifPresent(task -> put(address, "task", task));
         line.episode().ifPresent(episode -> put(address, "episode", episode));
-        put(address, "hours", hours(line.hours()));
+        put(address, "hours", new Hours(quarters(line.hours().minutes())).text());
         return address.toString();
     }
 
-    private static String hours(Hours hours) {
-        return hours.text();
+    /** A proposal is told to the nearest quarter of an hour, never as nothing. */
+    private static int quarters(int minutes) {
+        return Math.max(15, (minutes + 7) / 15 * 15);
     }
 
     private static void put(StringBuilder address, String name, String value) {

@@ -160,6 +160,6 @@ public final class WeekPage implements Page {
             int right = day.cautions().size() * 4 + day.deliveries().size() + day.orders().size() + 1;
             rows += Math.max(3, Math.max(left, Math.max(middle, right))) + 1;
         }
-        return rows <= 44 ? "" : rows <= 56 ? "fuller" : "fullest";
+        return rows <= 34 ? "" : rows <= 40 ? "fuller" : "fullest";
     }
 }
