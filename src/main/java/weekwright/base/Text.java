@@ -13,6 +13,9 @@ public final class Text {
      * @throws Refused for control characters, lone surrogates and non-characters, with the position counted from 1
      */
     public static String checked(String text, boolean lines) throws Refused {
+        if (isPlain(text)) {
+            return text;
+        }
         String plain = lines ? text.replace("\r\n", "\n").replace('\r', '\n') : text;
         for (int i = 0; i < plain.length(); ) {
             int point = plain.codePointAt(i);
@@ -30,5 +33,20 @@ public final class Text {
         String turned = plain.replaceAll("[\\u202A-\\u202E\\u2066-\\u2069]", "");
         return Normalizer.normalize(turned, Normalizer.Form.NFC)
                 .replaceAll("^[\\s\\u200B-\\u200D\\uFEFF]+|[\\s\\u200B-\\u200D\\uFEFF]+$", "");
+    }
+
+    /** Letters, digits and signs of ASCII without a blank at either end: nothing below would change them. */
+    private static boolean isPlain(String text) {
+        int length = text.length();
+        if (length == 0) {
+            return true;
+        }
+        for (int i = 0; i < length; i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~') {
+                return false;
+            }
+        }
+        return text.charAt(0) != ' ' && text.charAt(length - 1) != ' ';
     }
 }

@@ -3,10 +3,15 @@ package weekwright.base;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 
-/** Words divided by single spaces: trades, hazards, equipment with counts ({@code trestle:2 hoist}). */
+/**
+ * Words divided by single spaces: trades, hazards, equipment with counts ({@code trestle:2 hoist}). A word stands once; a
+ * number may stand again (the twelve shares of lost days).
+ */
 public record Words(List<String> list) {
     public static final Words NONE = new Words(List.of());
+    private static final Pattern NUMBER = Pattern.compile("[0-9.]+");
 
     public Words {
         list = List.copyOf(list);
@@ -19,7 +24,7 @@ public record Words(List<String> list) {
         }
         List<String> words = new ArrayList<>();
         for (String word : plain.split("[ ,]+")) {
-            if (words.contains(word)) {
+            if (words.contains(word) && !NUMBER.matcher(word).matches()) {
                 throw new Refused("has the word " + word + " twice", "write each word once");
             }
             words.add(word);

@@ -8,11 +8,15 @@ import static weekwright.base.RowRules.rising;
 
 import java.util.Collection;
 import java.util.Optional;
+import weekwright.base.Codec;
 import weekwright.base.Hours;
+import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Quantity;
+import weekwright.base.Reading;
 import weekwright.base.Refused;
 import weekwright.base.Shape;
+import weekwright.base.Words;
 
 /** What must hold within one task, whether it comes from a form or a file. */
 public final class TaskRules {
@@ -73,28 +77,28 @@ public final class TaskRules {
         }
     }
 
-    /** Rule 33: a wait takes calendar days, nobody's hours, no camera. */
+    /** Rule 33: a wait takes calendar days, nobody's hours, no camera; what only says the default is no matter. */
     private static void waitColumns(Task task, Problems problems) {
-        ofNoWait("hands", task.hands(), problems);
-        ofNoWait("least_hands", task.leastHands(), problems);
-        ofNoWait("pieces", task.pieces(), problems);
-        ofNoWait("learning", task.learning(), problems);
-        ofNoWait("trades", Optional.of(task.trades()).filter(words -> !words.isEmpty()), problems);
-        ofNoWait("outdoors", Optional.of("yes").filter(yes -> task.outdoors()), problems);
-        ofNoWait(
-                "camera",
-                Optional.of(weekwright.base.Codec.word(task.cameraOrDefault()))
-                        .filter(word -> task.cameraOrDefault() != Task.Camera.NONE),
-                problems);
-        ofNoWait("camera_extra", task.cameraExtra(), problems);
+        ofNoWait("hands", task.hands(), 1, problems);
+        ofNoWait("least_hands", task.leastHands(), 1, problems);
+        ofNoWait("pieces", task.pieces(), 1, problems);
+        ofNoWait("learning", task.learning(), Quantity.of(100), problems);
+        ofNoWait("trades", Optional.of(task.trades()), Words.NONE, problems);
+        ofNoWait("outdoors", Optional.of(task.outdoors() ? "yes" : ""), "", problems);
+        ofNoWait("camera", task.camera().map(Codec::word), "none", problems);
+        ofNoWait("camera_extra", task.cameraExtra(), Quantity.ZERO, problems);
         if (task.left().isPresent()) {
             problems.remark("left", task.left().get().text(), "is not used by a wait", "change its days instead");
         }
     }
 
-    private static void ofNoWait(String column, Optional<?> value, Problems problems) {
-        value.ifPresent(given -> problems.fault(
-                column, given.toString(), "belongs to work, and this is a wait", "leave it empty, or make it work"));
+    private static <T> void ofNoWait(String column, Optional<T> value, T nothing, Problems problems) {
+        value.filter(given -> !given.equals(nothing))
+                .ifPresent(given -> problems.fault(
+                        column,
+                        given.toString(),
+                        "belongs to work, and this is a wait",
+                        "leave it empty, or make it work"));
     }
 
     /**
@@ -110,10 +114,10 @@ public final class TaskRules {
             problems.fault(
                     "company_reason",
                     "",
-                    "is missing: " + weekwright.base.Codec.word(task.company().get()) + " is less company than "
-                            + weekwright.base.Codec.word(asked) + ", which " + String.join(" ", hazards)
+                    "is missing: " + Codec.word(task.company().get()) + " is less company than "
+                            + Codec.word(asked) + ", which " + String.join(" ", hazards)
                             + " asks for",
-                    "write why less is enough, or set company to " + weekwright.base.Codec.word(asked));
+                    "write why less is enough, or set company to " + Codec.word(asked));
         }
     }
 
@@ -177,7 +181,7 @@ public final class TaskRules {
         }
         try {
             Hours minutes = Hours.ofDecimal(given.value());
-            Quantity whole = Quantity.parse(minutes.text(), weekwright.base.Reading.file(0));
+            Quantity whole = Quantity.parse(minutes.text(), Reading.file(0));
             if (whole.equals(given)) {
                 return task;
             }
@@ -185,7 +189,7 @@ public final class TaskRules {
                     column, given.text(), "is read as " + minutes.minutes() + " minutes", "write " + minutes.text());
             return SHAPE.with(task, column, Optional.of(whole));
         } catch (Refused refused) {
-            problems.add(weekwright.base.Problem.fault(column, given.text(), refused));
+            problems.add(Problem.fault(column, given.text(), refused));
             return task;
         }
     }

@@ -64,6 +64,7 @@ public final class CommandLines {
     public static int run(Terminal terminal, String... arguments) {
         CommandLine line = new CommandLine(new Weekwright());
         for (Object command : List.of(
+                new ServeCommand(terminal),
                 new CheckCommand(terminal),
                 new ImportCommand(terminal),
                 new ExportCommand(terminal),

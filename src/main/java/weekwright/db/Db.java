@@ -239,6 +239,23 @@ public final class Db implements AutoCloseable {
         };
     }
 
+    /**
+     * Writes a consistent copy of the database into a file that is not there yet; reading and writing go on meanwhile, but
+     * no change is under way when the copy begins.
+     *
+     * @throws StoreTrouble when disk or database failed
+     */
+    public void copyTo(Path file) {
+        writerLock.lock();
+        try (Handle handle = Jdbi.create(writing).open()) {
+            handle.execute("VACUUM INTO ?", file.toString());
+        } catch (RuntimeException e) {
+            throw translated(e);
+        } finally {
+            writerLock.unlock();
+        }
+    }
+
     private void migrate() {
         try (Handle handle = Jdbi.create(writing).open()) {
             int from = handle.createQuery("PRAGMA user_version")

@@ -29,19 +29,44 @@ public final class Write extends Read {
         return raisedTo == 0 ? Optional.empty() : Optional.of(raisedTo);
     }
 
-    /** Writes one change record; before and after are JSON objects, one of them may be null. */
-    void log(String thing, long row, String action, String before, String after) {
+    /** Raises the project's version once for this transaction, and gives it. */
+    private long raised() {
         if (raisedTo == 0) {
             raisedTo = handle().createQuery(
                             "UPDATE meta SET project_version = project_version + 1 RETURNING project_version")
                     .mapTo(Long.class)
                     .one();
         }
+        return raisedTo;
+    }
+
+    /**
+     * Writes a change record for every row of a table above a row number, in one statement.
+     *
+     * @param json SQL that makes the JSON object of a row
+     * @param added whether the rows were added; else they are about to be removed
+     */
+    void logAll(String thing, String json, long above, boolean added) {
+        handle().createUpdate("INSERT INTO change (at, who, project_version, thing, thing_row, action, before, after)"
+                        + " SELECT :at, :who, :version, :thing, \"row\", :action, "
+                        + (added ? "NULL, " + json : json + ", NULL") + " FROM " + thing
+                        + " WHERE \"row\" > :above ORDER BY \"row\"")
+                .bind("at", at.toString())
+                .bind("who", who)
+                .bind("version", raised())
+                .bind("thing", thing)
+                .bind("action", added ? "added" : "removed")
+                .bind("above", above)
+                .execute();
+    }
+
+    /** Writes one change record; before and after are JSON objects, one of them may be null. */
+    void log(String thing, long row, String action, String before, String after) {
         handle().createUpdate("INSERT INTO change (at, who, project_version, thing, thing_row, action, before, after)"
                         + " VALUES (:at, :who, :version, :thing, :row, :action, :before, :after)")
                 .bind("at", at.toString())
                 .bind("who", who)
-                .bind("version", raisedTo)
+                .bind("version", raised())
                 .bind("thing", thing)
                 .bind("row", row)
                 .bind("action", action)

@@ -7,11 +7,11 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.function.Function;
 import weekwright.base.Hours;
 import weekwright.base.Money;
 import weekwright.build.CrewMember;
+import weekwright.build.HazardCodes;
 import weekwright.build.HoursEntry;
 import weekwright.build.WeekLine;
 import weekwright.engine.Inputs;
@@ -27,10 +27,10 @@ final class CrewInputs {
     }
 
     List<Inputs.Crew> crew() {
-        List<String> allHazards = allHazards();
         List<Inputs.Crew> crew = new ArrayList<>();
         for (CrewMember member : facts.crew()) {
-            boolean allStruck = member.accessOrDefault() == CrewMember.Access.HELPER
+            // a helper is kept from all until some are written (rule 125)
+            boolean allOfThem = member.accessOrDefault() == CrewMember.Access.HELPER
                     && member.notFor().isEmpty();
             crew.add(new Inputs.Crew(
                     member.id().value(),
@@ -39,18 +39,9 @@ final class CrewInputs {
                     member.pay().map(Money::minor).orElse(0L),
                     Facts.day(member.from()),
                     Facts.day(member.to()),
-                    allStruck ? allHazards : member.notFor().list()));
+                    allOfThem ? HazardCodes.all() : member.notFor().list()));
         }
         return crew;
-    }
-
-    /** Every hazard that stands anywhere in the project: a helper is kept from all until they are struck out (rule 125). */
-    private List<String> allHazards() {
-        TreeSet<String> hazards = new TreeSet<>();
-        facts.tasks().forEach(task -> hazards.addAll(task.hazards().list()));
-        facts.equipment()
-                .forEach(equipment -> hazards.addAll(equipment.hazards().list()));
-        return List.copyOf(hazards);
     }
 
     List<Inputs.CrewHours> crewHours() {

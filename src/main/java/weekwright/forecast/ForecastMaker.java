@@ -7,12 +7,15 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Hours;
 import weekwright.base.Money;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
+import weekwright.engine.simulate.Learned;
 import weekwright.engine.simulate.Simulation;
 
 /** Turns the engine's numbers into a {@link Forecast}. Pure. */
@@ -59,7 +62,7 @@ final class ForecastMaker {
 
     private Forecast.EffortRatio effortRatio() {
         double[] q = Outcome.quantiles(outcome.effortRatio, 0.1, 0.5, 0.9);
-        return new Forecast.EffortRatio(q[0], q[1], q[2], 0);
+        return new Forecast.EffortRatio(q[0], q[1], q[2], new Learned(inputs).ratio().finished());
     }
 
     private List<Forecast.Stage> stages() {
@@ -82,13 +85,14 @@ final class ForecastMaker {
     private List<Forecast.HeldBy> heldBy(int stage) {
         long[] columns = outcome.heldBy[stage];
         double all = Arrays.stream(columns).sum();
-        List<Forecast.HeldBy> list = new ArrayList<>();
+        Map<Outcome.Reason, Long> days = new LinkedHashMap<>();
         for (int r = 0; r < columns.length; r++) {
             if (columns[r] > 0) {
-                Outcome.Reason reason = outcome.reasons.get(r);
-                list.add(new Forecast.HeldBy(word(reason.kind()), reason.what(), columns[r] / all));
+                days.merge(outcome.reasons.get(r), columns[r], Long::sum);
             }
         }
+        List<Forecast.HeldBy> list = new ArrayList<>();
+        days.forEach((reason, sum) -> list.add(new Forecast.HeldBy(word(reason.kind()), reason.what(), sum / all)));
         list.sort(comparing(Forecast.HeldBy::share).reversed());
         return list;
     }

@@ -4,6 +4,7 @@ import weekwright.engine.Outcome;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.plan.Planner;
 import weekwright.engine.simulate.Progress;
+import weekwright.engine.simulate.Setup;
 import weekwright.engine.simulate.Simulation;
 
 /** Makes a forecast of a basis. The result depends on basis, trials and seed alone, not on threads or machine. */
@@ -16,11 +17,6 @@ public final class ForecastRun {
     /** A finished forecast, what it was made from, and the order of work it followed. */
     public record Made(Basis basis, Plan plan, Forecast forecast) {}
 
-    /** The order of work (rules 52 to 55). */
-    public static Plan plan(Basis basis, long seed) {
-        return Planner.plan(basis.inputs(), seed, PASSES);
-    }
-
     /**
      * Plans, simulates and puts the result in dates and money.
      *
@@ -29,12 +25,46 @@ public final class ForecastRun {
      * @throws IllegalArgumentException if links form a cycle or name unknown ids; the message names them
      */
     public static Made run(Basis basis, int trials, long seed, int threads, Progress progress) {
-        return run(basis, plan(basis, seed), trials, seed, threads, progress);
+        return new Planned(basis, seed).run(trials, threads, progress);
     }
 
-    /** As above with an order of work that was found before. */
-    public static Made run(Basis basis, Plan plan, int trials, long seed, int threads, Progress progress) {
-        Outcome outcome = Simulation.run(basis.inputs(), plan, trials, seed, threads, progress);
-        return new Made(basis, plan, ForecastMaker.of(basis, outcome, seed));
+    /** A basis whose order of work is found (rules 52 to 55), to be simulated as often as wanted. */
+    public static final class Planned {
+        private final Basis basis;
+        private final long seed;
+        private final Setup setup;
+        private final Plan plan;
+
+        /** Finds the order of work. */
+        public Planned(Basis basis, long seed) {
+            this(basis, seed, new Setup(basis.inputs()));
+        }
+
+        private Planned(Basis basis, long seed, Setup setup) {
+            this(basis, seed, setup, Planner.plan(setup, seed, PASSES));
+        }
+
+        /** With an order of work that is given. */
+        public Planned(Basis basis, long seed, Plan plan) {
+            this(basis, seed, new Setup(basis.inputs()), plan);
+        }
+
+        private Planned(Basis basis, long seed, Setup setup, Plan plan) {
+            this.basis = basis;
+            this.seed = seed;
+            this.setup = setup;
+            this.plan = plan;
+        }
+
+        /** The order of work. */
+        public Plan plan() {
+            return plan;
+        }
+
+        /** As {@link ForecastRun#run}. */
+        public Made run(int trials, int threads, Progress progress) {
+            Outcome outcome = Simulation.run(setup, plan, trials, seed, threads, progress);
+            return new Made(basis, plan, ForecastMaker.of(basis, outcome, seed));
+        }
     }
 }

@@ -256,16 +256,15 @@ public final class Forecasts implements AutoCloseable {
 
     private void run(Key key) {
         Basis basis = db.read(read -> InputsBuilder.build(read, key.day));
-        Plan plan = ForecastRun.plan(basis, SEED);
-        ForecastRun.Made quick = run(key, basis, plan, firstLook);
-        show(quick, true);
-        ForecastRun.Made whole = run(key, basis, plan, trials);
+        ForecastRun.Planned planned = new ForecastRun.Planned(basis, SEED);
+        show(run(key, planned, firstLook), true);
+        ForecastRun.Made whole = run(key, planned, trials);
         save(whole);
         show(whole, false);
     }
 
-    private ForecastRun.Made run(Key key, Basis basis, Plan plan, int count) {
-        return ForecastRun.run(basis, plan, count, SEED, threads, drawn -> told(key, drawn, count));
+    private ForecastRun.Made run(Key key, ForecastRun.Planned planned, int count) {
+        return planned.run(count, threads, drawn -> told(key, drawn, count));
     }
 
     private synchronized boolean told(Key key, int drawn, int count) {

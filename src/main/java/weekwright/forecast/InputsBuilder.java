@@ -92,7 +92,8 @@ public final class InputsBuilder {
                 named(facts.crew(), row -> row.id().value(), CrewMember::name),
                 named(facts.equipment(), row -> row.id().value(), row -> row.name()),
                 named(facts.materials(), row -> row.id().value(), row -> row.item()),
-                named(facts.episodes(), row -> row.id().value(), row -> row.title()));
+                named(facts.episodes(), row -> row.id().value(), row -> row.title()),
+                named(facts.shots(), row -> row.id().value(), row -> row.what()));
     }
 
     private static <R> Map<String, String> named(List<R> rows, Function<R, String> id, Function<R, String> name) {

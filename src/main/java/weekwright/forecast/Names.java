@@ -6,6 +6,7 @@ import java.util.Map;
  * What people call the things of a forecast, by id, as it stood when the forecast's facts were read.
  *
  * @param materials the item
+ * @param shots what is to be seen
  */
 public record Names(
         String project,
@@ -14,7 +15,8 @@ public record Names(
         Map<String, String> crew,
         Map<String, String> equipment,
         Map<String, String> materials,
-        Map<String, String> episodes) {
+        Map<String, String> episodes,
+        Map<String, String> shots) {
     public Names {
         stages = Map.copyOf(stages);
         tasks = Map.copyOf(tasks);
@@ -22,6 +24,7 @@ public record Names(
         equipment = Map.copyOf(equipment);
         materials = Map.copyOf(materials);
         episodes = Map.copyOf(episodes);
+        shots = Map.copyOf(shots);
     }
 
     /** The title of a task, or its id if it has none. */
@@ -52,5 +55,10 @@ public record Names(
     /** The title of an episode, or its id if it has none. */
     public String episode(String id) {
         return episodes.getOrDefault(id, id);
+    }
+
+    /** What a shot is to show, or its id if nothing is said. */
+    public String shot(String id) {
+        return shots.getOrDefault(id, id);
     }
 }

@@ -12,6 +12,7 @@ import weekwright.base.Id;
 import weekwright.base.Quantity;
 import weekwright.base.Words;
 import weekwright.build.Equipment;
+import weekwright.build.HazardCodes;
 import weekwright.build.HoursEntry;
 import weekwright.build.Stage;
 import weekwright.build.Task;
@@ -157,7 +158,7 @@ final class TaskInputs {
     }
 
     private static Task.Company company(Task task, List<String> hazards) {
-        return task.company().orElseGet(() -> CompanyByHazards.of(hazards));
+        return task.company().orElseGet(() -> HazardCodes.company(hazards));
     }
 
     List<Inputs.Link> links() {

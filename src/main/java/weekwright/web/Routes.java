@@ -4,13 +4,37 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.App;
 import weekwright.web.account.AccountPage;
+import weekwright.web.ahead.AheadPage;
+import weekwright.web.ahead.AheadState;
+import weekwright.web.build.BuildMaterialPage;
+import weekwright.web.build.BuildPage;
+import weekwright.web.build.BuildStageEditPage;
+import weekwright.web.build.BuildStagePage;
+import weekwright.web.build.BuildStagesNewPage;
+import weekwright.web.build.BuildTaskEditPage;
+import weekwright.web.build.BuildTaskPage;
+import weekwright.web.build.BuildTasksNewPage;
+import weekwright.web.crew.CrewMemberEditPage;
+import weekwright.web.crew.CrewMembersNewPage;
+import weekwright.web.crew.CrewPage;
+import weekwright.web.crew.CrewSettingsPage;
+import weekwright.web.episodes.EpisodePage;
+import weekwright.web.episodes.EpisodesPage;
+import weekwright.web.funds.FundsBalancePage;
+import weekwright.web.funds.FundsCostsNewPage;
+import weekwright.web.funds.FundsPage;
+import weekwright.web.funds.FundsSupportersPage;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
 import weekwright.web.kit.Page;
 import weekwright.web.log.LogEntryEditPage;
 import weekwright.web.log.LogPage;
-import weekwright.web.parts.Outlook;
+import weekwright.web.notes.NotePage;
+import weekwright.web.notes.NotesPage;
+import weekwright.web.notes.Photos;
+import weekwright.web.start.NewProject;
+import weekwright.web.start.StartFilesPage;
 import weekwright.web.start.StartNewPage;
 import weekwright.web.start.StartPage;
 
@@ -35,21 +59,41 @@ public final class Routes {
 
     /** @param app over any folder, an empty one too */
     public Routes(App app) {
-        Outlook outlook = outlook(app);
+        NewProject start = new NewProject(app.folder(), app::create);
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
-                sheet("/start", Access.PUBLIC, new StartPage(app.folder().path().toString())),
-                form("/start/new", Access.PUBLIC, new StartNewPage(app::create)),
-                form("/log", Access.HELPER, new LogPage(outlook)),
-                form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()));
+                form("/start", Access.PUBLIC, new StartPage(start)),
+                form("/start/new", Access.PUBLIC, new StartNewPage(start)),
+                form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
+                sheet("/ahead", Access.HELPER, new AheadPage()),
+                form("/log", Access.HELPER, new LogPage()),
+                form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
+                sheet("/build", Access.CREW, new BuildPage()),
+                form("/build/stages/new", Access.CREW, new BuildStagesNewPage()),
+                sheet("/build/stages/{id}", Access.CREW, new BuildStagePage()),
+                form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
+                form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
+                form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
+                form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
+                form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()),
+                sheet("/episodes", Access.CREW, new EpisodesPage()),
+                form("/episodes/{id}", Access.CREW, new EpisodePage()),
+                sheet("/funds", Access.CREW, new FundsPage()),
+                form("/funds/costs/new", Access.CREW, new FundsCostsNewPage()),
+                form("/funds/supporters", Access.CREW, new FundsSupportersPage()),
+                form("/funds/balance", Access.CREW, new FundsBalancePage()),
+                sheet("/notes", Access.CREW, new NotesPage()),
+                sheet("/notes/{id}", Access.CREW, new NotePage()),
+                sheet("/crew", Access.CREW, new CrewPage()),
+                form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
+                form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),
+                form("/crew/settings", Access.CREW, new CrewSettingsPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
+                new Other("/ahead/state", Access.HELPER, new AheadState()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
-                new Other("/static/<file>", Access.PUBLIC, new Statics()));
-    }
-
-    private static Outlook outlook(App app) {
-        return request -> Optional.empty();
+                new Other("/static/<file>", Access.PUBLIC, new Statics()),
+                new Other("/photos/{file}", Access.CREW, new Photos()));
     }
 
     Routes(List<Line> pages, List<Other> others) {

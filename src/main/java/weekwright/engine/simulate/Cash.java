@@ -104,12 +104,11 @@ final class Cash {
             x.money[CASH] -= wages;
             tell("wages", -wages);
         }
-        for (int g = 0; g < setup.inputs.gatherings().size(); g++) {
-            Inputs.Gathering gathering = setup.inputs.gatherings().get(g);
-            if (gathering.date() - setup.calendar.asOf == day && gathering.costMinor() != 0) {
-                x.money[CASH] -= gathering.costMinor();
-                tell("gathering", -gathering.costMinor());
-            }
+        int g = setup.gatheringOn[day];
+        if (g >= 0 && setup.inputs.gatherings().get(g).costMinor() != 0) {
+            long cost = setup.inputs.gatherings().get(g).costMinor();
+            x.money[CASH] -= cost;
+            tell("gathering", -cost);
         }
     }
 
@@ -183,13 +182,16 @@ final class Cash {
             long atOnce = x.payInNew[day] - before;
             x.money[CASH] += atOnce;
             x.money[PLEDGED] += atOnce;
+            tell("payout", atOnce);
         }
         for (int r = 0; r < setup.inputs.regular().size(); r++) {
             Inputs.Regular item = setup.inputs.regular().get(r);
             int date = setup.calendar.asOf + day;
             if (item.every() == Inputs.Every.EPISODE && Calendar.within(date, item.from(), item.to())) {
-                x.money[CASH] +=
+                long amount =
                         MoneyDraws.drawRegular(item.amountMinor(), item.spreadPercent(), u(funds.regularKey[r], date));
+                x.money[CASH] += amount;
+                tell("regular", amount);
             }
         }
     }
@@ -209,6 +211,7 @@ final class Cash {
     void paid(int stage, long amount) {
         x.stagePaid[stage] += amount;
         x.paidToday[stage] = true;
+        x.number[State.PAID_TODAY] = 1;
     }
 
     /** Records the balance at the end of a day. */
@@ -230,10 +233,13 @@ final class Cash {
                 x.number[FIRST_UNDER_ZERO] = day;
             }
         }
-        for (int s = 0; s < stageNeed.length; s++) {
-            if (x.paidToday[s]) {
-                x.paidToday[s] = false;
-                x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
+        if (x.number[State.PAID_TODAY] != 0) {
+            x.number[State.PAID_TODAY] = 0;
+            for (int s = 0; s < stageNeed.length; s++) {
+                if (x.paidToday[s]) {
+                    x.paidToday[s] = false;
+                    x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
+                }
             }
         }
         if (x.number[FIRST_UNDER_WITHOUT] == LATER && cash + x.money[SPENT] - x.money[PLEDGED] < setup.reserve) {

@@ -24,6 +24,7 @@ final class Flow {
     private final Setup setup;
     private final Luck luck;
     WorkOrder order;
+    Trace trace;
     State x;
     int today;
     /** Set when a task ended or a link was reached: the day's passes start again from the top (rule 40). */
@@ -339,6 +340,9 @@ final class Flow {
         LinkTable links = setup.links;
         x.status[t] = DONE;
         x.landDay[t] = day;
+        if (trace != null) {
+            trace.landed(day, t);
+        }
         x.number[State.OPEN_TASKS]--;
         event = true;
         while (x.nextMark[t] < links.markStart[t + 1]) {

@@ -29,6 +29,8 @@ final class LinkTable {
     final int[] inStart;
 
     final int[] in;
+    /** The task at the other end of each link of {@link #in}. */
+    final int[] inFrom;
 
     LinkTable(Inputs inputs, TaskTable tasks, Ids taskIds, List<double[]> tells) {
         List<Inputs.Link> links = new ArrayList<>(inputs.links());
@@ -74,6 +76,7 @@ final class LinkTable {
         for (int l = 0; l < n; l++) {
             in[fill[to[l]]++] = l;
         }
+        inFrom = java.util.Arrays.stream(in).map(l -> from[l]).toArray();
         order = topological(tasks);
         markStart = new int[tasks.count + 1];
         List<double[]> marks = new ArrayList<>();

@@ -1,7 +1,6 @@
 package weekwright.engine.simulate;
 
 import java.util.Arrays;
-import weekwright.engine.Inputs;
 
 /**
  * One future, day by day (model: pay-outs and deliveries, orders, editing, work, waits, slots). Holds all the memory a thread needs;
@@ -55,6 +54,7 @@ final class Trial {
         orders.trace = listener;
         editing.trace = listener;
         work.trace = listener;
+        flow.trace = listener;
         waits.trace = listener;
     }
 
@@ -115,9 +115,16 @@ final class Trial {
             today = day;
             cash.morning(day);
             orders.morning(day);
-            flow.morning(day);
-            orders.day(day, hold);
-            rest(day);
+            if (x.number[State.OPEN_TASKS] == 0 && !editing.busy()) {
+                // the build is done and nothing is left to edit: only money and slots go on
+                orders.day(day, hold);
+                editing.evening(day);
+                cash.evening(day);
+            } else {
+                flow.morning(day);
+                orders.day(day, hold);
+                rest(day);
+            }
         }
     }
 
@@ -140,11 +147,9 @@ final class Trial {
     }
 
     private void gather(int day) {
-        for (int g = 0; g < luck.came.length; g++) {
-            Inputs.Gathering gathering = setup.inputs.gatherings().get(g);
-            if (gathering.date() - setup.calendar.asOf == day && luck.came[g] > 0) {
-                people.gather(luck.came[g], gathering.minutes());
-            }
+        int g = setup.gatheringOn[day];
+        if (g >= 0 && luck.came[g] > 0) {
+            people.gather(luck.came[g], setup.inputs.gatherings().get(g).minutes());
         }
     }
 }

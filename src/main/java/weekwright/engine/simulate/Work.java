@@ -16,8 +16,11 @@ import weekwright.engine.Outcome.Count;
  * same task is tried again with other people, then the next; when a task ended or a link was reached, from the top again.
  */
 final class Work {
-    /** With fewer hands than asked a task takes so much longer (rule 41). */
-    private static final double FEWER_HANDS = 1.3;
+    /** One, in the units of {@link #factor}. */
+    private static final int WHOLE = 10_000;
+
+    /** With fewer hands than asked a task takes 30 % longer (rule 41). */
+    private static final int FEWER_HANDS = 13_000;
 
     /** The longest stretch worked in one go, in minutes (rule 127). */
     private static final int LONGEST_GO = 14 * 60;
@@ -53,7 +56,9 @@ final class Work {
     private int operator;
     private int from;
     private int clock;
-    private double factor;
+    /** What an hour's work takes in hours, in ten-thousandths. */
+    private long factor;
+
     private boolean withTools;
 
     Work(Setup setup, Luck luck, Flow flow, People people, Tools tools, StoryBank bank, Cash cash) {
@@ -94,7 +99,7 @@ final class Work {
             }
         }
         ownFrom = ownTo;
-        while (ownTo < own.count && own.day[ownTo] == day) {
+        while (ownTo < own.count && own.day[ownTo] <= day) {
             int i = ownTo++;
             int p = own.person[i];
             int minutes = Math.min(own.minutes[i], people.left(p));
@@ -331,7 +336,10 @@ final class Work {
                 return setup.reasons.company;
             }
         }
-        factor = (n < tasks.hands[t] ? FEWER_HANDS : 1) * (withTools ? 1 : tasks.without[t]);
+        factor = n < tasks.hands[t] ? FEWER_HANDS : WHOLE;
+        if (!withTools) {
+            factor = (long) (factor * tasks.without[t]);
+        }
         int stop = x.stop[t] == LATER || x.left[t] <= x.stop[t] ? 0 : x.stop[t];
         int whole = wholeClock(x.left[t] - stop, n);
         if (tasks.oneGo[t] && x.status[t] == OPEN) {
@@ -342,7 +350,11 @@ final class Work {
     }
 
     private int wholeClock(int minutes, int n) {
-        return (int) StrictMath.ceil(minutes * factor / n - 1e-9);
+        if (factor == WHOLE) {
+            return n == 1 ? minutes : (minutes + n - 1) / n;
+        }
+        long whole = (long) n * WHOLE;
+        return (int) ((minutes * factor + whole - 1) / whole);
     }
 
     /**
@@ -369,7 +381,7 @@ final class Work {
         int end = Math.max(from, people.latest(hands)) + clock;
         int stop = x.stop[t];
         int todo = x.left[t] - stop;
-        int progress = wholeClock(todo, n) <= clock ? todo : Math.max(1, (int) StrictMath.floor(n * clock / factor));
+        int progress = wholeClock(todo, n) <= clock ? todo : Math.max(1, (int) ((long) n * clock * WHOLE / factor));
         for (int bits = hands; bits != 0; bits &= bits - 1) {
             int p = Integer.numberOfTrailingZeros(bits);
             int minutes = Math.min(clock, people.left(p));
@@ -410,11 +422,8 @@ final class Work {
             tools.giveBack(t, end);
         }
         flow.progress(t, end);
-        if (x.left[t] > 0 && x.left[t] <= x.stop[t]) {
+        if (setup.lines.byShare[t]) {
             needed(t);
-        }
-        if (trace != null && x.left[t] == 0) {
-            trace.landed(today, t);
         }
     }
 

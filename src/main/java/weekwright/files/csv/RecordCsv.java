@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.regex.Pattern;
 import weekwright.base.Hours;
 import weekwright.base.Nearest;
 import weekwright.base.Place;
@@ -21,6 +22,8 @@ import weekwright.base.Shape;
 /** Records of one type as CSV: the columns are the record's components (RFC 4180, UTF-8). */
 public final class RecordCsv {
     private static final Set<String> NEEDED_TEXTS = Set.of("title", "name", "item", "what");
+
+    private static final Pattern DECIMAL_HOURS = Pattern.compile("\\+?[0-9]{1,6}\\.[0-9]{1,6}");
 
     private RecordCsv() {}
 
@@ -111,7 +114,7 @@ public final class RecordCsv {
     /** Hours in files: at most two decimals; what is no whole minute is told how it is read (rule 101). */
     private static void wholeMinutes(String column, String text, Problems problems) {
         String plain = text.strip();
-        if (!plain.matches("\\+?[0-9]{1,6}\\.[0-9]{1,6}")) {
+        if (plain.indexOf('.') < 0 || !DECIMAL_HOURS.matcher(plain).matches()) {
             return;
         }
         BigDecimal given = new BigDecimal(plain).stripTrailingZeros();

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import weekwright.base.Problem;
 import weekwright.base.Rejected;
 import weekwright.db.KeyReused;
 import weekwright.db.Stale;
@@ -83,14 +84,11 @@ public final class Desk {
             try {
                 send(request, browser, page.submit(request));
             } catch (Rejected rejected) {
-                again(
-                        request,
-                        browser,
-                        page,
-                        422,
-                        Refusals.byField(rejected.problems(), request.form().fields()));
+                Map<String, String> errors = Refusals.byField(
+                        rejected.problems(), request.form().fields());
+                again(request, browser, page, 422, errors, rejected.problems());
             } catch (KeyReused reused) {
-                again(request, browser, page, 422, Map.of("", Refusals.KEY_REUSED));
+                again(request, browser, page, 422, Map.of("", Refusals.KEY_REUSED), List.of());
             } catch (NotFound gone) {
                 if (request.form().version() == 0) {
                     throw gone;
@@ -100,7 +98,7 @@ public final class Desk {
                 stale(request, browser, stale);
             } catch (StoreTrouble broken) {
                 LOG.warn("POST {} not saved: {}", path, broken.toString());
-                again(request, browser, page, status(broken), Map.of("", broken.getMessage()));
+                again(request, browser, page, status(broken), Map.of("", broken.getMessage()), List.of());
             }
         });
     }
@@ -166,12 +164,18 @@ public final class Desk {
 
     // ---- refused forms
 
-    private void again(Request request, Browser browser, Page page, int status, Map<String, String> errors) {
+    private void again(
+            Request request,
+            Browser browser,
+            Page page,
+            int status,
+            Map<String, String> errors,
+            List<Problem> problems) {
         FormReader form = request.form();
         Map<String, List<String>> values = new LinkedHashMap<>(request.context().formParamMap());
         FormReader.KEYS.forEach(values::remove);
         Optional<Long> version = form.version() == 0 ? Optional.empty() : Optional.of(form.version());
-        request.refuse(new Request.Typed(form.act(), version, values, errors));
+        request.refuse(new Request.Typed(form.act(), version, values, errors, problems));
         if (status == 503) {
             request.context().header("Retry-After", "2");
         }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import weekwright.base.Id;
+import weekwright.base.Problem;
 import weekwright.base.Reading;
 import weekwright.base.Refused;
 import weekwright.base.Shape;
@@ -41,7 +42,12 @@ public final class Request {
     private Optional<Typed> refused = Optional.empty();
 
     /** A form as it was sent and not accepted. */
-    record Typed(String act, Optional<Long> version, Map<String, List<String>> values, Map<String, String> errors) {}
+    record Typed(
+            String act,
+            Optional<Long> version,
+            Map<String, List<String>> values,
+            Map<String, String> errors,
+            List<Problem> problems) {}
 
     Request(Context context, String path, Optional<Project> project, Clock clock, Browser browser) {
         this.context = context;
@@ -270,6 +276,11 @@ public final class Request {
     /** Whether this very form was sent and not accepted. */
     public boolean wasRefused(String act) {
         return refused.filter(typed -> typed.act().equals(act)).isPresent();
+    }
+
+    /** Every problem of the form that was sent and not accepted, for a page that lists them itself. */
+    public List<Problem> refusals() {
+        return refused.map(Typed::problems).orElse(List.of());
     }
 
     void refuse(Typed typed) {

@@ -6,12 +6,15 @@ import weekwright.forecast.Forecasts;
 import weekwright.web.kit.Request;
 
 /** The newest finished forecast, as a page shows it; empty until there is one. Never waits. */
-@FunctionalInterface
-public interface Outlook {
-    Optional<Forecasts.Shown> shown(Request request);
+public final class Outlook {
+    private Outlook() {}
+
+    public static Optional<Forecasts.Shown> shown(Request request) {
+        return request.forecast().shown();
+    }
 
     /** Its dates, money and chances. */
-    default Optional<Forecast> forecast(Request request) {
+    public static Optional<Forecast> forecast(Request request) {
         return shown(request).map(Forecasts.Shown::forecast);
     }
 }

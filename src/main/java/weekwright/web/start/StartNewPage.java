@@ -37,11 +37,10 @@ import weekwright.web.kit.Saved;
 public final class StartNewPage implements Page {
     private static final List<String> DAYS = List.of("mon", "tue", "wed", "thu", "fri");
 
-    private final NewStore store;
+    private final NewProject start;
 
-    /** @param store makes the folder's empty store */
-    public StartNewPage(NewStore store) {
-        this.store = store;
+    public StartNewPage(NewProject start) {
+        this.start = start;
     }
 
     /** Days of the week to publish on. */
@@ -96,7 +95,7 @@ public final class StartNewPage implements Page {
                 none(MoneySettings.class),
                 none(Emergency.class),
                 none(ModelSettings.class));
-        Db db = store.create();
+        Db db = start.create();
         db.<Void, Rejected>write("start", write -> {
             StartProject.start(write, settings, crew);
             return null;

@@ -71,7 +71,7 @@ class StartNewPageTest {
         assertThat(refused.troubles())
                 .containsExactly(
                         "\"2026-02-30\" is not a day of the calendar; write a day that exists, such as 2026-02-28",
-                        "\"0.255\" has more digits than the currency; write at most 2 places",
+                        "\"0.255\" has more decimal places than the currency; write at most 2 places",
                         "\"-5\" is under 0; write 0 or more",
                         "\"3x\" is not hours; write 3.5 or 3:30",
                         "\"ilse\" stands there twice; add a second name");

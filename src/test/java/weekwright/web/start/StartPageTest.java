@@ -23,9 +23,21 @@ class StartPageTest {
     }
 
     @Test
+    void a_copy_of_the_sample_is_made_in_the_folder() {
+        try (ServerFixture server = ServerFixture.empty()) {
+            Visitor visitor = server.stranger();
+            Visitor.Reply copied = visitor.form(visitor.get("/start")).press("sample");
+            assertThat(copied.status()).isEqualTo(303);
+            assertThat(copied.to()).isEqualTo("/ahead");
+            assertThat(server.app().folder().isProject()).isTrue();
+            assertThat(server.db().read(weekwright.build.StageStore.TABLE::count)).isGreaterThan(7);
+        }
+    }
+
+    @Test
     void where_a_project_stands_the_start_is_over() {
         try (ServerFixture server = ServerFixture.small()) {
-            for (String path : new String[] {"/start", "/start/new"}) {
+            for (String path : new String[] {"/start", "/start/new", "/start/files"}) {
                 Visitor.Reply reply = server.as("ilse").get(path);
                 assertThat(reply.status()).as(path).isEqualTo(303);
                 assertThat(reply.to()).isEqualTo("/ahead");

@@ -1,0 +1,93 @@
+package weekwright.forecast;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import weekwright.base.Hours;
+import weekwright.db.Read;
+
+/**
+ * The sheet of the week of a day, Monday to Sunday: the crew's own lines as they wrote them, and for the as-of day and those
+ * after it what the order of work proposes for the hours that are left. Proposals are never stored (rule 43).
+ *
+ * @param week in ISO 8601: {@code 2026-W48}
+ * @param days seven, Monday first
+ */
+public record WeekPlan(String week, List<Day> days) {
+    public WeekPlan {
+        days = List.copyOf(days);
+    }
+
+    /**
+     * A day.
+     *
+     * @param people those with lines, in the order of the crew list
+     * @param rain for those with work outdoors: what they do instead if it rains
+     * @param shots ids of pictures still wanted of the day's tasks
+     * @param hazards codes of the day's tasks and their equipment
+     * @param deliveries material lines promised for the day; on the as-of day also those that are overdue
+     * @param orders material lines that should go out by the day; on the as-of day also those that are overdue
+     * @param episode whose slot the day is
+     * @param onceOnly the day's tasks that cannot be repeated for the camera
+     */
+    public record Day(
+            LocalDate date,
+            List<Person> people,
+            List<Rain> rain,
+            List<String> shots,
+            List<String> hazards,
+            List<String> deliveries,
+            List<String> orders,
+            Optional<String> episode,
+            @JsonIgnore List<String> onceOnly) {
+        public Day {
+            people = List.copyOf(people);
+            rain = List.copyOf(rain);
+            shots = List.copyOf(shots);
+            hazards = List.copyOf(hazards);
+            deliveries = List.copyOf(deliveries);
+            orders = List.copyOf(orders);
+            onceOnly = List.copyOf(onceOnly);
+        }
+    }
+
+    /** A person's lines of a day, their own first. */
+    public record Person(String crew, List<Line> lines) {
+        public Person {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * What a person does.
+     *
+     * @param kind work, film, edit, errand, care or rest
+     * @param hours 0 where an own line gives none
+     * @param text the crew's words, or a word about a proposal
+     * @param own whether the crew wrote it
+     * @param row of an own line its row in the store, else empty
+     */
+    public record Line(
+            String kind,
+            Optional<String> task,
+            Optional<String> episode,
+            Hours hours,
+            String text,
+            boolean own,
+            @JsonIgnore Optional<Long> row) {}
+
+    /** If it rains, this person does this task. */
+    public record Rain(String crew, String task) {}
+
+    /**
+     * Makes the sheet.
+     *
+     * @param basis read from the same view, its as-of day decides the week
+     * @param planned the order of work found for that basis
+     * @param forecast for the days by which orders should go out; without one none are listed
+     */
+    public static WeekPlan of(Read read, Basis basis, ForecastRun.Planned planned, Optional<Forecast> forecast) {
+        return new WeekMaker(Facts.of(read, basis.asOf()), OwnLine.all(read), basis, planned.plan(), forecast).plan();
+    }
+}

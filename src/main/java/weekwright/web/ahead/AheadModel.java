@@ -1,0 +1,235 @@
+package weekwright.web.ahead;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+import weekwright.build.Stage;
+import weekwright.build.Task;
+import weekwright.episodes.Episode;
+import weekwright.episodes.Shot;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.Names;
+import weekwright.funds.Balance;
+import weekwright.render.Chances;
+import weekwright.render.chart.AheadPicture;
+import weekwright.render.chart.AheadPicture.Safety;
+
+/** The picture's figures from one forecast and the facts beside it. Pure. */
+final class AheadModel {
+    private static final int WEEKS_BACK = 5;
+    private static final int WEEKS_AHEAD = 26;
+    private static final int MOST_NOTCHES = 3;
+
+    private final Forecast forecast;
+    private final Names names;
+    private final AheadFacts facts;
+    private final AheadSentences sentences;
+    private final LocalDate today;
+
+    AheadModel(Forecast forecast, Names names, AheadFacts facts, AheadSentences sentences) {
+        this.forecast = forecast;
+        this.names = names;
+        this.facts = facts;
+        this.sentences = sentences;
+        this.today = forecast.asOf();
+    }
+
+    AheadPicture.Model model() {
+        List<AheadPicture.Slot> slots = slots();
+        List<Forecast.Order> orders = orders();
+        Optional<LocalDate> inHandTo = sentences.inHandTo();
+        return new AheadPicture.Model(
+                today,
+                facts.settings().weekday(),
+                facts.stages().stream().map(this::stage).toList(),
+                slots,
+                threads(),
+                inHandTo,
+                forecast.weeksInHand(),
+                cash(orders),
+                new AheadPicture.Pointers(
+                        sentences.nextStage().map(s -> stageIndex(s.id())).orElse(OptionalInt.empty()),
+                        facts.nextSlot(today),
+                        inHandTo.isPresent(),
+                        index(orders, sentences.nextPaid()),
+                        index(orders, sentences.nextOrder())));
+    }
+
+    private static OptionalInt index(List<Forecast.Order> orders, Optional<Forecast.Order> one) {
+        int at = one.map(orders::indexOf).orElse(-1);
+        return at < 0 ? OptionalInt.empty() : OptionalInt.of(at);
+    }
+
+    private OptionalInt stageIndex(String id) {
+        return IntStream.range(0, facts.stages().size())
+                .filter(i -> facts.stages().get(i).id().value().equals(id))
+                .findFirst();
+    }
+
+    private AheadPicture.Stage stage(Stage stage) {
+        Optional<LocalDate> done = facts.done(stage);
+        Optional<Forecast.Stage> told = forecast.stage(stage.id().value());
+        Optional<Forecast.Days> landing =
+                done.isPresent() ? Optional.empty() : told.map(Forecast.Stage::landing).filter(Forecast.Days::some);
+        Optional<LocalDate> began = Optional.ofNullable(facts.firstHours().get(stage.id().folded()));
+        return new AheadPicture.Stage(
+                stage.name(),
+                stage.side() ? "beside the build" : "",
+                began,
+                began.isPresent() ? Optional.empty() : told.map(Forecast.Stage::start).map(AheadModel::range),
+                landing.map(AheadModel::range),
+                done,
+                done.isPresent() ? List.of() : notches(stage));
+    }
+
+    private static AheadPicture.Range range(Forecast.Days days) {
+        return new AheadPicture.Range(days.p10(), days.p50(), days.p90());
+    }
+
+    /** Its tasks that its landing hangs on most. */
+    private List<AheadPicture.Notch> notches(Stage stage) {
+        return facts.tasksOf(stage).stream()
+                .filter(Task::isOpen)
+                .map(task -> forecast.task(task.id().value()))
+                .flatMap(Optional::stream)
+                .filter(task -> task.landing().p50().isPresent())
+                .sorted(Comparator.comparing(Forecast.Task::critical).reversed())
+                .limit(MOST_NOTCHES)
+                .map(task -> new AheadPicture.Notch(
+                        names.task(task.id()), task.landing().p50().orElseThrow()))
+                .toList();
+    }
+
+    private List<AheadPicture.Slot> slots() {
+        Optional<LocalDate> inHandTo = sentences.inHandTo();
+        return facts.slots(today.minusWeeks(WEEKS_BACK), today.plusWeeks(WEEKS_AHEAD)).stream()
+                .map(day -> slot(day, inHandTo))
+                .toList();
+    }
+
+    private AheadPicture.Slot slot(LocalDate day, Optional<LocalDate> inHandTo) {
+        Optional<Episode> episode = facts.onSlot(day);
+        if (episode.isEmpty()) {
+            boolean banked = !day.isBefore(today)
+                    && inHandTo.map(to -> !day.isAfter(to)).orElse(false);
+            return new AheadPicture.Slot(day, "", "", banked ? Safety.BANK : Safety.OPEN, 0);
+        }
+        Episode one = episode.get();
+        return new AheadPicture.Slot(
+                day, one.number().map(String::valueOf).orElse(""), one.title(), safety(one), filled(one));
+    }
+
+    private Safety safety(Episode episode) {
+        if (episode.published().isPresent()) {
+            return Safety.OUT;
+        }
+        if (episode.cut().isPresent()) {
+            return Safety.SAFE;
+        }
+        double chance = forecast.episode(episode.id().value())
+                .flatMap(Forecast.Episode::onTime)
+                .orElse(0.0);
+        return switch (Chances.safety(chance)) {
+            case "safe" -> Safety.SAFE;
+            case "close" -> Safety.CLOSE;
+            default -> Safety.AT_RISK;
+        };
+    }
+
+    /** The share of its must-have shots captured; without shots, of its told tasks done. */
+    private double filled(Episode episode) {
+        if (episode.footageComplete().isPresent() || episode.published().isPresent()) {
+            return 1;
+        }
+        List<Shot> must = facts.shots().stream()
+                .filter(shot -> shot.episode()
+                        .map(id -> id.folded().equals(episode.id().folded()))
+                        .orElse(false))
+                .filter(Shot::must)
+                .toList();
+        if (!must.isEmpty()) {
+            return must.stream().filter(shot -> shot.captured().isPresent()).count() / (double) must.size();
+        }
+        List<Task> told = facts.told(episode).stream()
+                .map(tell -> facts.task(tell.task().value()))
+                .flatMap(Optional::stream)
+                .toList();
+        return told.isEmpty()
+                ? 0
+                : told.stream().filter(task -> task.done().isPresent()).count() / (double) told.size();
+    }
+
+    /** For each coming episode, the told task that is done last. */
+    private List<AheadPicture.Thread> threads() {
+        List<AheadPicture.Thread> threads = new ArrayList<>();
+        for (Episode episode : facts.episodes()) {
+            if (episode.published().isPresent() || episode.slot().isEmpty()) {
+                continue;
+            }
+            facts.told(episode).stream()
+                    .map(tell -> facts.task(tell.task().value()))
+                    .flatMap(Optional::stream)
+                    .filter(Task::isOpen)
+                    .filter(task -> landing(task).isPresent())
+                    .max(Comparator.comparing(task -> landing(task).orElseThrow()))
+                    .ifPresent(task -> stageIndex(task.stage().value())
+                            .ifPresent(stage -> threads.add(AheadPicture.Thread.ofWork(
+                                    stage,
+                                    landing(task).orElseThrow(),
+                                    episode.slot().orElseThrow(),
+                                    safety(episode)))));
+        }
+        return threads;
+    }
+
+    private Optional<LocalDate> landing(Task task) {
+        return forecast.task(task.id().value()).flatMap(t -> t.landing().p50());
+    }
+
+    /** Purchases that cost money and have a day. */
+    private List<Forecast.Order> orders() {
+        return forecast.orders().stream()
+                .filter(order -> order.orderBy().isPresent() && order.amount().minor() > 0)
+                .toList();
+    }
+
+    private AheadPicture.Cash cash(List<Forecast.Order> orders) {
+        List<AheadPicture.Balance> past = new ArrayList<>();
+        for (int week = WEEKS_BACK; week >= 0; week--) {
+            LocalDate day = today.minusWeeks(week);
+            if (!day.isBefore(facts.settings().openingDate())) {
+                past.add(new AheadPicture.Balance(
+                        day, Balance.on(day, facts.settings(), facts.ledger()).minor()));
+            }
+        }
+        long now = forecast.cash().now().minor();
+        List<AheadPicture.Fan> fan = new ArrayList<>();
+        fan.add(new AheadPicture.Fan(today, now, now, now, now, now));
+        forecast.cash().weeksUnspent().stream()
+                .filter(week -> week.date().isAfter(today))
+                .forEach(week -> fan.add(new AheadPicture.Fan(
+                        week.date(),
+                        week.p10().minor(),
+                        week.p25().minor(),
+                        week.p50().minor(),
+                        week.p75().minor(),
+                        week.p90().minor())));
+        List<AheadPicture.Purchase> purchases = orders.stream()
+                .map(order -> new AheadPicture.Purchase(
+                        names.material(order.material()),
+                        later(order.orderBy().orElseThrow()),
+                        order.amount().minor(),
+                        order.shortBy().p50().minor()))
+                .toList();
+        return new AheadPicture.Cash(now, facts.settings().reserve().minor(), past, fan, purchases);
+    }
+
+    /** What should have been ordered already is drawn today. */
+    private LocalDate later(LocalDate day) {
+        return day.isBefore(today) ? today : day;
+    }
+}

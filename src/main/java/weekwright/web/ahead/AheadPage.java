@@ -1,0 +1,122 @@
+package weekwright.web.ahead;
+
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.Forecasts;
+import weekwright.render.Formats;
+import weekwright.render.chart.AheadPicture;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+
+/**
+ * Ahead: the next landing, the next publication day, the story in hand, the next purchase and the next order, with one
+ * picture of all three. Never waits for a forecast: it shows the last one, and its script brings the new one when it is
+ * there.
+ */
+public final class AheadPage implements Page {
+
+    /**
+     * @param key names the forecast that is shown; the script asks whether there is another
+     * @param moving whether a newer one is being drawn
+     * @param failed why the last try did not finish; empty if it did
+     * @param needs what is missing for any forecast; empty where nothing is
+     * @param sight the forecast; empty before the first
+     */
+    public record View(
+            String key, boolean moving, boolean failed, List<Need> needs, boolean crew, Optional<Sight> sight) {}
+
+    /** A thing that a forecast needs, and where it is said. */
+    public record Need(String text, String link) {}
+
+    /**
+     * One forecast in words and as a picture.
+     *
+     * @param drawings SVG text, for wide, middle and narrow screens
+     * @param offSheet stages that the picture does not show; may be empty
+     * @param moved stages then and now; empty where nothing was said a week ago
+     */
+    public record Sight(
+            AheadSentences.Answer chief,
+            List<AheadSentences.Answer> answers,
+            String drawings,
+            String offSheet,
+            List<AheadPicture.Table> tables,
+            String since,
+            List<Moved> moved) {}
+
+    /** A stage's landing as it was said before and as it is now. */
+    public record Moved(String stage, String then, String now, String days) {}
+
+    @Override
+    public View show(Request request) {
+        Forecasts.Look look = request.forecast();
+        AheadFacts facts = request.read(AheadFacts::of);
+        List<Need> needs = needs(facts, request);
+        Optional<Sight> sight = needs.isEmpty() ? look.shown().map(shown -> sight(request, shown, facts)) : Optional.empty();
+        return new View(
+                key(look),
+                look.state() == Forecasts.State.RUNNING && needs.isEmpty(),
+                look.state() == Forecasts.State.FAILED,
+                needs,
+                request.access() == weekwright.web.kit.Access.CREW,
+                sight);
+    }
+
+    /** Names what is shown: another key means that the page is out of date. */
+    static String key(Forecasts.Look look) {
+        String shown = look.shown()
+                .map(s -> s.version() + "-" + s.forecast().asOf() + "-" + s.forecast().trials())
+                .orElse("none");
+        return shown + (look.state() == Forecasts.State.FAILED ? "-failed" : "");
+    }
+
+    private static List<Need> needs(AheadFacts facts, Request request) {
+        List<Need> needs = new ArrayList<>();
+        if (facts.stages().isEmpty()) {
+            needs.add(new Need("A stage: a part of the build that is done one day.", "/build"));
+        }
+        if (facts.tasks().isEmpty()) {
+            needs.add(new Need("Its tasks, with the hours they may take.", "/build"));
+        }
+        if (request.crew().isEmpty()) {
+            needs.add(new Need("Somebody who works on it, with their hours of the week.", "/crew"));
+        }
+        return needs;
+    }
+
+    private static Sight sight(Request request, Forecasts.Shown shown, AheadFacts facts) {
+        Formats formats = new Formats(facts.settings().project().currency(), request.today());
+        Optional<Forecasts.Earlier> earlier = request.forecasts().earlier();
+        AheadSentences sentences = new AheadSentences(shown, facts, formats, earlier);
+        AheadPicture picture = new AheadPicture(
+                new AheadModel(shown.forecast(), shown.names(), facts, sentences).model(), formats);
+        return new Sight(
+                sentences.landing(),
+                List.of(sentences.nextSlot(), sentences.inHand(), sentences.purchase(), sentences.orderBy()),
+                picture.drawings(),
+                picture.offSheet(),
+                picture.tables(),
+                earlier.map(then -> formats.dateLong(then.day())).orElse(""),
+                earlier.map(then -> moved(then.forecast(), shown.forecast(), formats)).orElse(List.of()));
+    }
+
+    private static List<Moved> moved(Forecast then, Forecast now, Formats formats) {
+        List<Moved> moved = new ArrayList<>();
+        for (Forecast.Stage stage : now.stages()) {
+            Optional<java.time.LocalDate> old = then.stage(stage.id()).flatMap(s -> s.landing().p50());
+            Optional<java.time.LocalDate> today = stage.landing().p50();
+            boolean past = stage.landing().p90().map(day -> !day.isAfter(now.asOf())).orElse(false);
+            if (old.isPresent() && today.isPresent() && !past) {
+                moved.add(new Moved(
+                        stage.name(),
+                        formats.dateShort(old.get()),
+                        formats.dateShort(today.get()),
+                        Formats.daysMoved(ChronoUnit.DAYS.between(old.get(), today.get()))));
+            }
+        }
+        return moved;
+    }
+}

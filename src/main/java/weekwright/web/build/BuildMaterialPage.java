@@ -1,0 +1,225 @@
+package weekwright.web.build;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Money;
+import weekwright.base.Quantity;
+import weekwright.build.Shown;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.forecast.Forecast;
+import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.Material;
+import weekwright.funds.MaterialStore;
+import weekwright.funds.OrderMaterial;
+import weekwright.funds.PromiseMaterial;
+import weekwright.funds.ReceiveMaterial;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.render.Frame;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.NotFound;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Outlook;
+
+/** One material line: what it is, how it stands, and that it was ordered, promised, received. */
+public final class BuildMaterialPage implements Page {
+    /** A payment for it. */
+    public record Payment(LocalDate date, Money amount) {}
+
+    /** @param forms by act: order, promise, receive */
+    public record View(
+            String item,
+            String amount,
+            String standing,
+            boolean late,
+            String taskId,
+            String task,
+            String advice,
+            List<Frame.Cell> facts,
+            List<Payment> payments,
+            boolean mayOrder,
+            boolean mayPromise,
+            boolean mayReceive,
+            boolean bought,
+            String unit,
+            LocalDate today,
+            String currency,
+            Map<String, Form> forms) {}
+
+    @Override
+    public View show(Request request) {
+        Stored<Material> stored = line(request);
+        Material line = stored.value();
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Optional<Forecast> forecast = Outlook.forecast(request);
+        return request.read(read -> {
+            Optional<Task> task = TaskStore.TABLE.find(read, line.task()).map(Stored::value);
+            StageMaterials.Line said = StageMaterials.line(line, "", forecast, formats);
+            return new View(
+                    line.item(),
+                    said.amount(),
+                    Formats.sentence(said.standing()),
+                    said.late(),
+                    line.task().value(),
+                    task.map(Task::title).orElse(line.task().value()),
+                    advice(forecast.flatMap(f -> f.order(line.id().value())), line, formats),
+                    facts(line, formats),
+                    payments(read, line),
+                    line.ordered().isEmpty() && said.open(),
+                    line.ordered().isPresent() && line.received().isEmpty(),
+                    said.open(),
+                    line.sourceOrDefault() == Material.Source.BOUGHT,
+                    line.unit(),
+                    request.today(),
+                    formats.currencyMark(),
+                    forms(request, stored));
+        });
+    }
+
+    private static Map<String, Form> forms(Request request, Stored<Material> line) {
+        Map<String, Form> forms = new LinkedHashMap<>();
+        String today = request.today().toString();
+        Map<String, Map<String, String>> first = Map.of(
+                "order", Map.of("ordered", today),
+                "promise",
+                        Map.of(
+                                "promised",
+                                line.value().promised().map(LocalDate::toString).orElse("")),
+                "receive", Map.of("received", today));
+        for (String act : List.of("order", "promise", "receive")) {
+            Form form = request.form(act, first.get(act));
+            forms.put(
+                    act,
+                    new Form(form.csrf(), form.answerKey(), Optional.of(line.version()), form.values(), form.errors()));
+        }
+        return forms;
+    }
+
+    /** When it has to go out and whether the money is there; the forecast's figures. */
+    private static String advice(Optional<Forecast.Order> order, Material line, Formats formats) {
+        if (order.isEmpty() || order.get().orderBy().isEmpty() || line.ordered().isPresent()) {
+            return "";
+        }
+        Forecast.Order one = order.get();
+        String money = one.shortBy().p50().minor() > 0
+                ? " On that day you would be about "
+                        + formats.moneyForecast(one.shortBy().p50().minor()) + " short."
+                : one.shortBy().p90().minor() > 0
+                        ? " The money is probably there by then; with bad luck "
+                                + formats.moneyForecast(one.shortBy().p90().minor()) + " are missing."
+                        : " The money is there.";
+        return "It has to be " + (line.sourceOrDefault() == Material.Source.BOUGHT ? "ordered" : "asked for") + " by "
+                + formats.date(one.orderBy().get())
+                + one.needBy()
+                        .map(day -> " to be there by " + formats.date(day))
+                        .orElse("") + "." + money;
+    }
+
+    private static List<Frame.Cell> facts(Material line, Formats formats) {
+        List<Frame.Cell> facts = new ArrayList<>();
+        facts.add(new Frame.Cell("Source", weekwright.base.Codec.word(line.sourceOrDefault())));
+        if (!line.supplier().isEmpty()) {
+            facts.add(new Frame.Cell("From", line.supplier()));
+        }
+        line.priceLikely()
+                .ifPresent(price -> facts.add(new Frame.Cell(
+                        "Price",
+                        formats.currencyMark()
+                                + price.text()
+                                + (line.unit().isEmpty() ? "" : " a " + line.unit())
+                                + side(line.priceLow(), line.priceHigh()))));
+        line.waste().ifPresent(waste -> facts.add(new Frame.Cell("Waste", waste.text() + " %")));
+        line.leadLikely()
+                .ifPresent(days -> facts.add(
+                        new Frame.Cell("Lead", days.text() + " days" + side(line.leadLow(), line.leadHigh()))));
+        line.deposit().ifPresent(percent -> facts.add(new Frame.Cell("Deposit", percent.text() + " %")));
+        line.cancelBy().ifPresent(day -> facts.add(new Frame.Cell("Cancel by", formats.dateLong(day))));
+        if (!line.lot().isEmpty()) {
+            facts.add(new Frame.Cell("Lot", line.lot()));
+        }
+        if (!line.credit().isEmpty()) {
+            facts.add(new Frame.Cell("Credit", line.credit()));
+        }
+        return facts;
+    }
+
+    private static String side(Optional<Quantity> low, Optional<Quantity> high) {
+        return low.isPresent() && high.isPresent()
+                ? " (" + low.get().text() + " to " + high.get().text() + ")"
+                : "";
+    }
+
+    private static List<Payment> payments(Read read, Material line) {
+        return LedgerEntryStore.TABLE.where(read, "material", line.id().value()).stream()
+                .map(entry ->
+                        new Payment(entry.value().date(), entry.value().amount().negated()))
+                .toList();
+    }
+
+    private static Stored<Material> line(Request request) {
+        return request.read(read -> MaterialStore.TABLE.find(read, request.id("id")))
+                .orElseThrow(() -> new NotFound("There is no material line " + request.part("id") + "."));
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        Stored<Material> line = line(request);
+        Shown shown = new Shown(line.row(), form.version());
+        String here = "/build/materials/" + line.value().id();
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        switch (form.act()) {
+            case "order" -> {
+                Optional<LocalDate> day = form.needed("ordered", LocalDate.class);
+                Optional<LocalDate> promised = form.read("promised", LocalDate.class);
+                Optional<Money> paid = form.read("paid", Money.class);
+                return request.save(write -> {
+                    OrderMaterial.order(write, shown, day.orElseThrow(), promised, paid, request.today());
+                    return Saved.to(here)
+                            .saying("Ordered on " + Formats.dayMonthLong(day.get()) + "."
+                                    + paid.map(money ->
+                                                    " " + formats.moneyExact(money.minor()) + " paid are in the books.")
+                                            .orElse(""));
+                });
+            }
+            case "promise" -> {
+                Optional<LocalDate> promised = form.needed("promised", LocalDate.class);
+                return request.save(write -> {
+                    PromiseMaterial.promise(write, shown, promised.orElseThrow());
+                    return Saved.to(here).saying("Promised for " + formats.date(promised.get()) + ".");
+                });
+            }
+            default -> {
+                Optional<LocalDate> day = form.needed("received", LocalDate.class);
+                Optional<Quantity> part = form.read("part", Quantity.class);
+                Optional<Money> paid = form.read("paid", Money.class);
+                return request.save(write -> {
+                    ReceiveMaterial.Received received =
+                            ReceiveMaterial.receive(write, shown, day.orElseThrow(), part, paid, request.today());
+                    String rest = received.rest()
+                            .map(later -> " "
+                                    + later.value()
+                                            .quantity()
+                                            .map(Quantity::text)
+                                            .orElse("") + " " + later.value().unit() + " are still to come.")
+                            .orElse("");
+                    return Saved.to(here)
+                            .saying("Received on " + Formats.dayMonthLong(day.get()) + "." + rest
+                                    + paid.map(money ->
+                                                    " " + formats.moneyExact(money.minor()) + " paid are in the books.")
+                                            .orElse(""));
+                });
+            }
+        }
+    }
+}

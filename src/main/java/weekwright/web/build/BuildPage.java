@@ -1,0 +1,129 @@
+package weekwright.web.build;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Money;
+import weekwright.build.Stage;
+import weekwright.build.StageStore;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.forecast.Forecast;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
+import weekwright.render.Formats;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.parts.Lands;
+import weekwright.web.parts.Outlook;
+import weekwright.web.parts.TaskFigures;
+
+/** All stages: when each is done, hours against estimate, what was spent. */
+public final class BuildPage implements Page {
+    /** @param head how many stages are done, in hand and to come, in words */
+    public record View(String head, String lead, List<Line> stages, Optional<Line> sum, boolean guessed) {}
+
+    /**
+     * A stage as a line.
+     *
+     * @param state done, in hand or to come
+     * @param rough why its date is rough; empty if it is not
+     */
+    public record Line(
+            int number,
+            String id,
+            String name,
+            boolean side,
+            String state,
+            String lands,
+            String range,
+            String rough,
+            TaskFigures hours,
+            int tasks,
+            int tasksDone,
+            Money spent) {}
+
+    @Override
+    public View show(Request request) {
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Optional<Forecast> forecast = Outlook.forecast(request);
+        List<Line> lines = request.read(read -> lines(read, forecast, formats));
+        long done = lines.stream().filter(line -> line.state().equals("done")).count();
+        long begun =
+                lines.stream().filter(line -> line.state().equals("in hand")).count();
+        TaskFigures all = lines.stream().map(Line::hours).reduce(TaskFigures.none(), TaskFigures::plus);
+        Money spent = lines.stream().map(Line::spent).reduce(Money.ZERO, Money::plus);
+        String head = Formats.sentence(Formats.counted(done, "stage", "stages") + " done, " + Formats.number(begun)
+                + " in hand, " + Formats.number(lines.size() - done - begun) + " to come");
+        String lead = Formats.hoursLong(all.logged()) + " are logged, about " + Formats.hoursLong(all.left())
+                + " are left by the estimates."
+                + (forecast.isEmpty() ? " There is no forecast yet, so no stage has a date." : "");
+        Optional<Line> sum = lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Line(0, "", "All stages", false, "", "", "", "", all, 0, 0, spent));
+        return new View(
+                lines.isEmpty() ? "No stages yet" : head,
+                lines.isEmpty() ? "" : lead,
+                lines,
+                sum,
+                lines.stream().anyMatch(line -> !line.rough().isEmpty()));
+    }
+
+    private static List<Line> lines(Read read, Optional<Forecast> forecast, Formats formats) {
+        var entries = TaskFigures.entries(read);
+        Map<String, Money> spent = spent(read);
+        List<Line> lines = new ArrayList<>();
+        for (Stored<Stage> stored : StageStore.inOrder(read)) {
+            Stage stage = stored.value();
+            List<Task> tasks = TaskStore.ofStage(read, stage.id()).stream()
+                    .map(Stored::value)
+                    .filter(task -> task.dropped().isEmpty())
+                    .toList();
+            TaskFigures sum = tasks.stream()
+                    .map(task ->
+                            TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of())))
+                    .reduce(TaskFigures.none(), TaskFigures::plus);
+            Optional<Forecast.Stage> ahead =
+                    forecast.flatMap(f -> f.stage(stage.id().value()));
+            var days = ahead.map(Forecast.Stage::landing);
+            var done = StageDays.done(tasks);
+            boolean begun = StageDays.began(tasks).isPresent();
+            lines.add(new Line(
+                    lines.size() + 1,
+                    stage.id().value(),
+                    stage.name(),
+                    stage.side(),
+                    done.isPresent() ? "done" : begun ? "in hand" : "to come",
+                    Lands.brief(done, days, formats),
+                    done.isPresent() ? "" : Lands.range(days, formats),
+                    ahead.map(StageDays::rough).orElse(""),
+                    sum,
+                    tasks.size(),
+                    (int) tasks.stream().filter(task -> task.done().isPresent()).count(),
+                    spent.getOrDefault(stage.id().folded(), Money.ZERO)));
+        }
+        return lines;
+    }
+
+    /** Money paid out for each stage, by its own rows and by those of its tasks. */
+    static Map<String, Money> spent(Read read) {
+        Map<String, String> stageOf = new HashMap<>();
+        TaskStore.TABLE
+                .values(read)
+                .forEach(task -> stageOf.put(task.id().folded(), task.stage().folded()));
+        Map<String, Money> spent = new HashMap<>();
+        for (LedgerEntry entry : LedgerEntryStore.TABLE.values(read)) {
+            Optional<String> stage = entry.stage()
+                    .map(id -> id.folded())
+                    .or(() -> entry.task().map(task -> stageOf.getOrDefault(task.folded(), "")));
+            if (stage.isPresent() && entry.kind() != LedgerEntry.Kind.COUNTED) {
+                spent.merge(stage.get(), entry.amount().negated(), Money::plus);
+            }
+        }
+        return spent;
+    }
+}

@@ -1,0 +1,263 @@
+package weekwright.web.build;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Id;
+import weekwright.base.Money;
+import weekwright.build.HoursEntry;
+import weekwright.build.LayAside;
+import weekwright.build.Stage;
+import weekwright.build.StageStore;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.Names;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.render.Formats;
+import weekwright.render.chart.AheadPicture;
+import weekwright.render.chart.CauseBar;
+import weekwright.render.chart.StageStrip;
+import weekwright.render.chart.Tally;
+import weekwright.web.kit.NotFound;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.parts.HeldBy;
+import weekwright.web.parts.Lands;
+import weekwright.web.parts.Outlook;
+import weekwright.web.parts.TaskFigures;
+
+/** One stage: its strip, what holds it, its tasks with their tallies, its materials, its notes. */
+public final class BuildStagePage implements Page {
+    private static final int NOTES_MOST = 6;
+
+    /**
+     * @param strip its timber, wide and narrow; empty without a forecast or a day
+     * @param causes the bar of what holds it; empty where nothing does
+     */
+    public record View(
+            String id,
+            String name,
+            String above,
+            String lead,
+            String description,
+            String workFirst,
+            List<String> strip,
+            String causes,
+            List<CauseBar.Cause> causeList,
+            List<Line> tasks,
+            Optional<TaskFigures> sum,
+            List<StageMaterials.Line> materials,
+            String materialsRemark,
+            Money spent,
+            List<NoteLine> notes) {}
+
+    /** A task as a line; {@code state}: done, dropped, under way, laid aside, waiting, to come. */
+    public record Line(
+            String id, String title, String state, boolean idle, TaskFigures hours, String tally, String lands) {}
+
+    /** A note as a line. */
+    public record NoteLine(String id, LocalDate date, String title) {}
+
+    @Override
+    public View show(Request request) {
+        Id id = request.id("id");
+        return request.read(read -> {
+            Stage stage = StageStore.TABLE
+                    .find(read, id)
+                    .map(Stored::value)
+                    .orElseThrow(() -> new NotFound("There is no stage " + id + "."));
+            return view(request, read, stage);
+        });
+    }
+
+    private View view(Request request, Read read, Stage stage) {
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        var shown = Outlook.shown(request);
+        Optional<Forecast> forecast = shown.map(s -> s.forecast());
+        Optional<Forecast.Stage> ahead =
+                forecast.flatMap(f -> f.stage(stage.id().value()));
+        List<Task> tasks =
+                TaskStore.ofStage(read, stage.id()).stream().map(Stored::value).toList();
+        List<Task> kept =
+                tasks.stream().filter(task -> task.dropped().isEmpty()).toList();
+        Map<String, List<HoursEntry>> entries = TaskFigures.entries(read);
+        Map<String, TaskFigures> figures = new java.util.HashMap<>();
+        tasks.forEach(task -> figures.put(
+                task.id().value(),
+                TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of()))));
+        int most = figures.values().stream().mapToInt(TaskFigures::most).max().orElse(0);
+        List<Line> lines = new ArrayList<>();
+        for (Task task : tasks) {
+            TaskFigures hours = figures.get(task.id().value());
+            Optional<Forecast.Days> days =
+                    forecast.flatMap(f -> f.task(task.id().value())).map(Forecast.Task::landing);
+            lines.add(new Line(
+                    task.id().value(),
+                    task.title(),
+                    state(task, request.today()),
+                    !task.isWork(),
+                    hours,
+                    task.isWork() && task.dropped().isEmpty()
+                            ? Tally.of(hours.estimate(), hours.logged(), hours.left(), most)
+                            : "",
+                    task.dropped()
+                            .map(day -> "dropped " + formats.dateShort(day))
+                            .orElseGet(() -> Lands.brief(task.done(), days, formats))));
+        }
+        TaskFigures sum =
+                kept.stream().map(task -> figures.get(task.id().value())).reduce(TaskFigures.none(), TaskFigures::plus);
+        Optional<LocalDate> done = StageDays.done(kept);
+        List<StageMaterials.Line> materials = StageMaterials.of(read, tasks, forecast, formats);
+        return new View(
+                stage.id().value(),
+                stage.name(),
+                above(read, stage, kept, formats),
+                lead(sum, done, kept, ahead, formats, forecast),
+                stage.description(),
+                done.isPresent() ? "" : workFirst(ahead, formats),
+                strip(stage, kept, ahead, done, forecast, request.today(), formats),
+                causes(ahead, shown.map(s -> s.names()), formats, done),
+                done.isPresent() ? List.of() : causeList(ahead, shown.map(s -> s.names()), formats),
+                lines,
+                lines.isEmpty() ? Optional.empty() : Optional.of(sum),
+                materials,
+                StageMaterials.remark(materials),
+                BuildPage.spent(read).getOrDefault(stage.id().folded(), Money.ZERO),
+                notes(read, stage));
+    }
+
+    private static String state(Task task, LocalDate today) {
+        if (task.done().isPresent()) {
+            return "done";
+        }
+        if (task.dropped().isPresent()) {
+            return "dropped";
+        }
+        if (LayAside.isAside(task, today)) {
+            return "laid aside";
+        }
+        return task.started().isPresent() ? "under way" : "to come";
+    }
+
+    private static String above(Read read, Stage stage, List<Task> tasks, Formats formats) {
+        List<Stored<Stage>> all = StageStore.inOrder(read).stream()
+                .filter(one -> one.value().side() == stage.side())
+                .toList();
+        int place = 1;
+        for (Stored<Stage> one : all) {
+            if (one.value().id().equals(stage.id())) {
+                break;
+            }
+            place++;
+        }
+        String order = stage.side() ? "a side stage" : "stage " + place + " of " + all.size();
+        return order
+                + StageDays.began(tasks)
+                        .map(day -> ", begun " + formats.dateLong(day))
+                        .orElse("");
+    }
+
+    private static String lead(
+            TaskFigures sum,
+            Optional<LocalDate> done,
+            List<Task> tasks,
+            Optional<Forecast.Stage> ahead,
+            Formats formats,
+            Optional<Forecast> forecast) {
+        if (tasks.isEmpty()) {
+            return "It has no tasks yet. Give it two with an estimate and a landing date appears.";
+        }
+        String hours = Formats.hoursLong(sum.logged()) + " are logged";
+        if (done.isPresent()) {
+            return hours + " against " + Formats.hoursLong(sum.estimate()) + " estimated. It was done on "
+                    + formats.dateLong(done.get()) + ".";
+        }
+        String rough = ahead.map(StageDays::rough)
+                .filter(r -> !r.isEmpty())
+                .map(r -> " That is " + r + ".")
+                .orElse("");
+        return hours + ", about " + Formats.hoursLong(sum.left()) + " are left by the estimates. "
+                + Lands.sentence(
+                        ahead.map(Forecast.Stage::landing),
+                        formats,
+                        forecast.map(Forecast::horizon).orElse(LocalDate.MAX))
+                + rough;
+    }
+
+    /** Where money costs a week or more, both answers. */
+    private static String workFirst(Optional<Forecast.Stage> ahead, Formats formats) {
+        Optional<LocalDate> held = ahead.flatMap(stage -> stage.landing().p50());
+        Optional<LocalDate> free = ahead.flatMap(stage -> stage.workFirst().p50());
+        if (free.isEmpty() || held.isPresent() && !held.get().isAfter(free.get().plusDays(6))) {
+            return "";
+        }
+        return "With the money as it is: "
+                + held.map(formats::far).orElse("not before the end of what is drawn")
+                + ". If the money were there: " + formats.far(free.get()) + ".";
+    }
+
+    private static List<String> strip(
+            Stage stage,
+            List<Task> tasks,
+            Optional<Forecast.Stage> ahead,
+            Optional<LocalDate> done,
+            Optional<Forecast> forecast,
+            LocalDate today,
+            Formats formats) {
+        Optional<AheadPicture.Range> landing = ahead.map(Forecast.Stage::landing)
+                .filter(days -> days.p10().isPresent())
+                .map(days -> new AheadPicture.Range(days.p10(), days.p50(), days.p90()));
+        if (done.isEmpty() && landing.isEmpty()) {
+            return List.of();
+        }
+        List<AheadPicture.Notch> notches = new ArrayList<>();
+        for (Task task : tasks) {
+            task.done()
+                    .or(() -> forecast.flatMap(f -> f.task(task.id().value()))
+                            .flatMap(one -> one.landing().p50()))
+                    .ifPresent(day -> notches.add(new AheadPicture.Notch(task.title(), day)));
+        }
+        StageStrip strip = new StageStrip(
+                new AheadPicture.Stage(
+                        stage.name(),
+                        "",
+                        StageDays.began(tasks),
+                        ahead.map(Forecast.Stage::start)
+                                .map(days -> new AheadPicture.Range(days.p10(), days.p50(), days.p90())),
+                        done.isPresent() ? Optional.empty() : landing,
+                        done,
+                        notches),
+                today,
+                formats);
+        return List.of(strip.wide(), strip.narrow());
+    }
+
+    private static List<CauseBar.Cause> causeList(
+            Optional<Forecast.Stage> ahead, Optional<Names> names, Formats formats) {
+        if (ahead.isEmpty() || names.isEmpty()) {
+            return List.of();
+        }
+        return HeldBy.causes(ahead.get().heldBy(), names.get());
+    }
+
+    private static String causes(
+            Optional<Forecast.Stage> ahead, Optional<Names> names, Formats formats, Optional<LocalDate> done) {
+        List<CauseBar.Cause> list = causeList(ahead, names, formats);
+        return list.isEmpty() || done.isPresent() ? "" : CauseBar.of(list);
+    }
+
+    private static List<NoteLine> notes(Read read, Stage stage) {
+        return NoteStore.TABLE.where(read, "stage", stage.id().value()).stream()
+                .map(Stored::value)
+                .sorted(java.util.Comparator.comparing(Note::date).reversed())
+                .limit(NOTES_MOST)
+                .map(note -> new NoteLine(note.id().value(), note.date(), note.title()))
+                .toList();
+    }
+}

@@ -1,0 +1,50 @@
+package weekwright.web.build;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.db.Stored;
+import weekwright.render.Form;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.NotFound;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+
+/** Changes a task and what it follows. */
+public final class BuildTaskEditPage implements Page {
+    /** @param lists what the fields are chosen from */
+    public record View(Form form, TaskFields.Lists lists, String id, String title) {}
+
+    @Override
+    public View show(Request request) {
+        Stored<Task> task = task(request);
+        return request.read(read -> {
+            Form form = request.form("", task);
+            if (!request.wasRefused("")) {
+                Map<String, List<String>> values = new LinkedHashMap<>(form.values());
+                values.put("hazards", task.value().hazards().list());
+                TaskFields.linkTexts(TaskFields.before(read, task.value().id()))
+                        .forEach((name, text) -> values.put(name, List.of(text)));
+                form = new Form(form.csrf(), form.answerKey(), form.version(), values, form.errors());
+            }
+            return new View(
+                    form,
+                    TaskFields.lists(read, Optional.of(task.value().id()), form),
+                    task.value().id().value(),
+                    task.value().title());
+        });
+    }
+
+    private static Stored<Task> task(Request request) {
+        return request.read(read -> TaskStore.TABLE.find(read, request.id("id")))
+                .orElseThrow(() -> new NotFound("There is no task " + request.part("id") + "."));
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        return TaskFields.change(request, task(request));
+    }
+}

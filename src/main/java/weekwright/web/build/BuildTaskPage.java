@@ -1,0 +1,263 @@
+package weekwright.web.build;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Hours;
+import weekwright.base.Id;
+import weekwright.base.Problem;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.HazardCodes;
+import weekwright.build.HoursEntryStore;
+import weekwright.build.LayAside;
+import weekwright.build.Link;
+import weekwright.build.LinkStore;
+import weekwright.build.MarkDone;
+import weekwright.build.MarkDropped;
+import weekwright.build.MarkStarted;
+import weekwright.build.Reopen;
+import weekwright.build.SayLeft;
+import weekwright.build.Shown;
+import weekwright.build.StageStore;
+import weekwright.build.Task;
+import weekwright.build.TaskHazards;
+import weekwright.build.TaskStore;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.episodes.Shot;
+import weekwright.episodes.ShotStore;
+import weekwright.forecast.Forecast;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.render.Frame;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.NotFound;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Lands;
+import weekwright.web.parts.Outlook;
+import weekwright.web.parts.TaskFigures;
+
+/** One task: its facts, what it follows and what follows it, its hours, materials and shots; and how it stands is said here. */
+public final class BuildTaskPage implements Page {
+    /** A task that comes before or after, with the day it lands and what the link adds. */
+    public record Neighbour(String id, String title, String lands, String link) {}
+
+    /** An hours entry as a line. */
+    public record HoursLine(long row, LocalDate date, String who, int minutes, String more) {}
+
+    /** A shot as a line. */
+    public record ShotLine(String what, boolean once, boolean captured, boolean off) {}
+
+    /** @param forms by act: done, dropped, aside, left, started, open */
+    public record View(
+            String id,
+            String title,
+            String stageId,
+            String stageName,
+            String state,
+            String lead,
+            boolean open,
+            boolean work,
+            boolean begun,
+            boolean aside,
+            TaskFigures hours,
+            List<Frame.Cell> facts,
+            List<String> hazards,
+            List<Neighbour> before,
+            List<Neighbour> after,
+            List<HoursLine> entries,
+            List<StageMaterials.Line> materials,
+            List<ShotLine> shots,
+            LocalDate today,
+            Map<String, Form> forms) {}
+
+    @Override
+    public View show(Request request) {
+        Stored<Task> stored = task(request);
+        Task task = stored.value();
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Optional<Forecast> forecast = Outlook.forecast(request);
+        Optional<Forecast.Days> landing =
+                forecast.flatMap(f -> f.task(task.id().value())).map(Forecast.Task::landing);
+        return request.read(read -> {
+            TaskFigures figures = TaskFigures.of(
+                    task,
+                    HoursEntryStore.ofTask(read, task.id()).stream()
+                            .map(Stored::value)
+                            .toList());
+            return new View(
+                    task.id().value(),
+                    task.title(),
+                    task.stage().value(),
+                    StageStore.TABLE
+                            .find(read, task.stage())
+                            .map(s -> s.value().name())
+                            .orElse(""),
+                    TaskFacts.state(task, request.today(), formats),
+                    task.isOpen()
+                            ? Lands.sentence(
+                                    landing,
+                                    formats,
+                                    forecast.map(Forecast::horizon).orElse(LocalDate.MAX))
+                            : "",
+                    task.isOpen(),
+                    task.isWork(),
+                    task.started().isPresent(),
+                    LayAside.isAside(task, request.today()),
+                    figures,
+                    TaskFacts.of(task, figures, formats),
+                    TaskHazards.of(read, task).stream()
+                            .map(code -> HazardCodes.title(code).orElse(code))
+                            .toList(),
+                    neighbours(read, task, true, forecast, formats),
+                    neighbours(read, task, false, forecast, formats),
+                    entries(read, task),
+                    StageMaterials.of(read, List.of(task), forecast, formats),
+                    ShotStore.ofTask(read, task.id()).stream()
+                            .map(Stored::value)
+                            .map(shot -> new ShotLine(
+                                    shot.what(), shot.once(), shot.captured().isPresent(), shot.calledOff()))
+                            .toList(),
+                    request.today(),
+                    forms(request, stored));
+        });
+    }
+
+    private static Map<String, Form> forms(Request request, Stored<Task> task) {
+        Map<String, Form> forms = new java.util.LinkedHashMap<>();
+        String today = request.today().toString();
+        for (String act : List.of("done", "dropped", "aside", "left", "started", "open")) {
+            Form form = request.form(act, Map.of("day", today));
+            forms.put(
+                    act,
+                    new Form(form.csrf(), form.answerKey(), Optional.of(task.version()), form.values(), form.errors()));
+        }
+        return forms;
+    }
+
+    private static Stored<Task> task(Request request) {
+        return request.read(read -> TaskStore.TABLE.find(read, request.id("id")))
+                .orElseThrow(() -> new NotFound("There is no task " + request.part("id") + "."));
+    }
+
+    private static List<Neighbour> neighbours(
+            Read read, Task task, boolean before, Optional<Forecast> forecast, Formats formats) {
+        List<Neighbour> list = new ArrayList<>();
+        for (Stored<Link> stored : before ? LinkStore.before(read, task.id()) : LinkStore.after(read, task.id())) {
+            Link link = stored.value();
+            Id other = before ? link.after() : link.task();
+            Optional<Task> found = TaskStore.TABLE.find(read, other).map(Stored::value);
+            found.ifPresent(one -> list.add(new Neighbour(
+                    one.id().value(),
+                    one.title(),
+                    one.dropped()
+                            .map(day -> "dropped " + formats.dateShort(day))
+                            .orElseGet(() -> Lands.brief(
+                                    one.done(),
+                                    forecast.flatMap(f -> f.task(one.id().value()))
+                                            .map(Forecast.Task::landing),
+                                    formats)),
+                    TaskFacts.link(link))));
+        }
+        return list;
+    }
+
+    private static List<HoursLine> entries(Read read, Task task) {
+        Map<String, String> names = new java.util.HashMap<>();
+        CrewMemberStore.TABLE
+                .values(read)
+                .forEach(member -> names.put(member.id().folded(), member.name()));
+        List<HoursLine> lines = new ArrayList<>();
+        for (var stored : HoursEntryStore.ofTask(read, task.id())) {
+            var entry = stored.value();
+            String pieces =
+                    entry.pieces().map(n -> Formats.count(n, "piece") + ". ").orElse("");
+            String as = switch (entry.asOrDefault()) {
+                case HANDS -> "";
+                case CAMERA -> "Filming. ";
+                case EDIT -> "Editing. ";
+                case SHOP, OFFICE -> "Shop and office. ";
+            };
+            lines.add(
+                    0,
+                    new HoursLine(
+                            stored.row(),
+                            entry.date(),
+                            names.getOrDefault(
+                                    entry.crew().folded(), entry.crew().value()),
+                            entry.hours().minutes(),
+                            (as + pieces + entry.note()).strip()));
+        }
+        return lines;
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        Stored<Task> task = task(request);
+        Shown shown = new Shown(task.row(), form.version());
+        LocalDate today = request.today();
+        String here = "/build/tasks/" + task.value().id();
+        switch (form.act()) {
+            case "done", "dropped", "started" -> {
+                Optional<LocalDate> day = form.needed("day", LocalDate.class);
+                String act = form.act();
+                return request.save(write -> {
+                    List<Problem> remarks = new ArrayList<>();
+                    if (act.equals("done")) {
+                        MarkDone.Done done = MarkDone.mark(write, shown, day.orElseThrow(), today);
+                        remarks.addAll(done.remarks());
+                        ShotStore.ofTask(write, task.value().id()).stream()
+                                .map(Stored::value)
+                                .filter(shot -> shot.isMissed() && shot.once())
+                                .map(Shot::what)
+                                .forEach(what -> remarks.add(Problem.remark(
+                                        "", what, "happens once, is a must-have shot and is not captured", "")));
+                    } else if (act.equals("dropped")) {
+                        MarkDropped.mark(write, shown, day.orElseThrow(), today);
+                    } else {
+                        MarkStarted.mark(write, shown, day.orElseThrow(), today);
+                    }
+                    return said(
+                            here, act.equals("started") ? "It has begun." : "It is " + act + ".", remarks, shown, act);
+                });
+            }
+            case "aside" -> {
+                Optional<LocalDate> until = form.read("aside_until", LocalDate.class);
+                return request.save(write -> {
+                    LayAside.lay(write, shown, until, today);
+                    return said(here, "It is laid aside.", List.of(), shown, "aside");
+                });
+            }
+            case "left" -> {
+                Optional<Hours> left = form.needed("left", Hours.class);
+                return request.save(write -> {
+                    SayLeft.say(write, shown, left.orElseThrow(), today);
+                    return Saved.to(here)
+                            .saying("About " + Formats.hoursLong(left.get().minutes()) + " left, as you see it today.");
+                });
+            }
+            default -> {
+                return request.save(write -> {
+                    Reopen.reopen(write, shown);
+                    return Saved.to(here).saying("It is open again.");
+                });
+            }
+        }
+    }
+
+    private static Saved said(String here, String text, List<Problem> remarks, Shown shown, String act) {
+        StringBuilder said = new StringBuilder(text);
+        remarks.forEach(remark ->
+                said.append(' ').append(Formats.sentence(remark.sentence())).append('.'));
+        Saved saved = Saved.to(here).saying(said.toString());
+        return act.equals("started")
+                ? saved
+                : saved.undo(here, "Take it back", Map.of("do", "open", "version", Long.toString(shown.version() + 1)));
+    }
+}

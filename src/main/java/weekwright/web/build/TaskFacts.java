@@ -1,0 +1,132 @@
+package weekwright.web.build;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import weekwright.base.Quantity;
+import weekwright.build.LayAside;
+import weekwright.build.Link;
+import weekwright.build.Task;
+import weekwright.render.Formats;
+import weekwright.render.Frame;
+import weekwright.web.parts.TaskFigures;
+
+/** The facts of a task in words; what stands at its default is not told. */
+final class TaskFacts {
+    private TaskFacts() {}
+
+    static String state(Task task, LocalDate today, Formats formats) {
+        if (task.done().isPresent()) {
+            return "done on " + formats.dateLong(task.done().get());
+        }
+        if (task.dropped().isPresent()) {
+            return "dropped on " + formats.dateLong(task.dropped().get());
+        }
+        if (LayAside.isAside(task, today)) {
+            return LayAside.until(task, today)
+                    .map(day -> "laid aside until " + formats.date(day))
+                    .orElse("laid aside until it is taken up");
+        }
+        return task.started().map(day -> "under way since " + formats.date(day)).orElse("not begun");
+    }
+
+    static List<Frame.Cell> of(Task task, TaskFigures hours, Formats formats) {
+        List<Frame.Cell> facts = new ArrayList<>();
+        if (task.isWork()) {
+            add(facts, "Estimate", estimate(task, hours));
+            add(facts, "Logged", hours.logged() == 0 ? "nothing yet" : Formats.hoursLong(hours.logged()));
+            if (hours.filming() > 0) {
+                add(facts, "Filming", Formats.hoursLong(hours.filming()));
+            }
+            if (task.isOpen()) {
+                add(
+                        facts,
+                        task.left().isPresent() ? "Left, as said" : "Left by the estimate",
+                        hours.estimate() == 0 && task.left().isEmpty() ? "" : Formats.hoursLong(hours.left()));
+            }
+            if (task.pieces().isPresent()) {
+                add(facts, "Pieces", hours.pieces() + " of " + task.piecesOrDefault());
+            }
+            add(
+                    facts,
+                    "Hands",
+                    task.handsOrDefault() == 1
+                            ? ""
+                            : task.handsOrDefault()
+                                    + (task.leastHandsOrDefault() < task.handsOrDefault()
+                                            ? ", at least " + task.leastHandsOrDefault()
+                                            : ""));
+            add(facts, "Trades", Formats.list(task.trades().list()));
+        } else {
+            add(facts, "Waits", range(task, " days"));
+        }
+        add(facts, "Equipment", Formats.list(task.equipment().list()));
+        add(facts, "Where", task.outdoors() ? "outdoors" : "");
+        if (task.seasonFrom().isPresent() || task.seasonTo().isPresent()) {
+            add(
+                    facts,
+                    "Season",
+                    task.seasonFrom().map(d -> d.toString().substring(2)).orElse("…") + " to "
+                            + task.seasonTo()
+                                    .map(d -> d.toString().substring(2))
+                                    .orElse("…"));
+        }
+        task.notBefore().ifPresent(day -> add(facts, "Not before", formats.dateLong(day)));
+        task.booked().ifPresent(day -> add(facts, "Booked", formats.dateLong(day)));
+        add(facts, "In one go", task.oneGo() ? "yes" : "");
+        add(
+                facts,
+                "Camera",
+                switch (task.cameraOrDefault()) {
+                    case NONE -> "";
+                    case FIXED -> "left running";
+                    case OPERATOR -> "somebody films";
+                    case ONCE -> "once only, somebody films";
+                });
+        task.storyMinutes().ifPresent(minutes -> add(facts, "Story", minutes.text() + " minutes"));
+        add(facts, "Why less company", task.companyReason());
+        return facts;
+    }
+
+    private static void add(List<Frame.Cell> facts, String label, String text) {
+        if (!text.isEmpty()) {
+            facts.add(new Frame.Cell(label, text));
+        }
+    }
+
+    private static String estimate(Task task, TaskFigures hours) {
+        if (task.likely().isEmpty()) {
+            return "none: it is guessed from finished tasks";
+        }
+        return task.pieces().isPresent()
+                ? Formats.hoursLong(hours.estimate()) + " for " + task.piecesOrDefault() + " pieces"
+                : range(task, " h");
+    }
+
+    private static String range(Task task, String unit) {
+        String likely = task.likely().map(Quantity::text).orElse("");
+        String sides = task.low().isPresent() && task.high().isPresent()
+                ? " (" + task.low().get().text() + " to " + task.high().get().text() + ")"
+                : "";
+        return likely.isEmpty() ? "" : likely + unit + sides;
+    }
+
+    /** What a link asks for beside the order: "once half is done", "then 7 days". */
+    static String link(Link link) {
+        String share = link.share()
+                .filter(s -> s.compareTo(Quantity.ONE) < 0)
+                .map(s -> s.compareTo(Quantity.ZERO) == 0
+                        ? "once it has begun"
+                        : "once "
+                                + s.value()
+                                        .movePointRight(2)
+                                        .stripTrailingZeros()
+                                        .toPlainString() + " % is done")
+                .orElse("");
+        String wait = link.waitLikely()
+                .filter(w -> w.compareTo(Quantity.ZERO) > 0)
+                .map(w -> "then " + w.text() + (w.equals(Quantity.ONE) ? " day" : " days"))
+                .orElse("");
+        return share + (share.isEmpty() || wait.isEmpty() ? "" : ", ") + wait;
+    }
+}

@@ -1,0 +1,288 @@
+package weekwright.web.episodes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Codec;
+import weekwright.base.Problem;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.Shown;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.episodes.CallOffShot;
+import weekwright.episodes.CaptureShot;
+import weekwright.episodes.Episode;
+import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.MarkEpisode;
+import weekwright.episodes.Shot;
+import weekwright.episodes.ShotStore;
+import weekwright.episodes.Step;
+import weekwright.episodes.Tell;
+import weekwright.episodes.TellStore;
+import weekwright.forecast.Forecast;
+import weekwright.render.Chances;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.render.Frame;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.NotFound;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
+import weekwright.web.parts.Lands;
+import weekwright.web.parts.Outlook;
+
+/** One episode: its steps to mark, what it tells, its shots to capture. */
+public final class EpisodePage implements Page {
+
+    /** @param next the step that is offered first */
+    public record View(
+            Form form,
+            Form shotForm,
+            String above,
+            String title,
+            String lead,
+            String reel,
+            List<StepLine> steps,
+            String next,
+            List<TellLine> tells,
+            List<ShotLine> shots,
+            List<Frame.Cell> facts,
+            LocalDate today) {}
+
+    /** A step; {@code day} is empty while it is not marked. */
+    public record StepLine(String value, String words, Optional<LocalDate> day, boolean last) {}
+
+    /** A told task. */
+    public record TellLine(String id, String title, String share, String lands) {}
+
+    /** A shot with the version of its row. */
+    public record ShotLine(
+            long row,
+            long version,
+            String what,
+            String size,
+            boolean must,
+            boolean once,
+            Optional<LocalDate> captured,
+            String clip,
+            boolean off) {}
+
+    @Override
+    public View show(Request request) {
+        Stored<Episode> stored = episode(request);
+        Episode episode = stored.value();
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Optional<Forecast> forecast = Outlook.forecast(request);
+        String next = next(episode);
+        Form first = request.form("mark", Map.of("day", request.today().toString(), "step", next));
+        return request.read(read -> {
+            EpisodeSteps steps = EpisodeSteps.of(read, episode);
+            return new View(
+                    new Form(
+                            first.csrf(),
+                            first.answerKey(),
+                            Optional.of(stored.version()),
+                            first.values(),
+                            first.errors()),
+                    request.form("capture"),
+                    above(episode, formats),
+                    episode.title(),
+                    lead(request, episode, steps, forecast, formats),
+                    steps.reel(),
+                    steps(episode),
+                    next,
+                    tells(read, episode, forecast, formats),
+                    shots(read, episode),
+                    facts(read, episode),
+                    request.today());
+        });
+    }
+
+    private static String above(Episode episode, Formats formats) {
+        String number = episode.number().map(n -> "no.\u00a0" + n).orElse(Codec.word(episode.kindOrDefault()));
+        return number
+                + episode.slot().map(day -> ", for " + formats.dateLong(day)).orElse("");
+    }
+
+    private static String lead(
+            Request request, Episode episode, EpisodeSteps steps, Optional<Forecast> forecast, Formats formats) {
+        if (episode.published().isPresent()) {
+            return "Published on " + formats.dateLong(episode.published().get()) + ".";
+        }
+        String far = Formats.sentence(steps.words(formats)) + ".";
+        if (episode.cut().isPresent()) {
+            return far;
+        }
+        return far
+                + forecast.flatMap(f -> f.episode(episode.id().value()))
+                        .flatMap(Forecast.Episode::onTime)
+                        .map(chance -> " " + Formats.sentence(Chances.words(chance)) + " that it is ready "
+                                + Formats.count(request.settings().earlyDays(), "day") + " before its slot: "
+                                + Chances.safety(chance) + ".")
+                        .orElse(episode.slot().isEmpty() ? "" : forecast.isEmpty() ? " There is no forecast yet." : "");
+    }
+
+    private static String next(Episode episode) {
+        for (Step step : Step.values()) {
+            boolean later = java.util.Arrays.stream(Step.values())
+                    .anyMatch(other ->
+                            other.compareTo(step) >= 0 && other.day(episode).isPresent());
+            if (!later) {
+                return Codec.word(step);
+            }
+        }
+        return Codec.word(Step.PUBLISHED);
+    }
+
+    private static List<StepLine> steps(Episode episode) {
+        List<StepLine> lines = new ArrayList<>();
+        Step last = null;
+        for (Step step : Step.values()) {
+            last = step.day(episode).isPresent() ? step : last;
+        }
+        for (Step step : Step.values()) {
+            lines.add(new StepLine(Codec.word(step), step.words(), step.day(episode), step == last));
+        }
+        return lines;
+    }
+
+    private static List<TellLine> tells(Read read, Episode episode, Optional<Forecast> forecast, Formats formats) {
+        List<TellLine> lines = new ArrayList<>();
+        for (Stored<Tell> tell : TellStore.ofEpisode(read, episode.id())) {
+            Optional<Task> task =
+                    TaskStore.TABLE.find(read, tell.value().task()).map(Stored::value);
+            task.ifPresent(one -> lines.add(new TellLine(
+                    one.id().value(),
+                    one.title(),
+                    tell.value()
+                            .share()
+                            .filter(share -> share.doubleValue() < 1)
+                            .map(share -> Math.round(share.doubleValue() * 100) + " % of it")
+                            .orElse("all of it"),
+                    Lands.brief(
+                            one.done(),
+                            forecast.flatMap(f -> f.task(one.id().value())).map(Forecast.Task::landing),
+                            formats))));
+        }
+        return lines;
+    }
+
+    private static List<ShotLine> shots(Read read, Episode episode) {
+        return ShotStore.ofEpisode(read, episode.id()).stream()
+                .map(stored -> new ShotLine(
+                        stored.row(),
+                        stored.version(),
+                        stored.value().what(),
+                        stored.value().size().map(Codec::word).orElse("wide"),
+                        stored.value().must(),
+                        stored.value().once(),
+                        stored.value().captured(),
+                        stored.value().clip(),
+                        stored.value().calledOff()))
+                .toList();
+    }
+
+    private static List<Frame.Cell> facts(Read read, Episode episode) {
+        Map<String, String> facts = new LinkedHashMap<>();
+        facts.put("Kind", Codec.word(episode.kindOrDefault()));
+        episode.minutes().ifPresent(minutes -> facts.put("Length", minutes.text() + " minutes"));
+        episode.editor()
+                .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
+                .ifPresent(member -> facts.put("Editor", member.value().name()));
+        episode.editLikely().ifPresent(hours -> facts.put("Editing", Formats.hoursLong(hours.minutes())));
+        if (!episode.address().isEmpty()) {
+            facts.put("Address", episode.address());
+        }
+        episode.views().ifPresent(views -> facts.put("Views", Formats.grouped(views)));
+        if (!episode.heldBack().isEmpty()) {
+            facts.put("Held back", episode.heldBack());
+        }
+        return facts.entrySet().stream()
+                .map(fact -> new Frame.Cell(fact.getKey(), fact.getValue()))
+                .toList();
+    }
+
+    private static Stored<Episode> episode(Request request) {
+        return request.read(read -> EpisodeStore.TABLE.find(read, request.id("id")))
+                .orElseThrow(() -> new NotFound("There is no episode " + request.part("id") + "."));
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        Stored<Episode> stored = episode(request);
+        String here = "/episodes/" + stored.value().id();
+        switch (form.act()) {
+            case "mark", "unmark" -> {
+                Optional<Step> step = form.needed("step", Step.class);
+                Optional<LocalDate> day =
+                        form.act().equals("mark") ? form.needed("day", LocalDate.class) : Optional.empty();
+                Shown shown = new Shown(stored.row(), form.version());
+                return request.save(write -> {
+                    MarkEpisode.Marked marked =
+                            MarkEpisode.mark(write, shown, step.orElseThrow(), day, request.today());
+                    StringBuilder said = new StringBuilder(
+                            day.map(d -> Formats.sentence(step.get().words()) + " on " + Formats.dayMonthLong(d) + ".")
+                                    .orElse("The mark “" + step.get().words() + "” is taken away."));
+                    for (Problem remark : marked.remarks()) {
+                        said.append(' ')
+                                .append(Formats.sentence(remark.sentence()))
+                                .append('.');
+                    }
+                    Saved saved = Saved.to(here).saying(said.toString());
+                    return day.isEmpty()
+                            ? saved
+                            : saved.undo(
+                                    here,
+                                    "Take it back",
+                                    Map.of(
+                                            "do", "unmark",
+                                            "step", Codec.word(step.get()),
+                                            "version",
+                                                    Long.toString(
+                                                            marked.episode().version())));
+                });
+            }
+            case "off" -> {
+                long row = form.needed("shot", Integer.class).orElse(0);
+                return request.save(write -> {
+                    own(write, stored.value(), row);
+                    CallOffShot.callOff(write, new Shown(row, form.version()));
+                    return Saved.to(here).saying("Not filmed, called off for safety.");
+                });
+            }
+            default -> {
+                long row = form.needed("shot", Integer.class).orElse(0);
+                Optional<LocalDate> day =
+                        form.act().equals("capture") ? form.needed("day", LocalDate.class) : Optional.empty();
+                String clip = form.text("clip");
+                return request.save(write -> {
+                    Shot shot = own(write, stored.value(), row);
+                    CaptureShot.capture(write, new Shown(row, form.version()), day, clip, request.today());
+                    return Saved.to(here)
+                            .saying(
+                                    day.isPresent()
+                                            ? "Captured: " + shot.what() + "."
+                                            : "Still to be captured: " + shot.what() + ".");
+                });
+            }
+        }
+    }
+
+    private static Shot own(Read read, Episode episode, long row) {
+        return ShotStore.TABLE
+                .find(read, row)
+                .map(Stored::value)
+                .filter(shot ->
+                        shot.episode().map(id -> Choices.same(id, episode.id())).orElse(false))
+                .orElseThrow(() -> new NotFound("This shot is not there any more."));
+    }
+}

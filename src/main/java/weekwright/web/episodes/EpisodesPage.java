@@ -1,0 +1,232 @@
+package weekwright.web.episodes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import weekwright.build.Settings;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.episodes.Episode;
+import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.SlotRules;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.Forecasts;
+import weekwright.forecast.Names;
+import weekwright.render.Chances;
+import weekwright.render.Formats;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.parts.Outlook;
+
+/** The coming slots with what can fill each, how far that is, how safe; the standbys and the story bank. */
+public final class EpisodesPage implements Page {
+    private static final int SLOTS = 12;
+    private static final int PUBLISHED = 12;
+
+    /**
+     * @param head how many of the coming slots are safe
+     * @param lead the others, and who makes them late
+     * @param bank minutes and weeks in hand in words
+     */
+    public record View(
+            String head,
+            String lead,
+            String days,
+            List<Line> slots,
+            List<Line> standbys,
+            String bank,
+            String weeksInHand,
+            List<Line> published,
+            boolean some) {}
+
+    /**
+     * An episode, or a slot without one.
+     *
+     * @param safety safe, close, at risk, open; empty where there is no forecast or no slot
+     * @param reel the strip of film
+     * @param step how far it is in words
+     */
+    public record Line(
+            Optional<LocalDate> day,
+            String id,
+            String number,
+            String title,
+            String tells,
+            String safety,
+            String chance,
+            String reel,
+            String step) {}
+
+    @Override
+    public View show(Request request) {
+        Settings settings = request.settings();
+        Formats formats = new Formats(settings.project().currency(), request.today());
+        Optional<Forecasts.Shown> shown = Outlook.shown(request);
+        return request.read(read -> {
+            List<Episode> all =
+                    EpisodeStore.TABLE.list(read).stream().map(Stored::value).toList();
+            List<Line> slots = slots(read, all, settings, shown, formats);
+            List<Line> standbys = all.stream()
+                    .filter(e -> e.kindOrDefault() == Episode.Kind.STANDBY
+                            && e.published().isEmpty())
+                    .map(e -> line(read, e, shown, formats))
+                    .toList();
+            List<Line> published = all.stream()
+                    .filter(e -> e.published().isPresent())
+                    .sorted(Comparator.comparing((Episode e) -> e.published().get())
+                            .reversed())
+                    .limit(PUBLISHED)
+                    .map(e -> line(read, e, shown, formats))
+                    .toList();
+            String days = Formats.weekdays(settings.weekday());
+            return new View(
+                    head(slots, days, shown.isPresent()),
+                    lead(slots, all, shown, formats),
+                    days.replaceFirst("s$", ""),
+                    slots,
+                    standbys,
+                    bank(shown),
+                    shown.map(s -> weeks(s.forecast().weeksInHand())).orElse(""),
+                    published,
+                    !all.isEmpty());
+        });
+    }
+
+    private static List<Line> slots(
+            Read read, List<Episode> all, Settings settings, Optional<Forecasts.Shown> shown, Formats formats) {
+        LocalDate today = formats.today();
+        List<Line> lines = new ArrayList<>();
+        List<Episode> late = all.stream()
+                .filter(e -> e.published().isEmpty()
+                        && e.slot().map(slot -> slot.isBefore(today)).orElse(false))
+                .toList();
+        late.forEach(e -> lines.add(line(read, e, shown, formats)));
+        int count = 0;
+        LocalDate day = today.isBefore(settings.firstSlot()) ? settings.firstSlot() : today;
+        LocalDate last = day.plusWeeks(3L * SLOTS * settings.everyWeeks());
+        while (count < SLOTS && day.isBefore(last)) {
+            if (SlotRules.isSlot(day, settings)) {
+                LocalDate slot = day;
+                Optional<Episode> own = all.stream()
+                        .filter(e -> e.slot().map(slot::equals).orElse(false))
+                        .findFirst();
+                boolean told = all.stream()
+                        .anyMatch(e -> e.published().map(slot::equals).orElse(false));
+                if (own.map(e -> e.published().isEmpty()).orElse(!told)) {
+                    lines.add(own.map(e -> line(read, e, shown, formats))
+                            .orElseGet(() -> new Line(
+                                    Optional.of(slot),
+                                    "",
+                                    "",
+                                    "Nothing planned",
+                                    "The story bank or a standby can fill it.",
+                                    "open",
+                                    "",
+                                    "",
+                                    "")));
+                    count++;
+                }
+            }
+            day = day.plusDays(1);
+        }
+        return lines;
+    }
+
+    static Line line(Read read, Episode episode, Optional<Forecasts.Shown> shown, Formats formats) {
+        EpisodeSteps steps = EpisodeSteps.of(read, episode);
+        Optional<Forecast.Episode> ahead =
+                shown.flatMap(s -> s.forecast().episode(episode.id().value()));
+        Optional<Double> chance = episode.cut().isPresent() && episode.slot().isPresent()
+                ? Optional.of(1.0)
+                : ahead.flatMap(Forecast.Episode::onTime);
+        return new Line(
+                episode.published().or(episode::slot),
+                episode.id().value(),
+                episode.number().map(n -> "no.\u00a0" + n).orElse(""),
+                episode.title(),
+                tells(steps, ahead, shown.map(Forecasts.Shown::names), formats),
+                episode.published().isPresent()
+                        ? ""
+                        : chance.map(Chances::safety).orElse(""),
+                chance.map(c -> episode.cut().isPresent() ? "ready" : Chances.words(c))
+                        .orElse(""),
+                steps.reel(),
+                steps.words(formats));
+    }
+
+    private static String tells(
+            EpisodeSteps steps, Optional<Forecast.Episode> ahead, Optional<Names> names, Formats formats) {
+        String told = steps.tells().isEmpty() ? "" : "Tells " + Formats.list(steps.tells()) + ".";
+        String late = ahead.filter(e -> steps.tells().size() > 1)
+                .flatMap(Forecast.Episode::lateBy)
+                .flatMap(id -> names.map(n -> " If it is late, it is by " + n.task(id) + "."))
+                .orElse("");
+        String from = ahead.filter(e -> e.onTime().map(c -> c < 0.8).orElse(false))
+                .flatMap(Forecast.Episode::safeFrom)
+                .map(day -> " Four chances in five from " + formats.date(day) + " on.")
+                .orElse("");
+        return told + late + from;
+    }
+
+    private static String head(List<Line> slots, String days, boolean forecast) {
+        if (slots.isEmpty()) {
+            return "No slots ahead";
+        }
+        if (!forecast) {
+            return Formats.sentence(Formats.number(slots.size()) + " " + days + " ahead");
+        }
+        long safe = slots.stream().filter(line -> line.safety().equals("safe")).count();
+        return safe == slots.size()
+                ? "All of the next " + Formats.number(slots.size()) + " " + days + " are safe"
+                : Formats.sentence(safe == 0 ? "none" : Formats.number(safe)) + " of the next "
+                        + Formats.number(slots.size()) + " " + days + (safe == 1 ? " is safe" : " are safe");
+    }
+
+    private static String lead(List<Line> slots, List<Episode> all, Optional<Forecasts.Shown> shown, Formats formats) {
+        if (all.isEmpty()) {
+            return "";
+        }
+        if (shown.isEmpty()) {
+            return "There is no forecast yet, so nothing is said about how safe they are.";
+        }
+        List<String> parts = new ArrayList<>();
+        for (String word : List.of("close", "at risk", "open")) {
+            List<Line> these =
+                    slots.stream().filter(line -> line.safety().equals(word)).toList();
+            if (!these.isEmpty()) {
+                parts.add(Formats.number(these.size())
+                        + (these.size() == 1 ? " is " : " are ")
+                        + word
+                        + (word.equals("at risk")
+                                ? ": "
+                                        + Formats.list(these.stream()
+                                                .map(line -> formats.dateShort(
+                                                        line.day().orElseThrow()))
+                                                .toList())
+                                : ""));
+            }
+        }
+        return parts.isEmpty() ? "" : Formats.sentence(String.join("; ", parts)) + ".";
+    }
+
+    private static String bank(Optional<Forecasts.Shown> shown) {
+        return shown.filter(s -> !s.forecast().storyBank().isEmpty())
+                .map(s -> {
+                    long minutes = Math.round(s.forecast().storyBank().get(0).p50());
+                    return minutes == 0
+                            ? "Nothing is in the story bank."
+                            : "About " + Formats.count(minutes, "minute") + " of filmed story are not told yet.";
+                })
+                .orElse("");
+    }
+
+    private static String weeks(int weeks) {
+        return weeks == 0
+                ? "If nothing more were filmed, the next slot would stay empty."
+                : "If nothing more were filmed, "
+                        + (weeks == 1 ? "the next slot" : "the next " + Formats.number(weeks) + " slots")
+                        + " could be filled.";
+    }
+}

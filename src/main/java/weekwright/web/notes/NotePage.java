@@ -1,0 +1,150 @@
+package weekwright.web.notes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.HoursEntry;
+import weekwright.build.HoursEntryStore;
+import weekwright.build.StageStore;
+import weekwright.build.TaskStore;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.episodes.EpisodeStore;
+import weekwright.notes.Markdown;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.notes.PhotoStore;
+import weekwright.web.kit.NotFound;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.parts.Choices;
+
+/** One build note: its text and pictures, and beside them what the log says of that day. */
+public final class NotePage implements Page {
+
+    /**
+     * @param html made by {@link Markdown}, safe to stand in the page
+     * @param earlier id of the note before it, empty for the first
+     */
+    public record View(
+            String title,
+            LocalDate date,
+            String by,
+            String html,
+            List<Picture> pictures,
+            List<Hours> hours,
+            int minutes,
+            List<Thing> things,
+            String seenBy,
+            String earlier,
+            String later) {}
+
+    /** A picture of the note. */
+    public record Picture(String file, String caption, String alternative) {}
+
+    /** Hours of that day. */
+    public record Hours(String who, String what, int minutes) {}
+
+    /** What the note belongs to, with its address. */
+    public record Thing(String label, String text, String link) {}
+
+    @Override
+    public View show(Request request) {
+        return request.read(read -> {
+            Note note = NoteStore.TABLE
+                    .find(read, request.id("id"))
+                    .map(Stored::value)
+                    .orElseThrow(() -> new NotFound("There is no note " + request.part("id") + "."));
+            List<Hours> hours = hours(read, note.date());
+            List<Note> all = NoteStore.TABLE.list(read).stream()
+                    .map(Stored::value)
+                    .sorted(Comparator.comparing(Note::date))
+                    .toList();
+            int place = all.indexOf(note);
+            return new View(
+                    note.title(),
+                    note.date(),
+                    note.author()
+                            .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
+                            .map(member -> member.value().name())
+                            .orElse(""),
+                    Markdown.html(note.text()),
+                    PhotoStore.TABLE.where(read, "note", note.id().value()).stream()
+                            .map(photo -> new Picture(
+                                    photo.value().file(),
+                                    photo.value().caption(),
+                                    photo.value().alternative()))
+                            .toList(),
+                    hours,
+                    hours.stream().mapToInt(Hours::minutes).sum(),
+                    things(read, note),
+                    seenBy(note),
+                    place > 0 ? all.get(place - 1).id().value() : "",
+                    place + 1 < all.size() ? all.get(place + 1).id().value() : "");
+        });
+    }
+
+    /** Who may read it, in words. */
+    static String seenBy(Note note) {
+        return switch (note.visibleOrDefault()) {
+            case CREW -> "the crew only";
+            case SUPPORTERS -> "supporters";
+            case EVERYONE -> "everyone";
+        };
+    }
+
+    private static List<Thing> things(Read read, Note note) {
+        List<Thing> things = new ArrayList<>();
+        note.stage()
+                .flatMap(id -> StageStore.TABLE.find(read, id))
+                .ifPresent(stage -> things.add(new Thing(
+                        "Stage",
+                        stage.value().name(),
+                        "/build/stages/" + stage.value().id())));
+        note.episode()
+                .flatMap(id -> EpisodeStore.TABLE.find(read, id))
+                .ifPresent(episode -> things.add(new Thing(
+                        "Told in",
+                        Choices.title(episode.value()),
+                        "/episodes/" + episode.value().id())));
+        for (String id : note.tasks().list()) {
+            TaskStore.TABLE
+                    .find(read, new weekwright.base.Id(id))
+                    .ifPresent(task -> things.add(new Thing(
+                            "Task",
+                            task.value().title(),
+                            "/build/tasks/" + task.value().id())));
+        }
+        return things;
+    }
+
+    private static List<Hours> hours(Read read, LocalDate day) {
+        List<Hours> lines = new ArrayList<>();
+        for (Stored<HoursEntry> stored : HoursEntryStore.between(read, day, day)) {
+            HoursEntry entry = stored.value();
+            Optional<String> title = entry.task()
+                    .flatMap(id -> TaskStore.TABLE.find(read, id))
+                    .map(task -> task.value().title())
+                    .or(() -> entry.episode()
+                            .flatMap(id -> EpisodeStore.TABLE.find(read, id))
+                            .map(episode -> Choices.title(episode.value())));
+            String as = switch (entry.asOrDefault()) {
+                case HANDS -> "";
+                case CAMERA -> "filming ";
+                case EDIT -> "editing ";
+                case SHOP, OFFICE -> title.isPresent() ? "shop, " : "shop and office";
+            };
+            lines.add(new Hours(
+                    CrewMemberStore.TABLE
+                            .find(read, entry.crew())
+                            .map(member -> member.value().name())
+                            .orElse(entry.crew().value()),
+                    as + title.orElse(""),
+                    entry.hours().minutes() * entry.peopleOrDefault()));
+        }
+        return lines;
+    }
+}

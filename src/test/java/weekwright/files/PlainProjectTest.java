@@ -1,0 +1,22 @@
+package weekwright.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Problem;
+import weekwright.testkit.PlainProject;
+
+/** The small project of the other tests must itself be without fault or remark, or they would show nothing. */
+class PlainProjectTest {
+    @TempDir
+    Path temp;
+
+    @Test
+    void the_small_project_has_neither_fault_nor_remark() {
+        var result = PlainProject.in(temp.resolve("files")).read();
+        assertThat(result.problems()).extracting(Problem::text).isEmpty();
+        assertThat(result.data()).isPresent();
+    }
+}
