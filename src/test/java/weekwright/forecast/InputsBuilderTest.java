@@ -75,16 +75,23 @@ class InputsBuilderTest {
         assertThat(task.rebookDays()).isEqualTo(Inputs.Range.EMPTY);
         assertThat(List.of(task.notBefore(), task.booked(), task.started(), task.done(), task.dropped()))
                 .containsOnly(Inputs.NONE);
-        assertThat(inputs().stages())
-                .containsExactly(new Inputs.Stage("pit", 1, 1, false, Inputs.Range.EMPTY));
+        assertThat(inputs().stages()).containsExactly(new Inputs.Stage("pit", 1, 1, false, Inputs.Range.EMPTY));
     }
 
     @Test
     void rule_1_facts_dated_after_the_day_are_ignored_and_those_of_the_day_itself_are_known() {
         project.add(
                 TaskStore.TABLE,
-                "id=pit.2", "stage=pit", "title=Wall", "kind=work", "likely=10", "started=2026-11-25", "done=2026-11-26",
-                "dropped=2026-12-01", "left=3", "left_on=2026-11-26");
+                "id=pit.2",
+                "stage=pit",
+                "title=Wall",
+                "kind=work",
+                "likely=10",
+                "started=2026-11-25",
+                "done=2026-11-26",
+                "dropped=2026-12-01",
+                "left=3",
+                "left_on=2026-11-26");
         project.add(HoursEntryStore.TABLE, "id=h1", "date=2026-11-25", "crew=ilse", "task=pit.2", "hours=2");
         project.add(HoursEntryStore.TABLE, "id=h2", "date=2026-11-26", "crew=ilse", "task=pit.2", "hours=3");
         Inputs.Task now = task("pit.2");
@@ -119,7 +126,8 @@ class InputsBuilderTest {
     @Test
     void rule_1_the_hours_of_today_are_less_by_what_a_person_logged_today_on_anything() {
         project.add(CrewMemberStore.TABLE, "id=tomas", "name=Tomas", "wed=6");
-        project.add(HoursEntryStore.TABLE, "id=h1", "date=2026-11-25", "crew=ilse", "task=pit.1", "hours=2", "people=3");
+        project.add(
+                HoursEntryStore.TABLE, "id=h1", "date=2026-11-25", "crew=ilse", "task=pit.1", "hours=2", "people=3");
         project.add(HoursEntryStore.TABLE, "id=h2", "date=2026-11-25", "crew=ilse", "as=shop", "hours=0.5");
         project.add(HoursEntryStore.TABLE, "id=h3", "date=2026-11-24", "crew=tomas", "task=pit.1", "hours=5");
         assertThat(inputs().workedToday()).containsExactly(new Inputs.WorkedToday("ilse", 150));
@@ -128,12 +136,19 @@ class InputsBuilderTest {
 
     @Test
     void rule_16_hours_carry_as_what_they_were_logged_and_shop_hours_belong_to_no_task() {
-        project.add(HoursEntryStore.TABLE, "id=h1", "date=2026-11-20", "crew=ilse", "task=pit.1", "hours=2", "as=camera");
-        project.add(HoursEntryStore.TABLE, "id=h2", "date=2026-11-19", "crew=ilse", "task=pit.1", "hours=1", "pieces=2");
+        project.add(
+                HoursEntryStore.TABLE, "id=h1", "date=2026-11-20", "crew=ilse", "task=pit.1", "hours=2", "as=camera");
+        project.add(
+                HoursEntryStore.TABLE, "id=h2", "date=2026-11-19", "crew=ilse", "task=pit.1", "hours=1", "pieces=2");
         project.add(HoursEntryStore.TABLE, "id=h3", "date=2026-11-20", "crew=ilse", "task=pit.1", "hours=1", "as=shop");
         project.add(
                 HoursEntryStore.TABLE,
-                "id=h4", "date=2026-11-21", "crew=ilse", "task=pit.1", "hours=1", "footage_minutes=4");
+                "id=h4",
+                "date=2026-11-21",
+                "crew=ilse",
+                "task=pit.1",
+                "hours=1",
+                "footage_minutes=4");
         project.add(ShotStore.TABLE, "id=s1", "task=pit.1", "what=Spade", "captured=2026-11-22");
         project.add(ShotStore.TABLE, "id=s2", "task=pit.1", "what=Bucket", "captured=2026-11-30");
         Inputs.Task task = task("pit.1");
@@ -155,8 +170,7 @@ class InputsBuilderTest {
         assertThat(task("pit.2").estimate()).isEqualTo(new Inputs.Range(450, 600, 1050));
         assertThat(task("pit.3").estimate()).isEqualTo(Inputs.Range.of(7));
         assertThat(task("pit.4").estimate()).isEqualTo(Inputs.Range.EMPTY);
-        assertThat(inputs().links())
-                .containsExactly(new Inputs.Link("pit.3", "pit.2", 1, new Inputs.Range(3, 3, 5)));
+        assertThat(inputs().links()).containsExactly(new Inputs.Link("pit.3", "pit.2", 1, new Inputs.Range(3, 3, 5)));
     }
 
     @Test
@@ -175,13 +189,23 @@ class InputsBuilderTest {
         project.add(EquipmentStore.TABLE, "id=trestle", "name=Trestle", "quantity=4", "kept=yes", "hazards=hand");
         project.add(
                 TaskStore.TABLE,
-                "id=pit.2", "stage=pit", "title=Lift", "kind=work", "likely=10", "hazards=dust", "equipment=hoist trestle:2");
+                "id=pit.2",
+                "stage=pit",
+                "title=Lift",
+                "kind=work",
+                "likely=10",
+                "hazards=dust",
+                "equipment=hoist trestle:2");
+        project.add(TaskStore.TABLE, "id=pit.3", "stage=pit", "title=Sand", "kind=work", "likely=10", "hazards=dust");
         project.add(
                 TaskStore.TABLE,
-                "id=pit.3", "stage=pit", "title=Sand", "kind=work", "likely=10", "hazards=dust");
-        project.add(
-                TaskStore.TABLE,
-                "id=pit.4", "stage=pit", "title=Rig", "kind=work", "likely=10", "hazards=lift", "company=call",
+                "id=pit.4",
+                "stage=pit",
+                "title=Rig",
+                "kind=work",
+                "likely=10",
+                "hazards=lift",
+                "company=call",
                 "company_reason=rigger on the line");
         Inputs.Task lift = task("pit.2");
         assertThat(lift.hazards()).containsExactly("dust", "lift", "hand");
@@ -198,7 +222,8 @@ class InputsBuilderTest {
                 TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Sand", "kind=work", "likely=10", "hazards=dust lime");
         project.add(CrewMemberStore.TABLE, "id=wren", "name=Wren", "access=helper");
         project.add(CrewMemberStore.TABLE, "id=nils", "name=Nils", "access=helper", "not_for=lift");
-        assertThat(inputs().crew()).extracting(Inputs.Crew::notFor)
+        assertThat(inputs().crew())
+                .extracting(Inputs.Crew::notFor)
                 .containsExactly(List.of(), HazardCodes.all(), List.of("lift"));
     }
 
@@ -218,7 +243,8 @@ class InputsBuilderTest {
         project.add(EpisodeStore.TABLE, "id=E1", "title=Digging", "slot=2026-12-04");
         project.add(WeekLineStore.TABLE, "id=w1", "date=2026-11-24", "crew=ilse", "task=pit.1", "hours=4");
         project.add(WeekLineStore.TABLE, "id=w2", "date=2026-11-25", "crew=ilse", "task=pit.1", "hours=4", "done=yes");
-        project.add(WeekLineStore.TABLE, "id=w3", "date=2026-11-26", "crew=ilse", "episode=E1", "from=09:00", "to=11:30");
+        project.add(
+                WeekLineStore.TABLE, "id=w3", "date=2026-11-26", "crew=ilse", "episode=E1", "from=09:00", "to=11:30");
         project.add(WeekLineStore.TABLE, "id=w4", "date=2026-11-27", "crew=ilse", "kind=rest");
         project.add(WeekLineStore.TABLE, "id=w5", "date=2026-11-27", "text=Sweep");
         assertThat(inputs().ownLines())
@@ -260,7 +286,8 @@ class InputsBuilderTest {
     @Test
     void a_gathering_to_come_adds_hands_and_one_of_the_past_does_not() {
         project.add(GatheringStore.TABLE, "id=g1", "date=2026-11-24", "hands=5", "hours=6");
-        project.add(GatheringStore.TABLE, "id=g2", "date=2026-12-05", "hands=5", "hours=6", "come_share=0.8", "cost=40");
+        project.add(
+                GatheringStore.TABLE, "id=g2", "date=2026-12-05", "hands=5", "hours=6", "come_share=0.8", "cost=40");
         assertThat(inputs().gatherings())
                 .containsExactly(new Inputs.Gathering("g2", day("2026-12-05"), 5, 360, 0.8, 4000));
     }
@@ -278,7 +305,15 @@ class InputsBuilderTest {
         assertThat(inputs.horizonMonths()).isEqualTo(36);
         assertThat(inputs.publishing())
                 .isEqualTo(new Inputs.Publishing(
-                        5, day("2026-01-09"), 1, 20, 1, 14, new Inputs.Range(960, 1440, 2160), Inputs.NO_LIMIT, 1,
+                        5,
+                        day("2026-01-09"),
+                        1,
+                        20,
+                        1,
+                        14,
+                        new Inputs.Range(960, 1440, 2160),
+                        Inputs.NO_LIMIT,
+                        1,
                         List.of()));
         assertThat(inputs.model()).isEqualTo(new Inputs.Model(1.15, 18, 6, 0.1, true, 15, 30));
         assertThat(inputs.orders()).isEqualTo(new Inputs.Orders(14, 5000));

@@ -26,6 +26,7 @@ final class Orders {
     private final int[] drift;
     /** Tasks that wait for lines not yet ordered, and all before them, so that each stands after those it follows. */
     private final int[] relevant;
+
     Trace trace;
     private WorkOrder order;
     private State x;

@@ -58,6 +58,7 @@ final class Work {
     private int clock;
     /** What an hour's work takes in hours, in ten-thousandths. */
     private long factor;
+
     private boolean withTools;
 
     Work(Setup setup, Luck luck, Flow flow, People people, Tools tools, StoryBank bank, Cash cash) {

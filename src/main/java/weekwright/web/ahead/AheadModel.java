@@ -73,14 +73,18 @@ final class AheadModel {
     private AheadPicture.Stage stage(Stage stage) {
         Optional<LocalDate> done = facts.done(stage);
         Optional<Forecast.Stage> told = forecast.stage(stage.id().value());
-        Optional<Forecast.Days> landing =
-                done.isPresent() ? Optional.empty() : told.map(Forecast.Stage::landing).filter(Forecast.Days::some);
-        Optional<LocalDate> began = Optional.ofNullable(facts.firstHours().get(stage.id().folded()));
+        Optional<Forecast.Days> landing = done.isPresent()
+                ? Optional.empty()
+                : told.map(Forecast.Stage::landing).filter(Forecast.Days::some);
+        Optional<LocalDate> began =
+                Optional.ofNullable(facts.firstHours().get(stage.id().folded()));
         return new AheadPicture.Stage(
                 stage.name(),
                 stage.side() ? "beside the build" : "",
                 began,
-                began.isPresent() ? Optional.empty() : told.map(Forecast.Stage::start).map(AheadModel::range),
+                began.isPresent()
+                        ? Optional.empty()
+                        : told.map(Forecast.Stage::start).map(AheadModel::range),
                 landing.map(AheadModel::range),
                 done,
                 done.isPresent() ? List.of() : notches(stage));
@@ -114,8 +118,8 @@ final class AheadModel {
     private AheadPicture.Slot slot(LocalDate day, Optional<LocalDate> inHandTo) {
         Optional<Episode> episode = facts.onSlot(day);
         if (episode.isEmpty()) {
-            boolean banked = !day.isBefore(today)
-                    && inHandTo.map(to -> !day.isAfter(to)).orElse(false);
+            boolean banked =
+                    !day.isBefore(today) && inHandTo.map(to -> !day.isAfter(to)).orElse(false);
             return new AheadPicture.Slot(day, "", "", banked ? Safety.BANK : Safety.OPEN, 0);
         }
         Episode one = episode.get();

@@ -36,8 +36,7 @@ final class AheadSentences {
     private final Formats formats;
     private final Optional<Forecasts.Earlier> earlier;
 
-    AheadSentences(
-            Forecasts.Shown shown, AheadFacts facts, Formats formats, Optional<Forecasts.Earlier> earlier) {
+    AheadSentences(Forecasts.Shown shown, AheadFacts facts, Formats formats, Optional<Forecasts.Earlier> earlier) {
         this.forecast = shown.forecast();
         this.names = shown.names();
         this.facts = facts;
@@ -158,7 +157,10 @@ final class AheadSentences {
         Optional<Episode> planned = facts.onSlot(slot.get());
         if (planned.isEmpty()) {
             return new Answer(
-                    "B", "Nothing is planned for " + day + ".", "The story bank or a standby can fill it.", "/episodes");
+                    "B",
+                    "Nothing is planned for " + day + ".",
+                    "The story bank or a standby can fill it.",
+                    "/episodes");
         }
         Episode episode = planned.get();
         String link = "/episodes/" + episode.id();
@@ -180,7 +182,8 @@ final class AheadSentences {
         String days = Formats.weekdays(facts.settings().weekday());
         int weeks = forecast.weeksInHand();
         if (weeks == 0) {
-            return new Answer("C", "No story is in hand.", "What is filmed next is what can be shown next.", "/episodes");
+            return new Answer(
+                    "C", "No story is in hand.", "What is filmed next is what can be shown next.", "/episodes");
         }
         String sentence = weeks == 1
                 ? "One " + days.substring(0, days.length() - 1) + " of story in hand."
@@ -194,7 +197,8 @@ final class AheadSentences {
     /** The last coming slot of those in hand. */
     Optional<LocalDate> inHandTo() {
         List<LocalDate> coming = facts.slots(forecast.asOf(), forecast.asOf().plusYears(3)).stream()
-                .filter(day -> facts.onSlot(day).map(e -> e.published().isEmpty()).orElse(true))
+                .filter(day ->
+                        facts.onSlot(day).map(e -> e.published().isEmpty()).orElse(true))
                 .toList();
         int weeks = Math.min(forecast.weeksInHand(), coming.size());
         return weeks == 0 ? Optional.empty() : Optional.of(coming.get(weeks - 1));
@@ -217,9 +221,8 @@ final class AheadSentences {
                     cost + " Not more than " + formats.moneyForecast(bad) + " short, nine in ten.",
                     "/funds");
         }
-        String more = bad > 0
-                ? cost + " One chance in ten that over " + formats.moneyForecast(bad) + " is missing."
-                : cost;
+        String more =
+                bad > 0 ? cost + " One chance in ten that over " + formats.moneyForecast(bad) + " is missing." : cost;
         return new Answer("D", item + ": the money is there.", more, "/funds");
     }
 
@@ -239,8 +242,7 @@ final class AheadSentences {
         if (order.shortBy().p50().minor() > 0) {
             waiting(order).ifPresent(more::add);
         }
-        return new Answer(
-                "E", sentence, String.join(" ", more), "/build/materials/" + order.material());
+        return new Answer("E", sentence, String.join(" ", more), "/build/materials/" + order.material());
     }
 
     /** What it costs to wait for the money, in days of the stage. */
