@@ -82,7 +82,7 @@ public final class Routes {
                 form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
                 form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()),
-                sheet("/episodes", Access.CREW, new EpisodesPage()),
+                form("/episodes", Access.CREW, new EpisodesPage()),
                 form("/episodes/{id}", Access.CREW, new EpisodePage()),
                 sheet("/funds", Access.CREW, new FundsPage()),
                 form("/funds/costs/new", Access.CREW, new FundsCostsNewPage()),

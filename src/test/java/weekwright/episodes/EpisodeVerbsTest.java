@@ -124,4 +124,65 @@ class EpisodeVerbsTest {
                                 write, shown(db, ShotStore.TABLE, "s1"), Optional.of(TODAY.plusDays(1)), "", TODAY)))
                 .hasMessage("day: \"26 November 2026\" is after today, 25 November 2026; mark it once it is captured");
     }
+
+    @Test
+    void rule_104_a_bank_episode_tells_finished_tasks_by_what_was_told_plus_its_minutes() throws Exception {
+        story("shaft.1", "20");
+        OakMill.addHours(
+                db,
+                "id",
+                "h1",
+                "date",
+                "2026-09-15",
+                "crew",
+                "ilse",
+                "task",
+                "shaft.1",
+                "hours",
+                "15",
+                "filmed",
+                "yes");
+        OakMill.addHours(db, "id", "h2", "date", "2026-09-16", "crew", "ilse", "task", "shaft.1", "hours", "5");
+        addEpisode(db, "id", "ep40", "number", "40", "slot", "2026-10-02", "title", "First chips");
+        db.write(
+                "tomas",
+                write -> TellStore.TABLE.insert(
+                        write, OakMill.row(Tell.class, "episode", "ep40", "task", "shaft.1", "share", "0.25")));
+        assertThatThrownBy(() -> publish(LocalDate.of(2026, 11, 20), "12"))
+                .hasMessage("minutes: \"12\" is more than the story bank holds of finished tasks, 10 minutes; write"
+                        + " fewer, or list the episode with what it tells");
+        assertThatThrownBy(() -> publish(LocalDate.of(2026, 11, 19), "5"))
+                .hasMessage("slot: \"19 November 2026\" is no day on which episodes come out; choose a slot");
+        assertThatThrownBy(() -> publish(LocalDate.of(2026, 10, 2), "5"))
+                .hasMessage("slot: \"2 October 2026\" is the day of \"First chips\" already; choose another");
+        Episode kept = publish(LocalDate.of(2026, 11, 20), "8").value();
+        assertThat(kept.kindOrDefault()).isEqualTo(Episode.Kind.BUILD);
+        assertThat(kept.number()).contains(48);
+        assertThat(kept.published()).contains(LocalDate.of(2026, 11, 20));
+        assertThat(db.read(TellStore.TABLE::values).get(1))
+                .isEqualTo(OakMill.row(Tell.class, "episode", kept.id().value(), "task", "shaft.1", "share", "0.65"));
+    }
+
+    private weekwright.db.Stored<Episode> publish(LocalDate slot, String minutes) throws Exception {
+        return db.write(
+                "tomas",
+                write -> PublishFromBank.publish(
+                        write,
+                        slot,
+                        "From the bank",
+                        new weekwright.base.Quantity(new java.math.BigDecimal(minutes)),
+                        TODAY));
+    }
+
+    private void story(String task, String minutes) throws Exception {
+        var table = weekwright.build.TaskStore.TABLE;
+        var stored = find(db, table, task);
+        var told = table.shape()
+                .with(
+                        stored.value(),
+                        "story_minutes",
+                        Optional.of(new weekwright.base.Quantity(new java.math.BigDecimal(minutes))));
+        var filmed = table.shape().with(told, "camera", Optional.of(weekwright.build.Task.Camera.FIXED));
+        db.write("tomas", write -> table.update(write, stored.row(), stored.version(), filmed));
+    }
 }

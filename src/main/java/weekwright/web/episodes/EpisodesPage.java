@@ -4,20 +4,27 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Quantity;
 import weekwright.build.Settings;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.PublishFromBank;
 import weekwright.episodes.SlotRules;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.forecast.Names;
 import weekwright.render.Chances;
+import weekwright.render.Form;
 import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
 import weekwright.web.parts.Outlook;
 
 /** The coming slots with what can fill each, how far that is, how safe; the standbys and the story bank. */
@@ -39,7 +46,9 @@ public final class EpisodesPage implements Page {
             String bank,
             String weeksInHand,
             List<Line> published,
-            boolean some) {}
+            boolean some,
+            Form form,
+            LocalDate today) {}
 
     /**
      * An episode, or a slot without one.
@@ -90,7 +99,26 @@ public final class EpisodesPage implements Page {
                     bank(shown),
                     shown.map(s -> weeks(s.forecast().weeksInHand())).orElse(""),
                     published,
-                    !all.isEmpty());
+                    !all.isEmpty(),
+                    request.form(
+                            "bank",
+                            Map.of(
+                                    "slot", request.today().toString(),
+                                    "minutes", settings.targetMinutes().text())),
+                    request.today());
+        });
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        String title = form.neededText("title");
+        Optional<LocalDate> slot = form.needed("slot", LocalDate.class);
+        Optional<Quantity> minutes = form.needed("minutes", Quantity.class);
+        return request.save(write -> {
+            Stored<Episode> kept =
+                    PublishFromBank.publish(write, slot.orElseThrow(), title, minutes.orElseThrow(), request.today());
+            return Saved.to("/episodes/" + kept.value().id()).saying("Published from the story bank.");
         });
     }
 
