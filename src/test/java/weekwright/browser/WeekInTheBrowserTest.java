@@ -31,16 +31,24 @@ class WeekInTheBrowserTest {
         try (ServerFixture server = ServerFixture.small();
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
             browser.open("/ahead");
-            browser.until(d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
-            String before = browser.driver().findElement(By.cssSelector("[data-forecast]")).getAttribute("data-forecast");
+            browser.until(
+                    d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
+            String before = browser.driver()
+                    .findElement(By.cssSelector("[data-forecast]"))
+                    .getAttribute("data-forecast");
             browser.open("/log");
             browser.driver().findElement(By.name("hours")).clear();
             browser.driver().findElement(By.name("hours")).sendKeys("3,5");
-            browser.driver().findElement(By.cssSelector("main form[method=post] button.main")).click();
+            browser.driver()
+                    .findElement(By.cssSelector("main form[method=post] button.main"))
+                    .click();
             browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
             browser.open("/ahead");
-            browser.until(d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
-            String after = browser.driver().findElement(By.cssSelector("[data-forecast]")).getAttribute("data-forecast");
+            browser.until(
+                    d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
+            String after = browser.driver()
+                    .findElement(By.cssSelector("[data-forecast]"))
+                    .getAttribute("data-forecast");
             assertThat(after).isNotEqualTo(before);
             assertThat(browser.complaints()).isEmpty();
         }

@@ -31,8 +31,9 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  * say how to get them; with {@code -Dbrowser=required} it fails instead.
  */
 public final class BrowserFixture implements AutoCloseable {
-    private static final String HOW = "no browser for this test: put chromium (or google-chrome) and chromedriver on the"
-            + " path, on Debian with: apt-get install chromium chromium-driver";
+    private static final String HOW =
+            "no browser for this test: put chromium (or google-chrome) and chromedriver on the"
+                    + " path, on Debian with: apt-get install chromium chromium-driver";
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final ChromeDriver driver;

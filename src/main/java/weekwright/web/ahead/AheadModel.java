@@ -219,12 +219,16 @@ final class AheadModel {
         Forecast.Order largest = group.stream()
                 .max(Comparator.comparing(order -> order.amount().minor()))
                 .orElseThrow();
-        String name = names.material(largest.material()).replaceFirst("[,(:].*", "").strip();
+        String name =
+                names.material(largest.material()).replaceFirst("[,(:].*", "").strip();
         return new AheadPicture.Purchase(
                 group.size() == 1 ? name : name + " and " + (group.size() - 1) + " more",
                 later(largest.orderBy().orElseThrow()),
                 group.stream().mapToLong(order -> order.amount().minor()).sum(),
-                group.stream().mapToLong(order -> order.shortBy().p50().minor()).max().orElse(0));
+                group.stream()
+                        .mapToLong(order -> order.shortBy().p50().minor())
+                        .max()
+                        .orElse(0));
     }
 
     private AheadPicture.Cash cash(List<List<Forecast.Order>> groups) {
@@ -248,7 +252,8 @@ final class AheadModel {
                         week.p50().minor(),
                         week.p75().minor(),
                         week.p90().minor())));
-        List<AheadPicture.Purchase> purchases = groups.stream().map(this::purchase).toList();
+        List<AheadPicture.Purchase> purchases =
+                groups.stream().map(this::purchase).toList();
         return new AheadPicture.Cash(now, facts.settings().reserve().minor(), past, fan, purchases);
     }
 

@@ -64,11 +64,16 @@ final class WeekDays {
                 past ? List.of() : shots(day),
                 past ? List.of() : day.onceOnly().stream().map(facts::task).toList(),
                 past ? List.of() : cautions(day, filmed || !day.shots().isEmpty()),
-                past ? List.of() : day.deliveries().stream().map(facts::material).toList(),
+                past
+                        ? List.of()
+                        : day.deliveries().stream().map(facts::material).toList(),
                 past ? List.of() : day.orders().stream().map(facts::material).toList(),
                 day.episode()
                         .map(id -> facts.episodes().get(id))
-                        .map(e -> e.number().map(n -> "no." + Formats.NBSP + n + ", ").orElse("") + e.title()));
+                        .map(e -> e.number()
+                                        .map(n -> "no." + Formats.NBSP + n + ", ")
+                                        .orElse("")
+                                + e.title()));
     }
 
     /** What was logged on a day that is past, by person. */
@@ -91,15 +96,15 @@ final class WeekDays {
             words.put(key, new String[] {facts.person(entry.crew().value()), as});
         }
         return words.entrySet().stream()
-                .map(e -> new WeekPage.Line(
-                        e.getValue()[0], e.getValue()[1], sums.get(e.getKey()), "", true, true, ""))
+                .map(e -> new WeekPage.Line(e.getValue()[0], e.getValue()[1], sums.get(e.getKey()), "", true, true, ""))
                 .toList();
     }
 
     private WeekPage.Line line(LocalDate date, String person, WeekPlan.Line line) {
         Optional<WeekLine> own = line.row().map(facts.own()::get);
         String clock = own.flatMap(WeekLine::from)
-                .map(from -> from + own.flatMap(WeekLine::to).map(to -> " to " + to).orElse(""))
+                .map(from ->
+                        from + own.flatMap(WeekLine::to).map(to -> " to " + to).orElse(""))
                 .orElse("");
         return new WeekPage.Line(
                 facts.person(person),
@@ -120,15 +125,14 @@ final class WeekDays {
                 .map(facts::task)
                 .or(() -> line.episode().map(facts::episode))
                 .orElse("");
-        String verb =
-                switch (line.kind()) {
-                    case "film" -> "film";
-                    case "edit" -> "edit";
-                    case "errand" -> "errand";
-                    case "care" -> "care";
-                    case "rest" -> "rest";
-                    default -> "";
-                };
+        String verb = switch (line.kind()) {
+            case "film" -> "film";
+            case "edit" -> "edit";
+            case "errand" -> "errand";
+            case "care" -> "care";
+            case "rest" -> "rest";
+            default -> "";
+        };
         String said = (verb + " " + what).strip();
         return said.isEmpty() ? line.text() : line.text().isEmpty() || !line.own() ? said : said + ": " + line.text();
     }

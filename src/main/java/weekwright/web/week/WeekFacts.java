@@ -58,8 +58,7 @@ record WeekFacts(
         List<HoursEntry> hours = HoursEntryStore.TABLE.values(read).stream()
                 .filter(entry -> !entry.date().isBefore(monday) && !entry.date().isAfter(monday.plusDays(6)))
                 .toList();
-        return new WeekFacts(
-                crew, tasks, episodes, shots, materials, own, CautionStore.TABLE.values(read), hours);
+        return new WeekFacts(crew, tasks, episodes, shots, materials, own, CautionStore.TABLE.values(read), hours);
     }
 
     String person(String id) {

@@ -51,7 +51,8 @@ public final class WeekLineEditPage implements Page {
             return request.save(write -> {
                 RemoveWeekLine.remove(write, shown);
                 return WeekLinesNewPage.back(line.value().date())
-                        .saying("The line of " + WeekLinesNewPage.day(request, line.value().date()) + " is off the sheet.")
+                        .saying("The line of "
+                                + WeekLinesNewPage.day(request, line.value().date()) + " is off the sheet.")
                         .undo("/week/lines/" + row + "/edit", "Put it back", Map.of("do", "restore"));
             });
         }

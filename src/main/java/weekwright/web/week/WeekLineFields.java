@@ -14,9 +14,7 @@ import weekwright.web.parts.Choices;
 public record WeekLineFields(
         List<Form.Choice> crew, List<Form.Choice> tasks, List<Form.Choice> episodes, List<Form.Choice> kinds) {
     /** The fields of the form, named as the columns. */
-    static final String[] COLUMNS = {
-        "date", "crew", "kind", "task", "episode", "hours", "from", "to", "text", "done"
-    };
+    static final String[] COLUMNS = {"date", "crew", "kind", "task", "episode", "hours", "from", "to", "text", "done"};
 
     static WeekLineFields of(Request request) {
         return request.read(read -> new WeekLineFields(

@@ -37,14 +37,13 @@ public final class WeekLinesNewPage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
-        Optional<WeekLine> line =
-                form.record(WeekLine.class, Map.of("id", "week.0"), WeekLineFields.COLUMNS);
+        Optional<WeekLine> line = form.record(WeekLine.class, Map.of("id", "week.0"), WeekLineFields.COLUMNS);
         return request.save(write -> {
-            WeekLine numbered = Shape.of(WeekLine.class)
-                    .with(line.orElseThrow(), "id", WeekLineStore.nextId(write));
+            WeekLine numbered = Shape.of(WeekLine.class).with(line.orElseThrow(), "id", WeekLineStore.nextId(write));
             Stored<WeekLine> saved = SaveWeekLine.save(write, Optional.empty(), numbered, request.today());
             return back(saved.value().date())
-                    .saying("A line is on the sheet for " + day(request, saved.value().date()) + ".")
+                    .saying("A line is on the sheet for "
+                            + day(request, saved.value().date()) + ".")
                     .undo(
                             "/week/lines/" + saved.row() + "/edit",
                             "Take it off",

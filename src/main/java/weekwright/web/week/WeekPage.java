@@ -100,7 +100,8 @@ public final class WeekPage implements Page {
                 fullness(days),
                 crew,
                 monday.isAfter(thisMonday)
-                        ? Optional.of(monday.minusWeeks(1).equals(thisMonday) ? "/week" : "/week?of=" + monday.minusWeeks(1))
+                        ? Optional.of(
+                                monday.minusWeeks(1).equals(thisMonday) ? "/week" : "/week?of=" + monday.minusWeeks(1))
                         : Optional.empty(),
                 monday.isBefore(thisMonday.plusWeeks(MOST_WEEKS_AHEAD))
                         ? Optional.of("/week?of=" + monday.plusWeeks(1))
@@ -114,10 +115,12 @@ public final class WeekPage implements Page {
             return thisMonday;
         }
         try {
-            LocalDate day = Codec.of(LocalDate.class).parse(text, request.settings().typed());
+            LocalDate day =
+                    Codec.of(LocalDate.class).parse(text, request.settings().typed());
             LocalDate monday = day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
             if (monday.isBefore(thisMonday) || monday.isAfter(thisMonday.plusWeeks(MOST_WEEKS_AHEAD))) {
-                throw new NotFound("There is a sheet for this week and the eight after it. What was done stands in the log.");
+                throw new NotFound(
+                        "There is a sheet for this week and the eight after it. What was done stands in the log.");
             }
             return monday;
         } catch (Refused refused) {
@@ -157,7 +160,10 @@ public final class WeekPage implements Page {
         for (Day day : days) {
             int left = day.lines().size() + day.rain().size();
             int middle = day.shots().size() * 2 + day.onceOnly().size();
-            int right = day.cautions().size() * 4 + day.deliveries().size() + day.orders().size() + 1;
+            int right = day.cautions().size() * 4
+                    + day.deliveries().size()
+                    + day.orders().size()
+                    + 1;
             rows += Math.max(3, Math.max(left, Math.max(middle, right))) + 1;
         }
         return rows <= 34 ? "" : rows <= 40 ? "fuller" : "fullest";

@@ -75,7 +75,8 @@ class AheadPageTest {
             Visitor.Reply page = drawn(server, "ilse");
             assertThat(page.page().select("h1").text()).isEqualTo("Weir is done after 25 November 2029.");
             assertThat(page.page().select(".chief p").text())
-                    .startsWith("Nothing in this forecast brings it to its end: somebody has to be there who can do it.");
+                    .startsWith(
+                            "Nothing in this forecast brings it to its end: somebody has to be there who can do it.");
         }
     }
 
@@ -84,9 +85,12 @@ class AheadPageTest {
             for (var row : CrewMemberStore.TABLE.list(write)) {
                 CrewMember idle = SmallProject.of(
                         CrewMember.class,
-                        "id", row.value().id().value(),
-                        "name", row.value().name(),
-                        "trades", row.value().trades().text());
+                        "id",
+                        row.value().id().value(),
+                        "name",
+                        row.value().name(),
+                        "trades",
+                        row.value().trades().text());
                 try {
                     CrewMemberStore.TABLE.update(write, row.row(), row.version(), idle);
                 } catch (weekwright.db.Stale e) {

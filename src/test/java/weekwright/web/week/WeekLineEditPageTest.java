@@ -18,14 +18,24 @@ class WeekLineEditPageTest {
     static void start() {
         server = ServerFixture.of(db -> {
             SmallProject.fill(db);
-            db.write("test", write -> WeekLineStore.TABLE.insert(write, SmallProject.of(
-                    WeekLine.class,
-                    "id", "week.1",
-                    "date", "2026-11-27",
-                    "crew", "bram",
-                    "kind", "errand",
-                    "hours", "1",
-                    "text", "Post the parcel")));
+            db.write(
+                    "test",
+                    write -> WeekLineStore.TABLE.insert(
+                            write,
+                            SmallProject.of(
+                                    WeekLine.class,
+                                    "id",
+                                    "week.1",
+                                    "date",
+                                    "2026-11-27",
+                                    "crew",
+                                    "bram",
+                                    "kind",
+                                    "errand",
+                                    "hours",
+                                    "1",
+                                    "text",
+                                    "Post the parcel")));
         });
     }
 
@@ -66,8 +76,9 @@ class WeekLineEditPageTest {
     @Test
     void a_day_that_does_not_exist_is_refused() {
         Visitor ilse = server.as("ilse");
-        Visitor.Reply refused =
-                ilse.form(ilse.get("/week/lines/1/edit")).with("date", "2026-11-31").send();
+        Visitor.Reply refused = ilse.form(ilse.get("/week/lines/1/edit"))
+                .with("date", "2026-11-31")
+                .send();
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
                 .containsExactly(

@@ -36,8 +36,7 @@ class WeekLinesNewPageTest {
         assertThat(saved.status()).isEqualTo(303);
         assertThat(saved.to()).isEqualTo("/week?of=2026-11-26");
         Visitor.Reply week = ilse.follow(saved);
-        assertThat(week.page().select(".flash p").text())
-                .isEqualTo("A line is on the sheet for Thursday 26 November.");
+        assertThat(week.page().select(".flash p").text()).isEqualTo("A line is on the sheet for Thursday 26 November.");
         assertThat(week.page().select(".work-line.own").eachText())
                 .containsExactly("Bram 09:00 to 10:30 errand: Fetch the flat iron 1½ h");
         Visitor.Reply off = ilse.form(week, ".flash form").send();
@@ -47,7 +46,11 @@ class WeekLinesNewPageTest {
     @Test
     void a_proposal_is_taken_over_filled_in() {
         Visitor ilse = server.as("ilse");
-        String proposal = ilse.get("/week").page().select(".day.today a.line-edit").first().attr("href");
+        String proposal = ilse.get("/week")
+                .page()
+                .select(".day.today a.line-edit")
+                .first()
+                .attr("href");
         Visitor.Form form = ilse.form(ilse.get(proposal));
         assertThat(form.value("date")).isEqualTo("2026-11-25");
         assertThat(form.value("crew")).isEqualTo("ilse");
@@ -71,7 +74,9 @@ class WeekLinesNewPageTest {
                 .isEqualTo("\"2026-02-30\" is not a day of the calendar; write a day that exists, such as 2026-02-28");
         assertThat(refused.page().select("#hours-error").text()).isEqualTo("\"25\" is over 24; write 0 to 24");
         assertThat(refused.page().select("#text").val()).isEqualTo("Rest");
-        assertThat(server.db().read(WeekLineStore.TABLE::values)).extracting(WeekLine::text).doesNotContain("Rest");
+        assertThat(server.db().read(WeekLineStore.TABLE::values))
+                .extracting(WeekLine::text)
+                .doesNotContain("Rest");
     }
 
     @Test

@@ -91,13 +91,19 @@ class WeekPageTest {
             SmallProject.fill(db);
             db.write("test", write -> {
                 for (Stored<weekwright.build.CrewMember> one : CrewMemberStore.TABLE.list(write)) {
-                    write.handle().execute("UPDATE crew SET mon=0, tue=0, wed=0, thu=0, fri=0, sat=0, sun=0 WHERE id = ?",
-                            one.value().id().value());
+                    write.handle()
+                            .execute(
+                                    "UPDATE crew SET mon=0, tue=0, wed=0, thu=0, fri=0, sat=0, sun=0 WHERE id = ?",
+                                    one.value().id().value());
                 }
                 return null;
             });
         })) {
-            assertThat(empty.as("ilse").get("/week").page().select(".empty-sheet").text())
+            assertThat(empty.as("ilse")
+                            .get("/week")
+                            .page()
+                            .select(".empty-sheet")
+                            .text())
                     .startsWith("No tasks are planned for this week.");
         }
     }
