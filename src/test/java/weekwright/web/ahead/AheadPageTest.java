@@ -3,7 +3,10 @@ package weekwright.web.ahead;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.StageStore;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
 
 class AheadPageTest {
@@ -32,8 +35,7 @@ class AheadPageTest {
             assertThat(page.page().select("[data-moving]").attr("data-moving")).isEqualTo("false");
             assertThat(page.page().select("h1").text()).matches("Weir is done about \\w+ ?\\d* December\\.");
             assertThat(page.page().select(".answer h2").eachText()).hasSize(4);
-            assertThat(page.page().select("figure svg.ahead-wide, figure svg[class~=ahead-wide]"))
-                    .hasSize(1);
+            assertThat(page.page().select("figure svg.ahead-wide, figure svg[class~=ahead-wide]")).hasSize(1);
             assertThat(page.page().select("details.figures caption").eachText())
                     .containsExactly("Stages", "Fridays", "Purchases");
             assertThat(page.page().select("dl.title-block div").eachText())
