@@ -38,7 +38,8 @@ final class CheckCommand implements Callable<Integer> {
         ReadResult result = CheckFiles.check(files, LocalDate.now(terminal.clock()));
         CheckFiles.lines(result.faults()).forEach(terminal.err()::println);
         if (!result.remarks().isEmpty()) {
-            terminal.out().println(Formats.count(result.remarks().size(), "remark").replace(Formats.NBSP, " ") + ":");
+            terminal.out()
+                    .println(Formats.count(result.remarks().size(), "remark").replace(Formats.NBSP, " ") + ":");
             CheckFiles.lines(result.remarks()).forEach(line -> terminal.out().println("  " + line));
         }
         if (!result.faults().isEmpty()) {

@@ -45,7 +45,8 @@ final class ImportCommand implements Callable<Integer> {
         ImportProject.Done done =
                 ImportProject.into(files, target, replace, LocalDate.now(terminal.clock()), terminal.clock());
         CheckFiles.lines(done.remarks()).forEach(terminal.out()::println);
-        done.backup().ifPresent(copy -> terminal.out().println("The project that stood there is kept in " + copy + "."));
+        done.backup()
+                .ifPresent(copy -> terminal.out().println("The project that stood there is kept in " + copy + "."));
         terminal.out()
                 .println(
                         done.changed()

@@ -41,7 +41,8 @@ final class ProjectSource implements AutoCloseable {
     static ProjectSource open(Path place, Clock clock) throws Failure, FolderRefused, Rejected {
         mustBeFolder(place);
         if (new Folder(place).isProject()) {
-            return new ProjectSource(new Folder(place).open(clock), List.of(), Optional.empty(), clock).withSettings(place);
+            return new ProjectSource(new Folder(place).open(clock), List.of(), Optional.empty(), clock)
+                    .withSettings(place);
         }
         if (!Files.isRegularFile(place.resolve(ProjectToml.FILE))) {
             throw Failure.fault(place + " is no project: it has neither " + Folder.DATABASE + " nor " + ProjectToml.FILE
@@ -50,8 +51,7 @@ final class ProjectSource implements AutoCloseable {
         Path temporary = temporaryFolder();
         try {
             Folder folder = new Folder(temporary.resolve("project"));
-            ImportProject.Done done =
-                    ImportProject.into(place, folder, false, LocalDate.now(clock), clock);
+            ImportProject.Done done = ImportProject.into(place, folder, false, LocalDate.now(clock), clock);
             return new ProjectSource(folder.open(clock), done.remarks(), Optional.of(temporary), clock);
         } catch (FolderRefused | Rejected | RuntimeException e) {
             remove(temporary);

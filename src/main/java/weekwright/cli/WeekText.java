@@ -31,7 +31,8 @@ final class WeekText {
             sheet.head("Remarks");
             remarks.forEach(remark -> sheet.line(remark.text()));
         }
-        sheet.head(names.project() + ", week of " + formats.dateLong(week.days().get(0).date()));
+        sheet.head(names.project() + ", week of "
+                + formats.dateLong(week.days().get(0).date()));
         week.days().forEach(this::day);
         sheet.head("Lines marked * were written by the crew; the others are proposals.");
         sheet.head("Local rules and qualified people decide; a sheet never says that something is safe.");
@@ -49,11 +50,15 @@ final class WeekText {
             }
         }
         day.rain()
-                .forEach(rain -> sheet.under(
-                        "If it rains, " + names.person(rain.crew()) + ": " + names.task(rain.task())));
+                .forEach(rain ->
+                        sheet.under("If it rains, " + names.person(rain.crew()) + ": " + names.task(rain.task())));
         day.onceOnly().forEach(task -> sheet.under("Once only: " + names.task(task)));
         list("To film", day.shots().stream().map(names::shot).toList());
-        list("Careful", day.hazards().stream().map(code -> HazardCodes.title(code).orElse(code)).toList());
+        list(
+                "Careful",
+                day.hazards().stream()
+                        .map(code -> HazardCodes.title(code).orElse(code))
+                        .toList());
         list("Due to arrive", day.deliveries().stream().map(names::material).toList());
         list("To order", day.orders().stream().map(names::material).toList());
         day.episode().ifPresent(id -> sheet.under("Slot: " + names.episode(id)));
@@ -71,10 +76,11 @@ final class WeekText {
                 .or(() -> line.episode().map(names::episode))
                 .orElse("");
         String kind = line.kind().equals("work") && !what.isEmpty() ? "" : line.kind();
-        String words = List.of(kind, what).stream()
-                .filter(word -> !word.isEmpty())
-                .collect(Collectors.joining(" "));
-        String hours = line.hours().minutes() == 0 ? "" : ", " + Formats.hoursShort(line.hours().minutes());
+        String words =
+                List.of(kind, what).stream().filter(word -> !word.isEmpty()).collect(Collectors.joining(" "));
+        String hours = line.hours().minutes() == 0
+                ? ""
+                : ", " + Formats.hoursShort(line.hours().minutes());
         return words + hours + (line.text().isEmpty() ? "" : " (" + line.text() + ")");
     }
 }

@@ -85,7 +85,8 @@ final class Doings implements Trace {
 
     private void add(int day, int person, Doing doing, int more) {
         if (person >= 0 && person < inputs.crew().size() && more > 0) {
-            minutes.computeIfAbsent(key(day, person), key -> new LinkedHashMap<>()).merge(doing, more, Integer::sum);
+            minutes.computeIfAbsent(key(day, person), key -> new LinkedHashMap<>())
+                    .merge(doing, more, Integer::sum);
         }
     }
 

@@ -62,7 +62,8 @@ final class ForecastMaker {
 
     private Forecast.EffortRatio effortRatio() {
         double[] q = Outcome.quantiles(outcome.effortRatio, 0.1, 0.5, 0.9);
-        return new Forecast.EffortRatio(q[0], q[1], q[2], new Learned(inputs).ratio().finished());
+        return new Forecast.EffortRatio(
+                q[0], q[1], q[2], new Learned(inputs).ratio().finished());
     }
 
     private List<Forecast.Stage> stages() {

@@ -37,8 +37,7 @@ final class WeekMaker {
     private final Optional<Forecast> forecast;
     private final Map<String, Inputs.Task> tasks = new HashMap<>();
 
-    WeekMaker(
-            Facts facts, List<Stored<WeekLine>> own, Basis basis, Plan plan, Optional<Forecast> forecast) {
+    WeekMaker(Facts facts, List<Stored<WeekLine>> own, Basis basis, Plan plan, Optional<Forecast> forecast) {
         this.facts = facts;
         this.own = own;
         this.inputs = basis.inputs();
@@ -133,15 +132,16 @@ final class WeekMaker {
             int left = minutes;
             boolean same = false;
             for (WeekPlan.Line line : ownLines) {
-                if (line.kind().equals(kind) && line.task().equals(task) && line.episode().equals(episode)) {
+                if (line.kind().equals(kind)
+                        && line.task().equals(task)
+                        && line.episode().equals(episode)) {
                     left -= line.hours().minutes();
                     same = true;
                 }
             }
             if (!same || left >= LEAST_MINUTES) {
-                String text = beside
-                        ? "beside, for safety"
-                        : doing.episode() == -2 ? "an episode from the story bank" : "";
+                String text =
+                        beside ? "beside, for safety" : doing.episode() == -2 ? "an episode from the story bank" : "";
                 lines.add(new WeekPlan.Line(kind, task, episode, new Hours(left), text, false, Optional.empty()));
             }
         });
@@ -183,7 +183,9 @@ final class WeekMaker {
 
     private List<String> deliveries(LocalDate date) {
         return facts.materials().stream()
-                .filter(line -> line.ordered().isPresent() && line.received().isEmpty() && line.promised().isPresent())
+                .filter(line -> line.ordered().isPresent()
+                        && line.received().isEmpty()
+                        && line.promised().isPresent())
                 .filter(line -> isDue(line.promised().get(), date))
                 .map(Material::id)
                 .map(id -> id.value())

@@ -14,16 +14,32 @@ import weekwright.web.build.BuildStagesNewPage;
 import weekwright.web.build.BuildTaskEditPage;
 import weekwright.web.build.BuildTaskPage;
 import weekwright.web.build.BuildTasksNewPage;
+import weekwright.web.crew.CrewMemberEditPage;
+import weekwright.web.crew.CrewMembersNewPage;
+import weekwright.web.crew.CrewPage;
+import weekwright.web.crew.CrewSettingsPage;
+import weekwright.web.episodes.EpisodePage;
+import weekwright.web.episodes.EpisodesPage;
+import weekwright.web.funds.FundsBalancePage;
+import weekwright.web.funds.FundsCostsNewPage;
+import weekwright.web.funds.FundsPage;
+import weekwright.web.funds.FundsSupportersPage;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
 import weekwright.web.kit.Page;
 import weekwright.web.log.LogEntryEditPage;
 import weekwright.web.log.LogPage;
+import weekwright.web.notes.NotePage;
+import weekwright.web.notes.NotesPage;
+import weekwright.web.notes.Photos;
 import weekwright.web.start.NewProject;
 import weekwright.web.start.StartFilesPage;
 import weekwright.web.start.StartNewPage;
 import weekwright.web.start.StartPage;
+import weekwright.web.week.WeekLineEditPage;
+import weekwright.web.week.WeekLinesNewPage;
+import weekwright.web.week.WeekPage;
 
 /** The one list of all addresses, with who may use each. A new page is a line here. */
 public final class Routes {
@@ -53,6 +69,9 @@ public final class Routes {
                 form("/start/new", Access.PUBLIC, new StartNewPage(start)),
                 form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
                 sheet("/ahead", Access.HELPER, new AheadPage()),
+                sheet("/week", Access.HELPER, new WeekPage()),
+                form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
+                form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
                 sheet("/build", Access.CREW, new BuildPage()),
@@ -62,12 +81,25 @@ public final class Routes {
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
                 form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
-                form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()));
+                form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()),
+                sheet("/episodes", Access.CREW, new EpisodesPage()),
+                form("/episodes/{id}", Access.CREW, new EpisodePage()),
+                sheet("/funds", Access.CREW, new FundsPage()),
+                form("/funds/costs/new", Access.CREW, new FundsCostsNewPage()),
+                form("/funds/supporters", Access.CREW, new FundsSupportersPage()),
+                form("/funds/balance", Access.CREW, new FundsBalancePage()),
+                sheet("/notes", Access.CREW, new NotesPage()),
+                sheet("/notes/{id}", Access.CREW, new NotePage()),
+                sheet("/crew", Access.CREW, new CrewPage()),
+                form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
+                form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),
+                form("/crew/settings", Access.CREW, new CrewSettingsPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
                 new Other("/ahead/state", Access.HELPER, new AheadState()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
-                new Other("/static/<file>", Access.PUBLIC, new Statics()));
+                new Other("/static/<file>", Access.PUBLIC, new Statics()),
+                new Other("/photos/{file}", Access.CREW, new Photos()));
     }
 
     Routes(List<Line> pages, List<Other> others) {

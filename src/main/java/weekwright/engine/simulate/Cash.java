@@ -70,6 +70,19 @@ final class Cash {
         today = day;
     }
 
+    /** Whether a day on which nobody works or edits can change the balance or is one to be recorded. */
+    boolean moves(int day) {
+        return setup.calendar.marked[day]
+                || x.payIn[day] != 0
+                || x.payInNew[day] != 0
+                || x.arriveFirst[day] >= 0
+                || x.money[WAGES] != 0
+                || x.number[State.TO_ORDER] > 0
+                || setup.gatheringOn[day] >= 0
+                || (x.number[NEXT_REGULAR] < luck.regular.length
+                        && setup.funds.regularDay[x.number[NEXT_REGULAR]] == day);
+    }
+
     /** What falls due before the day's deliveries. */
     void morning(int day) {
         today = day;

@@ -73,7 +73,8 @@ final class LineTable {
             likelyLead[m] = ThreePoint.wholeDays(line.leadDays().likely());
             highLead[m] = ThreePoint.wholeDays(line.leadDays().high());
             paid[m] = line.paidMinor();
-            atShare[m] = line.atShare();
+            // what is done in one go cannot wait for a line halfway (rules 127, 131)
+            atShare[m] = tasks.oneGo[task[m]] ? 0 : line.atShare();
             lot[m] = lotOf(lots, line, tasks, m);
             priceKey[m] = Streams.key(Streams.Purpose.UNIT_PRICE, line.id());
             leadKey[m] = Streams.key(Streams.Purpose.LEAD_DAYS, line.id());

@@ -113,10 +113,14 @@ final class Trial {
     private void days(int from, boolean hold) {
         for (int day = from; day < setup.calendar.days; day++) {
             today = day;
+            boolean built = x.number[State.OPEN_TASKS] == 0 && !editing.busy();
+            if (built && !cash.moves(day)) {
+                continue;
+            }
             cash.morning(day);
             orders.morning(day);
-            if (x.number[State.OPEN_TASKS] == 0 && !editing.busy()) {
-                // the build is done and nothing is left to edit: only money and slots go on
+            if (built) {
+                // nothing is left to build or to edit: only money and slots go on
                 orders.day(day, hold);
                 editing.evening(day);
                 cash.evening(day);

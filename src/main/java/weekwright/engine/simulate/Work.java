@@ -58,6 +58,7 @@ final class Work {
     private int clock;
     /** What an hour's work takes in hours, in ten-thousandths. */
     private long factor;
+
     private boolean withTools;
 
     Work(Setup setup, Luck luck, Flow flow, People people, Tools tools, StoryBank bank, Cash cash) {
@@ -122,6 +123,7 @@ final class Work {
         if (people.there == 0) {
             return;
         }
+        luck.weatherUntil(day);
         tools.open(day);
         ownWork();
         if (x.number[RESORT] != 0 || setup.calendar.monday[day]) {

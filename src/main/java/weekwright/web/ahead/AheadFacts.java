@@ -75,7 +75,8 @@ record AheadFacts(
     /** The day the stage's last task was done; empty while one is open, or where it has none. */
     Optional<LocalDate> done(Stage stage) {
         List<Task> own = tasksOf(stage);
-        boolean all = !own.isEmpty() && own.stream().allMatch(task -> task.done().isPresent());
+        boolean all =
+                !own.isEmpty() && own.stream().allMatch(task -> task.done().isPresent());
         return all
                 ? own.stream().map(task -> task.done().orElseThrow()).max(Comparator.naturalOrder())
                 : Optional.empty();
@@ -100,7 +101,9 @@ record AheadFacts(
 
     /** Publication days from one day to before another. */
     List<LocalDate> slots(LocalDate from, LocalDate to) {
-        return from.datesUntil(to).filter(day -> SlotRules.isSlot(day, settings)).toList();
+        return from.datesUntil(to)
+                .filter(day -> SlotRules.isSlot(day, settings))
+                .toList();
     }
 
     /** The first slot from that day on that has no published episode. */

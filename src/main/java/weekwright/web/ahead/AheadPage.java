@@ -55,7 +55,8 @@ public final class AheadPage implements Page {
         Forecasts.Look look = request.forecast();
         AheadFacts facts = request.read(AheadFacts::of);
         List<Need> needs = needs(facts, request);
-        Optional<Sight> sight = needs.isEmpty() ? look.shown().map(shown -> sight(request, shown, facts)) : Optional.empty();
+        Optional<Sight> sight =
+                needs.isEmpty() ? look.shown().map(shown -> sight(request, shown, facts)) : Optional.empty();
         return new View(
                 key(look),
                 look.state() == Forecasts.State.RUNNING && needs.isEmpty(),
@@ -68,7 +69,8 @@ public final class AheadPage implements Page {
     /** Names what is shown: another key means that the page is out of date. */
     static String key(Forecasts.Look look) {
         String shown = look.shown()
-                .map(s -> s.version() + "-" + s.forecast().asOf() + "-" + s.forecast().trials())
+                .map(s -> s.version() + "-" + s.forecast().asOf() + "-"
+                        + s.forecast().trials())
                 .orElse("none");
         return shown + (look.state() == Forecasts.State.FAILED ? "-failed" : "");
     }
@@ -91,8 +93,8 @@ public final class AheadPage implements Page {
         Formats formats = new Formats(facts.settings().project().currency(), request.today());
         Optional<Forecasts.Earlier> earlier = request.forecasts().earlier();
         AheadSentences sentences = new AheadSentences(shown, facts, formats, earlier);
-        AheadPicture picture = new AheadPicture(
-                new AheadModel(shown.forecast(), shown.names(), facts, sentences).model(), formats);
+        AheadPicture picture =
+                new AheadPicture(new AheadModel(shown.forecast(), shown.names(), facts, sentences).model(), formats);
         return new Sight(
                 sentences.landing(),
                 List.of(sentences.nextSlot(), sentences.inHand(), sentences.purchase(), sentences.orderBy()),
@@ -100,15 +102,18 @@ public final class AheadPage implements Page {
                 picture.offSheet(),
                 picture.tables(),
                 earlier.map(then -> formats.dateLong(then.day())).orElse(""),
-                earlier.map(then -> moved(then.forecast(), shown.forecast(), formats)).orElse(List.of()));
+                earlier.map(then -> moved(then.forecast(), shown.forecast(), formats))
+                        .orElse(List.of()));
     }
 
     private static List<Moved> moved(Forecast then, Forecast now, Formats formats) {
         List<Moved> moved = new ArrayList<>();
         for (Forecast.Stage stage : now.stages()) {
-            Optional<java.time.LocalDate> old = then.stage(stage.id()).flatMap(s -> s.landing().p50());
+            Optional<java.time.LocalDate> old =
+                    then.stage(stage.id()).flatMap(s -> s.landing().p50());
             Optional<java.time.LocalDate> today = stage.landing().p50();
-            boolean past = stage.landing().p90().map(day -> !day.isAfter(now.asOf())).orElse(false);
+            boolean past =
+                    stage.landing().p90().map(day -> !day.isAfter(now.asOf())).orElse(false);
             if (old.isPresent() && today.isPresent() && !past) {
                 moved.add(new Moved(
                         stage.name(),

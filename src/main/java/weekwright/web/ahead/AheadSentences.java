@@ -36,8 +36,7 @@ final class AheadSentences {
     private final Formats formats;
     private final Optional<Forecasts.Earlier> earlier;
 
-    AheadSentences(
-            Forecasts.Shown shown, AheadFacts facts, Formats formats, Optional<Forecasts.Earlier> earlier) {
+    AheadSentences(Forecasts.Shown shown, AheadFacts facts, Formats formats, Optional<Forecasts.Earlier> earlier) {
         this.forecast = shown.forecast();
         this.names = shown.names();
         this.facts = facts;
@@ -64,11 +63,15 @@ final class AheadSentences {
                 .findFirst();
     }
 
-    /** The next purchase that costs money. */
-    Optional<Forecast.Order> nextPaid() {
-        return forecast.orders().stream()
+    /** The first purchase for which money is missing at even chances, else the first that costs any. */
+    Optional<Forecast.Order> nextShort() {
+        List<Forecast.Order> paid = forecast.orders().stream()
                 .filter(order -> order.orderBy().isPresent() && order.amount().minor() > 0)
-                .findFirst();
+                .toList();
+        return paid.stream()
+                .filter(order -> order.shortBy().p50().minor() > 0)
+                .findFirst()
+                .or(() -> paid.stream().findFirst());
     }
 
     Answer landing() {
@@ -158,7 +161,10 @@ final class AheadSentences {
         Optional<Episode> planned = facts.onSlot(slot.get());
         if (planned.isEmpty()) {
             return new Answer(
-                    "B", "Nothing is planned for " + day + ".", "The story bank or a standby can fill it.", "/episodes");
+                    "B",
+                    "Nothing is planned for " + day + ".",
+                    "The story bank or a standby can fill it.",
+                    "/episodes");
         }
         Episode episode = planned.get();
         String link = "/episodes/" + episode.id();
@@ -180,7 +186,8 @@ final class AheadSentences {
         String days = Formats.weekdays(facts.settings().weekday());
         int weeks = forecast.weeksInHand();
         if (weeks == 0) {
-            return new Answer("C", "No story is in hand.", "What is filmed next is what can be shown next.", "/episodes");
+            return new Answer(
+                    "C", "No story is in hand.", "What is filmed next is what can be shown next.", "/episodes");
         }
         String sentence = weeks == 1
                 ? "One " + days.substring(0, days.length() - 1) + " of story in hand."
@@ -194,14 +201,15 @@ final class AheadSentences {
     /** The last coming slot of those in hand. */
     Optional<LocalDate> inHandTo() {
         List<LocalDate> coming = facts.slots(forecast.asOf(), forecast.asOf().plusYears(3)).stream()
-                .filter(day -> facts.onSlot(day).map(e -> e.published().isEmpty()).orElse(true))
+                .filter(day ->
+                        facts.onSlot(day).map(e -> e.published().isEmpty()).orElse(true))
                 .toList();
         int weeks = Math.min(forecast.weeksInHand(), coming.size());
         return weeks == 0 ? Optional.empty() : Optional.of(coming.get(weeks - 1));
     }
 
     Answer purchase() {
-        Optional<Forecast.Order> next = nextPaid();
+        Optional<Forecast.Order> next = nextShort();
         if (next.isEmpty()) {
             return new Answer("D", "Nothing has to be paid for as far as is planned.", "", "/funds");
         }
@@ -209,17 +217,17 @@ final class AheadSentences {
         String item = Formats.sentence(names.material(order.material()));
         long even = order.shortBy().p50().minor();
         long bad = order.shortBy().p90().minor();
-        String cost = "About " + formats.moneyForecast(order.amount().minor()) + " with the reserve kept.";
+        String cost = "About " + formats.moneyForecast(order.amount().minor()) + ", due "
+                + formats.date(order.orderBy().orElseThrow()) + ", with the reserve kept.";
         if (even > 0) {
             return new Answer(
                     "D",
                     item + ": " + formats.moneyForecast(even) + " short.",
-                    cost + " Not more than " + formats.moneyForecast(bad) + " short, nine in ten.",
+                    cost + " At most " + formats.moneyForecast(bad) + " short, nine in ten.",
                     "/funds");
         }
-        String more = bad > 0
-                ? cost + " One chance in ten that over " + formats.moneyForecast(bad) + " is missing."
-                : cost;
+        String more =
+                bad > 0 ? cost + " One chance in ten that over " + formats.moneyForecast(bad) + " is missing." : cost;
         return new Answer("D", item + ": the money is there.", more, "/funds");
     }
 
@@ -239,8 +247,7 @@ final class AheadSentences {
         if (order.shortBy().p50().minor() > 0) {
             waiting(order).ifPresent(more::add);
         }
-        return new Answer(
-                "E", sentence, String.join(" ", more), "/build/materials/" + order.material());
+        return new Answer("E", sentence, String.join(" ", more), "/build/materials/" + order.material());
     }
 
     /** What it costs to wait for the money, in days of the stage. */

@@ -92,7 +92,9 @@ public final class BuildMaterialPage implements Page {
         Map<String, Map<String, String>> first = Map.of(
                 "order", Map.of("ordered", today),
                 "promise",
-                        Map.of("promised", line.value().promised().map(LocalDate::toString).orElse("")),
+                        Map.of(
+                                "promised",
+                                line.value().promised().map(LocalDate::toString).orElse("")),
                 "receive", Map.of("received", today));
         for (String act : List.of("order", "promise", "receive")) {
             Form form = request.form(act, first.get(act));
@@ -110,14 +112,17 @@ public final class BuildMaterialPage implements Page {
         }
         Forecast.Order one = order.get();
         String money = one.shortBy().p50().minor() > 0
-                ? " On that day you would be about " + formats.moneyForecast(one.shortBy().p50().minor()) + " short."
+                ? " On that day you would be about "
+                        + formats.moneyForecast(one.shortBy().p50().minor()) + " short."
                 : one.shortBy().p90().minor() > 0
                         ? " The money is probably there by then; with bad luck "
                                 + formats.moneyForecast(one.shortBy().p90().minor()) + " are missing."
                         : " The money is there.";
         return "It has to be " + (line.sourceOrDefault() == Material.Source.BOUGHT ? "ordered" : "asked for") + " by "
                 + formats.date(one.orderBy().get())
-                + one.needBy().map(day -> " to be there by " + formats.date(day)).orElse("") + "." + money;
+                + one.needBy()
+                        .map(day -> " to be there by " + formats.date(day))
+                        .orElse("") + "." + money;
     }
 
     private static List<Frame.Cell> facts(Material line, Formats formats) {
@@ -128,7 +133,10 @@ public final class BuildMaterialPage implements Page {
         }
         line.priceLikely()
                 .ifPresent(price -> facts.add(new Frame.Cell(
-                        "Price", formats.currencyMark() + price.text() + (line.unit().isEmpty() ? "" : " a " + line.unit())
+                        "Price",
+                        formats.currencyMark()
+                                + price.text()
+                                + (line.unit().isEmpty() ? "" : " a " + line.unit())
                                 + side(line.priceLow(), line.priceHigh()))));
         line.waste().ifPresent(waste -> facts.add(new Frame.Cell("Waste", waste.text() + " %")));
         line.leadLikely()
@@ -146,13 +154,15 @@ public final class BuildMaterialPage implements Page {
     }
 
     private static String side(Optional<Quantity> low, Optional<Quantity> high) {
-        return low.isPresent() && high.isPresent() ? " (" + low.get().text() + " to " + high.get().text() + ")" : "";
+        return low.isPresent() && high.isPresent()
+                ? " (" + low.get().text() + " to " + high.get().text() + ")"
+                : "";
     }
 
     private static List<Payment> payments(Read read, Material line) {
         return LedgerEntryStore.TABLE.where(read, "material", line.id().value()).stream()
-                .map(entry -> new Payment(
-                        entry.value().date(), entry.value().amount().negated()))
+                .map(entry ->
+                        new Payment(entry.value().date(), entry.value().amount().negated()))
                 .toList();
     }
 
@@ -176,9 +186,9 @@ public final class BuildMaterialPage implements Page {
                 return request.save(write -> {
                     OrderMaterial.order(write, shown, day.orElseThrow(), promised, paid, request.today());
                     return Saved.to(here)
-                            .saying("Ordered on " + Formats.dayMonth(day.get()) + "."
-                                    + paid.map(money -> " " + formats.moneyExact(money.minor())
-                                                    + " paid are in the books.")
+                            .saying("Ordered on " + Formats.dayMonthLong(day.get()) + "."
+                                    + paid.map(money ->
+                                                    " " + formats.moneyExact(money.minor()) + " paid are in the books.")
                                             .orElse(""));
                 });
             }
@@ -197,13 +207,16 @@ public final class BuildMaterialPage implements Page {
                     ReceiveMaterial.Received received =
                             ReceiveMaterial.receive(write, shown, day.orElseThrow(), part, paid, request.today());
                     String rest = received.rest()
-                            .map(later -> " " + later.value().quantity().map(Quantity::text).orElse("") + " "
-                                    + later.value().unit() + " are still to come.")
+                            .map(later -> " "
+                                    + later.value()
+                                            .quantity()
+                                            .map(Quantity::text)
+                                            .orElse("") + " " + later.value().unit() + " are still to come.")
                             .orElse("");
                     return Saved.to(here)
-                            .saying("Received on " + Formats.dayMonth(day.get()) + "." + rest
-                                    + paid.map(money -> " " + formats.moneyExact(money.minor())
-                                                    + " paid are in the books.")
+                            .saying("Received on " + Formats.dayMonthLong(day.get()) + "." + rest
+                                    + paid.map(money ->
+                                                    " " + formats.moneyExact(money.minor()) + " paid are in the books.")
                                             .orElse(""));
                 });
             }

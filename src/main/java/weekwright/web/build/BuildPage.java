@@ -53,11 +53,12 @@ public final class BuildPage implements Page {
         Optional<Forecast> forecast = Outlook.forecast(request);
         List<Line> lines = request.read(read -> lines(read, forecast, formats));
         long done = lines.stream().filter(line -> line.state().equals("done")).count();
-        long begun = lines.stream().filter(line -> line.state().equals("in hand")).count();
+        long begun =
+                lines.stream().filter(line -> line.state().equals("in hand")).count();
         TaskFigures all = lines.stream().map(Line::hours).reduce(TaskFigures.none(), TaskFigures::plus);
         Money spent = lines.stream().map(Line::spent).reduce(Money.ZERO, Money::plus);
-        String head = Formats.sentence(Formats.counted(done, "stage", "stages") + " done, "
-                + Formats.number(begun) + " in hand, " + Formats.number(lines.size() - done - begun) + " to come");
+        String head = Formats.sentence(Formats.counted(done, "stage", "stages") + " done, " + Formats.number(begun)
+                + " in hand, " + Formats.number(lines.size() - done - begun) + " to come");
         String lead = Formats.hoursLong(all.logged()) + " are logged, about " + Formats.hoursLong(all.left())
                 + " are left by the estimates."
                 + (forecast.isEmpty() ? " There is no forecast yet, so no stage has a date." : "");
@@ -83,9 +84,11 @@ public final class BuildPage implements Page {
                     .filter(task -> task.dropped().isEmpty())
                     .toList();
             TaskFigures sum = tasks.stream()
-                    .map(task -> TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of())))
+                    .map(task ->
+                            TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of())))
                     .reduce(TaskFigures.none(), TaskFigures::plus);
-            Optional<Forecast.Stage> ahead = forecast.flatMap(f -> f.stage(stage.id().value()));
+            Optional<Forecast.Stage> ahead =
+                    forecast.flatMap(f -> f.stage(stage.id().value()));
             var days = ahead.map(Forecast.Stage::landing);
             var done = StageDays.done(tasks);
             boolean begun = StageDays.began(tasks).isPresent();
@@ -109,7 +112,9 @@ public final class BuildPage implements Page {
     /** Money paid out for each stage, by its own rows and by those of its tasks. */
     static Map<String, Money> spent(Read read) {
         Map<String, String> stageOf = new HashMap<>();
-        TaskStore.TABLE.values(read).forEach(task -> stageOf.put(task.id().folded(), task.stage().folded()));
+        TaskStore.TABLE
+                .values(read)
+                .forEach(task -> stageOf.put(task.id().folded(), task.stage().folded()));
         Map<String, Money> spent = new HashMap<>();
         for (LedgerEntry entry : LedgerEntryStore.TABLE.values(read)) {
             Optional<String> stage = entry.stage()

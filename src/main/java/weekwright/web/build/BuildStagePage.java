@@ -17,7 +17,6 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Names;
-import weekwright.funds.MaterialStore;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
 import weekwright.render.Formats;
@@ -59,7 +58,8 @@ public final class BuildStagePage implements Page {
             List<NoteLine> notes) {}
 
     /** A task as a line; {@code state}: done, dropped, under way, laid aside, waiting, to come. */
-    public record Line(String id, String title, String state, boolean idle, TaskFigures hours, String tally, String lands) {}
+    public record Line(
+            String id, String title, String state, boolean idle, TaskFigures hours, String tally, String lands) {}
 
     /** A note as a line. */
     public record NoteLine(String id, LocalDate date, String title) {}
@@ -80,13 +80,17 @@ public final class BuildStagePage implements Page {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         var shown = Outlook.shown(request);
         Optional<Forecast> forecast = shown.map(s -> s.forecast());
-        Optional<Forecast.Stage> ahead = forecast.flatMap(f -> f.stage(stage.id().value()));
-        List<Task> tasks = TaskStore.ofStage(read, stage.id()).stream().map(Stored::value).toList();
-        List<Task> kept = tasks.stream().filter(task -> task.dropped().isEmpty()).toList();
+        Optional<Forecast.Stage> ahead =
+                forecast.flatMap(f -> f.stage(stage.id().value()));
+        List<Task> tasks =
+                TaskStore.ofStage(read, stage.id()).stream().map(Stored::value).toList();
+        List<Task> kept =
+                tasks.stream().filter(task -> task.dropped().isEmpty()).toList();
         Map<String, List<HoursEntry>> entries = TaskFigures.entries(read);
         Map<String, TaskFigures> figures = new java.util.HashMap<>();
         tasks.forEach(task -> figures.put(
-                task.id().value(), TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of()))));
+                task.id().value(),
+                TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of()))));
         int most = figures.values().stream().mapToInt(TaskFigures::most).max().orElse(0);
         List<Line> lines = new ArrayList<>();
         for (Task task : tasks) {
@@ -106,9 +110,8 @@ public final class BuildStagePage implements Page {
                             .map(day -> "dropped " + formats.dateShort(day))
                             .orElseGet(() -> Lands.brief(task.done(), days, formats))));
         }
-        TaskFigures sum = kept.stream()
-                .map(task -> figures.get(task.id().value()))
-                .reduce(TaskFigures.none(), TaskFigures::plus);
+        TaskFigures sum =
+                kept.stream().map(task -> figures.get(task.id().value())).reduce(TaskFigures.none(), TaskFigures::plus);
         Optional<LocalDate> done = StageDays.done(kept);
         List<StageMaterials.Line> materials = StageMaterials.of(read, tasks, forecast, formats);
         return new View(
@@ -154,7 +157,10 @@ public final class BuildStagePage implements Page {
             place++;
         }
         String order = stage.side() ? "a side stage" : "stage " + place + " of " + all.size();
-        return order + StageDays.began(tasks).map(day -> ", begun " + formats.dateLong(day)).orElse("");
+        return order
+                + StageDays.began(tasks)
+                        .map(day -> ", begun " + formats.dateLong(day))
+                        .orElse("");
     }
 
     private static String lead(
@@ -172,7 +178,10 @@ public final class BuildStagePage implements Page {
             return hours + " against " + Formats.hoursLong(sum.estimate()) + " estimated. It was done on "
                     + formats.dateLong(done.get()) + ".";
         }
-        String rough = ahead.map(StageDays::rough).filter(r -> !r.isEmpty()).map(r -> " That is " + r + ".").orElse("");
+        String rough = ahead.map(StageDays::rough)
+                .filter(r -> !r.isEmpty())
+                .map(r -> " That is " + r + ".")
+                .orElse("");
         return hours + ", about " + Formats.hoursLong(sum.left()) + " are left by the estimates. "
                 + Lands.sentence(
                         ahead.map(Forecast.Stage::landing),

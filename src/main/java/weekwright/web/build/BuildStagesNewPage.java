@@ -14,8 +14,7 @@ public final class BuildStagesNewPage implements Page {
     @Override
     public View show(Request request) {
         return new View(
-                request.form(""),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                request.form(""), new Formats(request.settings().project().currency(), request.today()).currencyMark());
     }
 
     @Override

@@ -64,6 +64,7 @@ public final class BuildTaskPage implements Page {
             boolean open,
             boolean work,
             boolean begun,
+            boolean aside,
             TaskFigures hours,
             List<Frame.Cell> facts,
             List<String> hazards,
@@ -86,20 +87,28 @@ public final class BuildTaskPage implements Page {
         return request.read(read -> {
             TaskFigures figures = TaskFigures.of(
                     task,
-                    HoursEntryStore.ofTask(read, task.id()).stream().map(Stored::value).toList());
+                    HoursEntryStore.ofTask(read, task.id()).stream()
+                            .map(Stored::value)
+                            .toList());
             return new View(
                     task.id().value(),
                     task.title(),
                     task.stage().value(),
-                    StageStore.TABLE.find(read, task.stage()).map(s -> s.value().name()).orElse(""),
+                    StageStore.TABLE
+                            .find(read, task.stage())
+                            .map(s -> s.value().name())
+                            .orElse(""),
                     TaskFacts.state(task, request.today(), formats),
                     task.isOpen()
                             ? Lands.sentence(
-                                    landing, formats, forecast.map(Forecast::horizon).orElse(LocalDate.MAX))
+                                    landing,
+                                    formats,
+                                    forecast.map(Forecast::horizon).orElse(LocalDate.MAX))
                             : "",
                     task.isOpen(),
                     task.isWork(),
                     task.started().isPresent(),
+                    LayAside.isAside(task, request.today()),
                     figures,
                     TaskFacts.of(task, figures, formats),
                     TaskHazards.of(read, task).stream()
@@ -160,23 +169,29 @@ public final class BuildTaskPage implements Page {
 
     private static List<HoursLine> entries(Read read, Task task) {
         Map<String, String> names = new java.util.HashMap<>();
-        CrewMemberStore.TABLE.values(read).forEach(member -> names.put(member.id().folded(), member.name()));
+        CrewMemberStore.TABLE
+                .values(read)
+                .forEach(member -> names.put(member.id().folded(), member.name()));
         List<HoursLine> lines = new ArrayList<>();
         for (var stored : HoursEntryStore.ofTask(read, task.id())) {
             var entry = stored.value();
-            String pieces = entry.pieces().map(n -> Formats.count(n, "piece") + ". ").orElse("");
+            String pieces =
+                    entry.pieces().map(n -> Formats.count(n, "piece") + ". ").orElse("");
             String as = switch (entry.asOrDefault()) {
                 case HANDS -> "";
                 case CAMERA -> "Filming. ";
                 case EDIT -> "Editing. ";
                 case SHOP, OFFICE -> "Shop and office. ";
             };
-            lines.add(0, new HoursLine(
-                    stored.row(),
-                    entry.date(),
-                    names.getOrDefault(entry.crew().folded(), entry.crew().value()),
-                    entry.hours().minutes(),
-                    (as + pieces + entry.note()).strip()));
+            lines.add(
+                    0,
+                    new HoursLine(
+                            stored.row(),
+                            entry.date(),
+                            names.getOrDefault(
+                                    entry.crew().folded(), entry.crew().value()),
+                            entry.hours().minutes(),
+                            (as + pieces + entry.note()).strip()));
         }
         return lines;
     }
@@ -208,7 +223,8 @@ public final class BuildTaskPage implements Page {
                     } else {
                         MarkStarted.mark(write, shown, day.orElseThrow(), today);
                     }
-                    return said(here, act.equals("started") ? "It has begun." : "It is " + act + ".", remarks, shown, act);
+                    return said(
+                            here, act.equals("started") ? "It has begun." : "It is " + act + ".", remarks, shown, act);
                 });
             }
             case "aside" -> {
@@ -237,13 +253,11 @@ public final class BuildTaskPage implements Page {
 
     private static Saved said(String here, String text, List<Problem> remarks, Shown shown, String act) {
         StringBuilder said = new StringBuilder(text);
-        remarks.forEach(remark -> said.append(' ').append(Formats.sentence(remark.sentence())).append('.'));
+        remarks.forEach(remark ->
+                said.append(' ').append(Formats.sentence(remark.sentence())).append('.'));
         Saved saved = Saved.to(here).saying(said.toString());
         return act.equals("started")
                 ? saved
-                : saved.undo(
-                        here,
-                        "Take it back",
-                        Map.of("do", "open", "version", Long.toString(shown.version() + 1)));
+                : saved.undo(here, "Take it back", Map.of("do", "open", "version", Long.toString(shown.version() + 1)));
     }
 }

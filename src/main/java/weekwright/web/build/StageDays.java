@@ -14,8 +14,11 @@ final class StageDays {
 
     /** The day on which the last of its tasks was done; empty while one is open, and without tasks. */
     static Optional<LocalDate> done(List<Task> tasks) {
-        boolean all = !tasks.isEmpty() && tasks.stream().allMatch(task -> task.done().isPresent());
-        return all ? tasks.stream().flatMap(task -> task.done().stream()).max(Comparator.naturalOrder()) : Optional.empty();
+        boolean all =
+                !tasks.isEmpty() && tasks.stream().allMatch(task -> task.done().isPresent());
+        return all
+                ? tasks.stream().flatMap(task -> task.done().stream()).max(Comparator.naturalOrder())
+                : Optional.empty();
     }
 
     static Optional<LocalDate> began(List<Task> tasks) {

@@ -27,7 +27,10 @@ final class StageFields {
         Optional<Stage> read = form.record(Stage.class, Map.of("id", "new"), COLUMNS);
         return request.save(write -> {
             Stage stage = Shape.of(Stage.class)
-                    .with(read.orElseThrow(), "id", StageStore.nextId(write, read.get().name()));
+                    .with(
+                            read.orElseThrow(),
+                            "id",
+                            StageStore.nextId(write, read.get().name()));
             Stored<Stage> kept = SaveStage.save(write, Optional.empty(), stage);
             return Saved.to("/build/stages/" + kept.value().id()).saying("The stage is added. Now its tasks.");
         });

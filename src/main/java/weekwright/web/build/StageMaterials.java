@@ -42,7 +42,8 @@ public final class StageMaterials {
     static Line line(Material line, String task, Optional<Forecast> forecast, Formats formats) {
         String amount = line.quantity().map(q -> q.text()).orElse("") + " " + line.unit();
         boolean there = line.received().isPresent()
-                || line.sourceOrDefault() == Material.Source.OWN && line.leadLikely().isEmpty();
+                || line.sourceOrDefault() == Material.Source.OWN
+                        && line.leadLikely().isEmpty();
         Optional<Forecast.Order> order = forecast.flatMap(f -> f.order(line.id().value()));
         boolean late = !there
                 && (line.ordered().isPresent()
@@ -53,14 +54,21 @@ public final class StageMaterials {
                                 .map(day -> day.isBefore(formats.today()))
                                 .orElse(false));
         return new Line(
-                line.id().value(), line.item(), task, amount.strip(), standing(line, there, late, order, formats), !there,
+                line.id().value(),
+                line.item(),
+                task,
+                amount.strip(),
+                standing(line, there, late, order, formats),
+                !there,
                 late);
     }
 
     private static String standing(
             Material line, boolean there, boolean late, Optional<Forecast.Order> order, Formats formats) {
         if (there) {
-            return line.received().map(day -> "received " + formats.dateShort(day)).orElse("in hand");
+            return line.received()
+                    .map(day -> "received " + formats.dateShort(day))
+                    .orElse("in hand");
         }
         if (line.stock().isPresent()) {
             return "from stock";
@@ -88,6 +96,8 @@ public final class StageMaterials {
         if (late + open == 0) {
             return "all in hand";
         }
-        return (late > 0 ? late + " late" : "") + (late > 0 && open > 0 ? ", " : "") + (open > 0 ? open + " to come" : "");
+        return (late > 0 ? late + " late" : "")
+                + (late > 0 && open > 0 ? ", " : "")
+                + (open > 0 ? open + " to come" : "");
     }
 }

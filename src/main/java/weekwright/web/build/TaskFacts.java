@@ -39,14 +39,23 @@ final class TaskFacts {
                 add(facts, "Filming", Formats.hoursLong(hours.filming()));
             }
             if (task.isOpen()) {
-                add(facts, task.left().isPresent() ? "Left, as said" : "Left by the estimate",
+                add(
+                        facts,
+                        task.left().isPresent() ? "Left, as said" : "Left by the estimate",
                         hours.estimate() == 0 && task.left().isEmpty() ? "" : Formats.hoursLong(hours.left()));
             }
             if (task.pieces().isPresent()) {
                 add(facts, "Pieces", hours.pieces() + " of " + task.piecesOrDefault());
             }
-            add(facts, "Hands", task.handsOrDefault() == 1 ? "" : task.handsOrDefault()
-                    + (task.leastHandsOrDefault() < task.handsOrDefault() ? ", at least " + task.leastHandsOrDefault() : ""));
+            add(
+                    facts,
+                    "Hands",
+                    task.handsOrDefault() == 1
+                            ? ""
+                            : task.handsOrDefault()
+                                    + (task.leastHandsOrDefault() < task.handsOrDefault()
+                                            ? ", at least " + task.leastHandsOrDefault()
+                                            : ""));
             add(facts, "Trades", Formats.list(task.trades().list()));
         } else {
             add(facts, "Waits", range(task, " days"));
@@ -54,18 +63,26 @@ final class TaskFacts {
         add(facts, "Equipment", Formats.list(task.equipment().list()));
         add(facts, "Where", task.outdoors() ? "outdoors" : "");
         if (task.seasonFrom().isPresent() || task.seasonTo().isPresent()) {
-            add(facts, "Season", task.seasonFrom().map(d -> d.toString().substring(2)).orElse("…") + " to "
-                    + task.seasonTo().map(d -> d.toString().substring(2)).orElse("…"));
+            add(
+                    facts,
+                    "Season",
+                    task.seasonFrom().map(d -> d.toString().substring(2)).orElse("…") + " to "
+                            + task.seasonTo()
+                                    .map(d -> d.toString().substring(2))
+                                    .orElse("…"));
         }
         task.notBefore().ifPresent(day -> add(facts, "Not before", formats.dateLong(day)));
         task.booked().ifPresent(day -> add(facts, "Booked", formats.dateLong(day)));
         add(facts, "In one go", task.oneGo() ? "yes" : "");
-        add(facts, "Camera", switch (task.cameraOrDefault()) {
-            case NONE -> "";
-            case FIXED -> "left running";
-            case OPERATOR -> "somebody films";
-            case ONCE -> "once only, somebody films";
-        });
+        add(
+                facts,
+                "Camera",
+                switch (task.cameraOrDefault()) {
+                    case NONE -> "";
+                    case FIXED -> "left running";
+                    case OPERATOR -> "somebody films";
+                    case ONCE -> "once only, somebody films";
+                });
         task.storyMinutes().ifPresent(minutes -> add(facts, "Story", minutes.text() + " minutes"));
         add(facts, "Why less company", task.companyReason());
         return facts;
@@ -100,7 +117,11 @@ final class TaskFacts {
                 .filter(s -> s.compareTo(Quantity.ONE) < 0)
                 .map(s -> s.compareTo(Quantity.ZERO) == 0
                         ? "once it has begun"
-                        : "once " + s.value().movePointRight(2).stripTrailingZeros().toPlainString() + " % is done")
+                        : "once "
+                                + s.value()
+                                        .movePointRight(2)
+                                        .stripTrailingZeros()
+                                        .toPlainString() + " % is done")
                 .orElse("");
         String wait = link.waitLikely()
                 .filter(w -> w.compareTo(Quantity.ZERO) > 0)

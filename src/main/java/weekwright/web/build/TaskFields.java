@@ -34,10 +34,38 @@ final class TaskFields {
 
     private static final int EMPTY_LINKS = 3;
     private static final String[] COLUMNS = {
-        "stage", "title", "kind", "low", "likely", "high", "pieces", "learning", "hands", "least_hands", "trades",
-        "company", "company_reason", "equipment", "without", "outdoors", "season_from", "season_to", "not_before", "booked",
-        "rebook_low", "rebook_likely", "rebook_high", "one_go", "priority", "fill", "camera", "camera_extra",
-        "story_minutes", "story_told", "fail", "redo"
+        "stage",
+        "title",
+        "kind",
+        "low",
+        "likely",
+        "high",
+        "pieces",
+        "learning",
+        "hands",
+        "least_hands",
+        "trades",
+        "company",
+        "company_reason",
+        "equipment",
+        "without",
+        "outdoors",
+        "season_from",
+        "season_to",
+        "not_before",
+        "booked",
+        "rebook_low",
+        "rebook_likely",
+        "rebook_high",
+        "one_go",
+        "priority",
+        "fill",
+        "camera",
+        "camera_extra",
+        "story_minutes",
+        "story_told",
+        "fail",
+        "redo"
     };
 
     private TaskFields() {}
@@ -79,13 +107,16 @@ final class TaskFields {
                                 Task.Camera.OPERATOR, "somebody films",
                                 Task.Camera.ONCE, "once only, somebody films")),
                 HazardCodes.all().stream()
-                        .map(code -> new Form.Choice(code, HazardCodes.title(code).orElse(code)))
+                        .map(code ->
+                                new Form.Choice(code, HazardCodes.title(code).orElse(code)))
                         .toList(),
                 Choices.tasks(
                         read,
                         task -> task.dropped().isEmpty()
                                 && self.map(id -> !Choices.same(id, task.id())).orElse(true)),
-                EquipmentStore.TABLE.values(read).stream().map(one -> one.id().value()).toList(),
+                EquipmentStore.TABLE.values(read).stream()
+                        .map(one -> one.id().value())
+                        .toList(),
                 links);
     }
 
@@ -157,7 +188,8 @@ final class TaskFields {
             Optional<Quantity> low = form.read("wait_low." + i, Quantity.class);
             Optional<Quantity> likely = form.read("wait_likely." + i, Quantity.class);
             Optional<Quantity> high = form.read("wait_high." + i, Quantity.class);
-            if (share.map(s -> s.compareTo(Quantity.ZERO) < 0 || s.compareTo(Quantity.ONE) > 0).orElse(false)) {
+            if (share.map(s -> s.compareTo(Quantity.ZERO) < 0 || s.compareTo(Quantity.ONE) > 0)
+                    .orElse(false)) {
                 form.fault("share." + i, form.text("share." + i), "is not a share", "write 0 to 1, such as 0.5");
             }
             after.ifPresent(id -> links.add(new Link(task, id, share, low, likely, high)));

@@ -65,8 +65,15 @@ public final class EpisodePage implements Page {
 
     /** A shot with the version of its row. */
     public record ShotLine(
-            long row, long version, String what, String size, boolean must, boolean once, Optional<LocalDate> captured,
-            String clip, boolean off) {}
+            long row,
+            long version,
+            String what,
+            String size,
+            boolean must,
+            boolean once,
+            Optional<LocalDate> captured,
+            String clip,
+            boolean off) {}
 
     @Override
     public View show(Request request) {
@@ -101,7 +108,8 @@ public final class EpisodePage implements Page {
 
     private static String above(Episode episode, Formats formats) {
         String number = episode.number().map(n -> "no.\u00a0" + n).orElse(Codec.word(episode.kindOrDefault()));
-        return number + episode.slot().map(day -> ", for " + formats.dateLong(day)).orElse("");
+        return number
+                + episode.slot().map(day -> ", for " + formats.dateLong(day)).orElse("");
     }
 
     private static String lead(
@@ -119,15 +127,14 @@ public final class EpisodePage implements Page {
                         .map(chance -> " " + Formats.sentence(Chances.words(chance)) + " that it is ready "
                                 + Formats.count(request.settings().earlyDays(), "day") + " before its slot: "
                                 + Chances.safety(chance) + ".")
-                        .orElse(episode.slot().isEmpty()
-                                ? ""
-                                : forecast.isEmpty() ? " There is no forecast yet." : "");
+                        .orElse(episode.slot().isEmpty() ? "" : forecast.isEmpty() ? " There is no forecast yet." : "");
     }
 
     private static String next(Episode episode) {
         for (Step step : Step.values()) {
             boolean later = java.util.Arrays.stream(Step.values())
-                    .anyMatch(other -> other.compareTo(step) >= 0 && other.day(episode).isPresent());
+                    .anyMatch(other ->
+                            other.compareTo(step) >= 0 && other.day(episode).isPresent());
             if (!later) {
                 return Codec.word(step);
             }
@@ -147,8 +154,7 @@ public final class EpisodePage implements Page {
         return lines;
     }
 
-    private static List<TellLine> tells(
-            Read read, Episode episode, Optional<Forecast> forecast, Formats formats) {
+    private static List<TellLine> tells(Read read, Episode episode, Optional<Forecast> forecast, Formats formats) {
         List<TellLine> lines = new ArrayList<>();
         for (Stored<Tell> tell : TellStore.ofEpisode(read, episode.id())) {
             Optional<Task> task =
@@ -224,10 +230,12 @@ public final class EpisodePage implements Page {
                     MarkEpisode.Marked marked =
                             MarkEpisode.mark(write, shown, step.orElseThrow(), day, request.today());
                     StringBuilder said = new StringBuilder(
-                            day.map(d -> Formats.sentence(step.get().words()) + " on " + Formats.dayMonth(d) + ".")
+                            day.map(d -> Formats.sentence(step.get().words()) + " on " + Formats.dayMonthLong(d) + ".")
                                     .orElse("The mark “" + step.get().words() + "” is taken away."));
                     for (Problem remark : marked.remarks()) {
-                        said.append(' ').append(Formats.sentence(remark.sentence())).append('.');
+                        said.append(' ')
+                                .append(Formats.sentence(remark.sentence()))
+                                .append('.');
                     }
                     Saved saved = Saved.to(here).saying(said.toString());
                     return day.isEmpty()
@@ -253,15 +261,17 @@ public final class EpisodePage implements Page {
             }
             default -> {
                 long row = form.needed("shot", Integer.class).orElse(0);
-                Optional<LocalDate> day = form.act().equals("capture")
-                        ? form.needed("day", LocalDate.class)
-                        : Optional.empty();
+                Optional<LocalDate> day =
+                        form.act().equals("capture") ? form.needed("day", LocalDate.class) : Optional.empty();
                 String clip = form.text("clip");
                 return request.save(write -> {
                     Shot shot = own(write, stored.value(), row);
                     CaptureShot.capture(write, new Shown(row, form.version()), day, clip, request.today());
                     return Saved.to(here)
-                            .saying(day.isPresent() ? "Captured: " + shot.what() + "." : "Still to be captured: " + shot.what() + ".");
+                            .saying(
+                                    day.isPresent()
+                                            ? "Captured: " + shot.what() + "."
+                                            : "Still to be captured: " + shot.what() + ".");
                 });
             }
         }
@@ -271,7 +281,8 @@ public final class EpisodePage implements Page {
         return ShotStore.TABLE
                 .find(read, row)
                 .map(Stored::value)
-                .filter(shot -> shot.episode().map(id -> Choices.same(id, episode.id())).orElse(false))
+                .filter(shot ->
+                        shot.episode().map(id -> Choices.same(id, episode.id())).orElse(false))
                 .orElseThrow(() -> new NotFound("This shot is not there any more."));
     }
 }

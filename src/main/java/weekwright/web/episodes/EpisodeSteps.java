@@ -34,7 +34,8 @@ record EpisodeSteps(Episode episode, int shots, int captured, double told, List<
                 .map(Stored::value)
                 .filter(shot -> shot.must() && !shot.calledOff())
                 .toList();
-        int captured = (int) musts.stream().filter(shot -> shot.captured().isPresent()).count();
+        int captured =
+                (int) musts.stream().filter(shot -> shot.captured().isPresent()).count();
         double done = 0;
         double wanted = 0;
         List<String> titles = new ArrayList<>();
@@ -57,7 +58,9 @@ record EpisodeSteps(Episode episode, int shots, int captured, double told, List<
         }
         TaskFigures hours = TaskFigures.of(
                 task,
-                HoursEntryStore.ofTask(read, task.id()).stream().map(Stored::value).toList());
+                HoursEntryStore.ofTask(read, task.id()).stream()
+                        .map(Stored::value)
+                        .toList());
         int all = hours.logged() + hours.left();
         return all == 0 ? 0 : (double) hours.logged() / all;
     }
@@ -88,6 +91,6 @@ record EpisodeSteps(Episode episode, int shots, int captured, double told, List<
         if (shots > 0) {
             return captured + " of " + Formats.count(shots, "shot");
         }
-        return tells.isEmpty() ? "not begun" : Math.round(told * 100) + " % of its work done";
+        return tells.isEmpty() || told == 0 ? "not begun" : Math.round(told * 100) + " % of its work done";
     }
 }

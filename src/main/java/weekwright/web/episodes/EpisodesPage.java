@@ -69,12 +69,14 @@ public final class EpisodesPage implements Page {
                     EpisodeStore.TABLE.list(read).stream().map(Stored::value).toList();
             List<Line> slots = slots(read, all, settings, shown, formats);
             List<Line> standbys = all.stream()
-                    .filter(e -> e.kindOrDefault() == Episode.Kind.STANDBY && e.published().isEmpty())
+                    .filter(e -> e.kindOrDefault() == Episode.Kind.STANDBY
+                            && e.published().isEmpty())
                     .map(e -> line(read, e, shown, formats))
                     .toList();
             List<Line> published = all.stream()
                     .filter(e -> e.published().isPresent())
-                    .sorted(Comparator.comparing((Episode e) -> e.published().get()).reversed())
+                    .sorted(Comparator.comparing((Episode e) -> e.published().get())
+                            .reversed())
                     .limit(PUBLISHED)
                     .map(e -> line(read, e, shown, formats))
                     .toList();
@@ -82,7 +84,7 @@ public final class EpisodesPage implements Page {
             return new View(
                     head(slots, days, shown.isPresent()),
                     lead(slots, all, shown, formats),
-                    days,
+                    days.replaceFirst("s$", ""),
                     slots,
                     standbys,
                     bank(shown),
@@ -145,8 +147,11 @@ public final class EpisodesPage implements Page {
                 episode.number().map(n -> "no.\u00a0" + n).orElse(""),
                 episode.title(),
                 tells(steps, ahead, shown.map(Forecasts.Shown::names), formats),
-                episode.published().isPresent() ? "" : chance.map(Chances::safety).orElse(""),
-                chance.map(c -> episode.cut().isPresent() ? "ready" : Chances.words(c)).orElse(""),
+                episode.published().isPresent()
+                        ? ""
+                        : chance.map(Chances::safety).orElse(""),
+                chance.map(c -> episode.cut().isPresent() ? "ready" : Chances.words(c))
+                        .orElse(""),
                 steps.reel(),
                 steps.words(formats));
     }
@@ -154,7 +159,8 @@ public final class EpisodesPage implements Page {
     private static String tells(
             EpisodeSteps steps, Optional<Forecast.Episode> ahead, Optional<Names> names, Formats formats) {
         String told = steps.tells().isEmpty() ? "" : "Tells " + Formats.list(steps.tells()) + ".";
-        String late = ahead.flatMap(Forecast.Episode::lateBy)
+        String late = ahead.filter(e -> steps.tells().size() > 1)
+                .flatMap(Forecast.Episode::lateBy)
                 .flatMap(id -> names.map(n -> " If it is late, it is by " + n.task(id) + "."))
                 .orElse("");
         String from = ahead.filter(e -> e.onTime().map(c -> c < 0.8).orElse(false))
@@ -178,8 +184,7 @@ public final class EpisodesPage implements Page {
                         + Formats.number(slots.size()) + " " + days + (safe == 1 ? " is safe" : " are safe");
     }
 
-    private static String lead(
-            List<Line> slots, List<Episode> all, Optional<Forecasts.Shown> shown, Formats formats) {
+    private static String lead(List<Line> slots, List<Episode> all, Optional<Forecasts.Shown> shown, Formats formats) {
         if (all.isEmpty()) {
             return "";
         }
@@ -191,11 +196,15 @@ public final class EpisodesPage implements Page {
             List<Line> these =
                     slots.stream().filter(line -> line.safety().equals(word)).toList();
             if (!these.isEmpty()) {
-                parts.add(Formats.number(these.size()) + (these.size() == 1 ? " is " : " are ") + word
+                parts.add(Formats.number(these.size())
+                        + (these.size() == 1 ? " is " : " are ")
+                        + word
                         + (word.equals("at risk")
-                                ? ": " + Formats.list(these.stream()
-                                        .map(line -> formats.dateShort(line.day().orElseThrow()))
-                                        .toList())
+                                ? ": "
+                                        + Formats.list(these.stream()
+                                                .map(line -> formats.dateShort(
+                                                        line.day().orElseThrow()))
+                                                .toList())
                                 : ""));
             }
         }

@@ -84,8 +84,8 @@ public final class Desk {
             try {
                 send(request, browser, page.submit(request));
             } catch (Rejected rejected) {
-                Map<String, String> errors = Refusals.byField(
-                        rejected.problems(), request.form().fields());
+                Map<String, String> errors =
+                        Refusals.byField(rejected.problems(), request.form().fields());
                 again(request, browser, page, 422, errors, rejected.problems());
             } catch (KeyReused reused) {
                 again(request, browser, page, 422, Map.of("", Refusals.KEY_REUSED), List.of());

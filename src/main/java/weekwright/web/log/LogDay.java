@@ -12,7 +12,6 @@ import weekwright.build.Stopped;
 import weekwright.build.StoppedStore;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
-import weekwright.db.Stored;
 import weekwright.episodes.EpisodeStore;
 import weekwright.web.parts.Choices;
 
@@ -32,7 +31,9 @@ final class LogDay {
                 .map(stored -> new Line(
                         stored.row(),
                         stored.row() + ":" + stored.version(),
-                        names.getOrDefault(stored.value().crew().folded(), stored.value().crew().value()),
+                        names.getOrDefault(
+                                stored.value().crew().folded(),
+                                stored.value().crew().value()),
                         what(read, stored.value()),
                         stored.value().hours().minutes(),
                         more(stored.value())))
@@ -41,7 +42,9 @@ final class LogDay {
 
     private static Map<String, String> names(Read read) {
         Map<String, String> names = new HashMap<>();
-        CrewMemberStore.TABLE.values(read).forEach(member -> names.put(member.id().folded(), member.name()));
+        CrewMemberStore.TABLE
+                .values(read)
+                .forEach(member -> names.put(member.id().folded(), member.name()));
         return names;
     }
 
@@ -68,7 +71,10 @@ final class LogDay {
         entry.pieces().ifPresent(n -> text.append(n).append(n == 1 ? " piece. " : " pieces. "));
         entry.spoiled().filter(n -> n > 0).ifPresent(n -> text.append(n).append(" spoiled. "));
         entry.people().filter(n -> n > 1).ifPresent(n -> text.append(n).append(" people. "));
-        return text.append(entry.filmed() ? "Filmed. " : "").append(entry.note()).toString().strip();
+        return text.append(entry.filmed() ? "Filmed. " : "")
+                .append(entry.note())
+                .toString()
+                .strip();
     }
 
     static List<StoppedLine> stopped(Read read, LocalDate day, Map<Stopped.Reason, String> words) {
@@ -81,7 +87,8 @@ final class LogDay {
                                 .map(id -> names.getOrDefault(id.folded(), id.value()))
                                 .orElse("Everybody"),
                         words.getOrDefault(
-                                stored.value().reason(), Codec.word(stored.value().reason())),
+                                stored.value().reason(),
+                                Codec.word(stored.value().reason())),
                         stored.value().note()))
                 .toList();
     }

@@ -8,7 +8,6 @@ import weekwright.build.EditHours;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.LoggedHours;
-import weekwright.build.RemoveHours;
 import weekwright.build.Shown;
 import weekwright.db.Stored;
 import weekwright.episodes.EpisodeStore;
@@ -27,7 +26,18 @@ import weekwright.web.parts.Choices;
 /** Puts an hours entry right, or takes it away. */
 public final class LogEntryEditPage implements Page {
     private static final String[] COLUMNS = {
-        "date", "crew", "people", "task", "episode", "as", "hours", "pieces", "spoiled", "filmed", "footage_minutes", "note"
+        "date",
+        "crew",
+        "people",
+        "task",
+        "episode",
+        "as",
+        "hours",
+        "pieces",
+        "spoiled",
+        "filmed",
+        "footage_minutes",
+        "note"
     };
 
     /** @param rows what the button that takes it away posts */
@@ -46,7 +56,7 @@ public final class LogEntryEditPage implements Page {
         HoursEntry value = entry.value();
         return request.read(read -> new View(
                 request.form("", entry),
-                Formats.hoursLong(value.hours().minutes()) + " on " + Formats.dayMonth(value.date()) + ", "
+                Formats.hoursLong(value.hours().minutes()) + " on " + Formats.dayMonthLong(value.date()) + ", "
                         + LogDay.what(read, value),
                 entry.row() + ":" + entry.version(),
                 weekwright.build.CrewMemberStore.TABLE.values(read).stream()
@@ -81,7 +91,8 @@ public final class LogEntryEditPage implements Page {
         Stored<HoursEntry> entry = entry(request);
         FormReader form = request.form();
         Optional<HoursEntry> edited = form.edited(entry.value(), COLUMNS);
-        Id own = request.person().map(person -> person.id()).orElse(entry.value().crew());
+        Id own =
+                request.person().map(person -> person.id()).orElse(entry.value().crew());
         if (request.access() != Access.CREW
                 && edited.map(e -> !Choices.same(e.crew(), own)).orElse(false)) {
             throw new Forbidden("A helper logs their own hours only.");
@@ -90,8 +101,10 @@ public final class LogEntryEditPage implements Page {
             LoggedHours kept = EditHours.edit(
                     write, new Shown(entry.row(), form.version()), edited.orElseThrow(), request.today());
             StringBuilder said = new StringBuilder("The entry is changed.");
-            kept.remarks().forEach(remark ->
-                    said.append(' ').append(Formats.sentence(remark.sentence())).append('.'));
+            kept.remarks()
+                    .forEach(remark -> said.append(' ')
+                            .append(Formats.sentence(remark.sentence()))
+                            .append('.'));
             return Saved.to("/log").saying(said.toString());
         });
     }

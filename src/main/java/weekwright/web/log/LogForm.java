@@ -74,7 +74,9 @@ record LogForm(
         List<Id> known = LogPage.people(request).stream().map(CrewMember::id).toList();
         List<Id> crew = new ArrayList<>();
         for (String text : form.texts("who")) {
-            Optional<Id> one = known.stream().filter(id -> id.value().equalsIgnoreCase(text)).findFirst();
+            Optional<Id> one = known.stream()
+                    .filter(id -> id.value().equalsIgnoreCase(text))
+                    .findFirst();
             if (one.isPresent()) {
                 crew.add(one.get());
             } else {
@@ -121,7 +123,10 @@ record LogForm(
         if (cost.map(money -> money.minor() <= 0).orElse(false)) {
             form.fault("cost", form.text("cost"), "is no cost", "write what was paid, more than nothing");
         }
-        if (onTask && state.equals("nearly") && left.isEmpty() && form.text("left").isEmpty()) {
+        if (onTask
+                && state.equals("nearly")
+                && left.isEmpty()
+                && form.text("left").isEmpty()) {
             form.fault("left", "", "is missing", "say about how many hours are left");
         }
         String found = form.text("found");
@@ -178,7 +183,9 @@ record LogForm(
                     chief ? note : "");
             LoggedHours logged = LogHours.log(write, entry, today);
             entries.add(logged.entry());
-            logged.remarks().stream().filter(remark -> !remarks.contains(remark)).forEach(remarks::add);
+            logged.remarks().stream()
+                    .filter(remark -> !remarks.contains(remark))
+                    .forEach(remarks::add);
         }
         Optional<Stored<Task>> stored = task.flatMap(id -> TaskStore.TABLE.find(write, id));
         Optional<Stored<Task>> done = Optional.empty();
@@ -213,7 +220,11 @@ record LogForm(
         Map<String, String> texts = new java.util.HashMap<>();
         texts.put("id", LedgerEntryStore.nextId(write).value());
         texts.put("date", date.toString());
-        texts.put("amount", cost.orElseThrow().negated().text(weekwright.build.SettingsStore.get(write).moneyDigits()));
+        texts.put(
+                "amount",
+                cost.orElseThrow()
+                        .negated()
+                        .text(weekwright.build.SettingsStore.get(write).moneyDigits()));
         texts.put("kind", "other-cost");
         texts.put("payee", payee);
         task.ifPresent(id -> texts.put("task", id.value()));
@@ -231,7 +242,9 @@ record LogForm(
                 .shape()
                 .parse(texts, weekwright.build.SettingsStore.get(write).typed(), new weekwright.base.Problems())
                 .orElseThrow();
-        return SaveTask.save(write, Optional.empty(), task, List.of(), today).task().value();
+        return SaveTask.save(write, Optional.empty(), task, List.of(), today)
+                .task()
+                .value();
     }
 
     private String what(Write write, Optional<Stored<Task>> stored) {

@@ -14,9 +14,9 @@ import weekwright.build.CrewMember;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.NothingDone;
-import weekwright.build.Reopen;
 import weekwright.build.RemoveHours;
 import weekwright.build.RemoveStopped;
+import weekwright.build.Reopen;
 import weekwright.build.RestoreHours;
 import weekwright.build.RestoreStopped;
 import weekwright.build.Shown;
@@ -73,11 +73,16 @@ public final class LogPage implements Page {
             List<LogTasks.Line> tasks = LogTasks.likely(read, today, person, Outlook.forecast(request));
             String who = person.map(p -> p.id().value()).orElse("");
             Map<String, String> first = Map.of(
-                    "who", who,
-                    "as", "hands",
-                    "task", tasks.isEmpty() ? "other" : tasks.get(0).id(),
-                    "date", today.toString(),
-                    "state", "goes");
+                    "who",
+                    who,
+                    "as",
+                    "hands",
+                    "task",
+                    tasks.isEmpty() ? "other" : tasks.get(0).id(),
+                    "date",
+                    today.toString(),
+                    "state",
+                    "goes");
             return new View(
                     request.form("", first),
                     request.form("nothing", Map.of("crew", who, "date", today.toString())),
@@ -126,9 +131,7 @@ public final class LogPage implements Page {
         }
         return request.save(write -> {
             LogForm.Kept kept = typed.keep(write, request);
-            return Saved.to("/log")
-                    .saying(said(typed, kept, request))
-                    .undo("/log", "Take it back", undoFields(kept));
+            return Saved.to("/log").saying(said(typed, kept, request)).undo("/log", "Take it back", undoFields(kept));
         });
     }
 
@@ -152,13 +155,17 @@ public final class LogPage implements Page {
                 .append(" on ")
                 .append(kept.what());
         if (!typed.date().equals(request.today())) {
-            text.append(", ").append(Formats.dayMonth(typed.date()));
+            text.append(", ").append(Formats.dayMonthLong(typed.date()));
         }
         text.append('.');
         kept.done().ifPresent(task -> text.append(" It is done."));
-        typed.left().ifPresent(left -> text.append(" About ").append(Formats.hoursLong(left.minutes())).append(" left."));
+        typed.left()
+                .ifPresent(left -> text.append(" About ")
+                        .append(Formats.hoursLong(left.minutes()))
+                        .append(" left."));
         typed.cost().ifPresent(cost -> text.append(" The cost is in the books."));
-        kept.found().ifPresent(task -> text.append(" Found: ").append(task.title()).append('.'));
+        kept.found()
+                .ifPresent(task -> text.append(" Found: ").append(task.title()).append('.'));
         for (Problem remark : kept.remarks()) {
             text.append(' ').append(Formats.sentence(remark.sentence()));
             text.append(remark.sentence().endsWith(".") ? "" : ".");
@@ -197,7 +204,9 @@ public final class LogPage implements Page {
         Optional<Stored<HoursEntry>> entry = HoursEntryStore.TABLE.find(write, row);
         boolean own = entry.isPresent()
                 && request.person()
-                        .map(person -> person.id().folded().equals(entry.get().value().crew().folded()))
+                        .map(person -> person.id()
+                                .folded()
+                                .equals(entry.get().value().crew().folded()))
                         .orElse(false);
         if (request.access() != Access.CREW && !own) {
             throw new Forbidden("These are somebody else's hours. The crew can change them.");
@@ -230,7 +239,8 @@ public final class LogPage implements Page {
     // ---- nothing done
 
     private static Answer nothing(Request request, FormReader form) throws Exception {
-        Optional<Id> crew = form.oneOf("crew", people(request).stream().map(CrewMember::id).toList());
+        Optional<Id> crew =
+                form.oneOf("crew", people(request).stream().map(CrewMember::id).toList());
         Optional<LocalDate> date = form.needed("date", LocalDate.class);
         Optional<Stopped.Reason> reason = form.needed("reason", Stopped.Reason.class);
         Optional<Hours> hours = form.read("hours", Hours.class);
@@ -248,7 +258,7 @@ public final class LogPage implements Page {
             Stored<Stopped> kept = NothingDone.record(write, row, request.today());
             String who = crew.map(id -> name(request, id)).orElse("Everybody");
             return Saved.to("/log")
-                    .saying(who + ": nothing done on " + Formats.dayMonth(row.date()) + ", "
+                    .saying(who + ": nothing done on " + Formats.dayMonthLong(row.date()) + ", "
                             + REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".")
                     .undo(
                             "/log",
@@ -268,7 +278,11 @@ public final class LogPage implements Page {
                     .undo(
                             "/log",
                             "Bring it back",
-                            Map.of("do", "restore-stopped", "rows", Long.toString(rows.get(0).row())));
+                            Map.of(
+                                    "do",
+                                    "restore-stopped",
+                                    "rows",
+                                    Long.toString(rows.get(0).row())));
         });
     }
 

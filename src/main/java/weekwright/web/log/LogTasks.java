@@ -39,8 +39,7 @@ final class LogTasks {
      */
     record Line(String id, String title, String remark, boolean pieces) {}
 
-    static List<Line> likely(
-            Read read, LocalDate today, Optional<CrewMember> person, Optional<Forecast> forecast) {
+    static List<Line> likely(Read read, LocalDate today, Optional<CrewMember> person, Optional<Forecast> forecast) {
         Map<String, Task> open = new LinkedHashMap<>();
         TaskStore.TABLE.values(read).stream()
                 .filter(task -> task.isOpen() && task.isWork() && !LayAside.isAside(task, today))
@@ -53,15 +52,16 @@ final class LogTasks {
         for (WeekLine line : lines) {
             line.task().ifPresent(id -> offered.putIfAbsent(id.folded(), "today"));
         }
-        List<HoursEntry> logged = new ArrayList<>(
-                HoursEntryStore.between(read, today.minusDays(DAYS_BACK), today).stream()
+        List<HoursEntry> logged =
+                new ArrayList<>(HoursEntryStore.between(read, today.minusDays(DAYS_BACK), today).stream()
                         .map(Stored::value)
                         .toList());
         java.util.Collections.reverse(logged);
-        logged.sort(Comparator.comparing(entry -> !person.map(p -> Choices.same(p.id(), entry.crew())).orElse(false)));
+        logged.sort(Comparator.comparing(
+                entry -> !person.map(p -> Choices.same(p.id(), entry.crew())).orElse(false)));
         Map<String, LocalDate> last = new HashMap<>();
-        logged.forEach(entry -> entry.task().ifPresent(id -> last.merge(
-                id.folded(), entry.date(), (a, b) -> a.isAfter(b) ? a : b)));
+        logged.forEach(entry ->
+                entry.task().ifPresent(id -> last.merge(id.folded(), entry.date(), (a, b) -> a.isAfter(b) ? a : b)));
         for (HoursEntry entry : logged) {
             entry.task().ifPresent(id -> offered.putIfAbsent(id.folded(), worked(last.get(id.folded()), today)));
         }
@@ -79,7 +79,10 @@ final class LogTasks {
                 .map(entry -> {
                     Task task = open.get(entry.getKey());
                     return new Line(
-                            task.id().value(), task.title(), entry.getValue(), task.pieces().isPresent());
+                            task.id().value(),
+                            task.title(),
+                            entry.getValue(),
+                            task.pieces().isPresent());
                 })
                 .toList();
     }
@@ -99,7 +102,8 @@ final class LogTasks {
                 read,
                 task -> task.isWork()
                         && task.isOpen()
-                        && offered.stream().noneMatch(line -> line.id().equals(task.id().value())));
+                        && offered.stream()
+                                .noneMatch(line -> line.id().equals(task.id().value())));
     }
 
     static List<Form.Choice> episodes(Read read) {

@@ -101,16 +101,22 @@ public final class NotePage implements Page {
         note.stage()
                 .flatMap(id -> StageStore.TABLE.find(read, id))
                 .ifPresent(stage -> things.add(new Thing(
-                        "Stage", stage.value().name(), "/build/stages/" + stage.value().id())));
+                        "Stage",
+                        stage.value().name(),
+                        "/build/stages/" + stage.value().id())));
         note.episode()
                 .flatMap(id -> EpisodeStore.TABLE.find(read, id))
                 .ifPresent(episode -> things.add(new Thing(
-                        "Told in", Choices.title(episode.value()), "/episodes/" + episode.value().id())));
+                        "Told in",
+                        Choices.title(episode.value()),
+                        "/episodes/" + episode.value().id())));
         for (String id : note.tasks().list()) {
             TaskStore.TABLE
                     .find(read, new weekwright.base.Id(id))
                     .ifPresent(task -> things.add(new Thing(
-                            "Task", task.value().title(), "/build/tasks/" + task.value().id())));
+                            "Task",
+                            task.value().title(),
+                            "/build/tasks/" + task.value().id())));
         }
         return things;
     }

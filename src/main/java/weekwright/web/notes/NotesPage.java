@@ -27,17 +27,28 @@ public final class NotesPage implements Page {
 
     /** A note with its first words. */
     public record Line(
-            String id, LocalDate date, String title, String opening, String by, String stage, String visible, int photos) {}
+            String id,
+            LocalDate date,
+            String title,
+            String opening,
+            String by,
+            String stage,
+            String visible,
+            int photos) {}
 
     @Override
     public View show(Request request) {
         return request.read(read -> {
             Map<String, String> names = new HashMap<>();
-            CrewMemberStore.TABLE.values(read).forEach(member -> names.put(member.id().folded(), member.name()));
+            CrewMemberStore.TABLE
+                    .values(read)
+                    .forEach(member -> names.put(member.id().folded(), member.name()));
             Map<String, String> stages = new HashMap<>();
             StageStore.TABLE.values(read).forEach(stage -> stages.put(stage.id().folded(), stage.name()));
             Map<String, Integer> photos = new HashMap<>();
-            PhotoStore.TABLE.values(read).forEach(photo -> photos.merge(photo.note().folded(), 1, Integer::sum));
+            PhotoStore.TABLE
+                    .values(read)
+                    .forEach(photo -> photos.merge(photo.note().folded(), 1, Integer::sum));
             List<Line> lines = NoteStore.TABLE.list(read).stream()
                     .map(Stored::value)
                     .sorted(Comparator.comparing(Note::date).reversed())
@@ -46,8 +57,12 @@ public final class NotesPage implements Page {
                             note.date(),
                             note.title(),
                             Markdown.opening(note.text(), LETTERS),
-                            note.author().map(id -> names.getOrDefault(id.folded(), "")).orElse(""),
-                            note.stage().map(id -> stages.getOrDefault(id.folded(), "")).orElse(""),
+                            note.author()
+                                    .map(id -> names.getOrDefault(id.folded(), ""))
+                                    .orElse(""),
+                            note.stage()
+                                    .map(id -> stages.getOrDefault(id.folded(), ""))
+                                    .orElse(""),
                             NotePage.seenBy(note),
                             photos.getOrDefault(note.id().folded(), 0)))
                     .toList();
@@ -57,11 +72,14 @@ public final class NotesPage implements Page {
                     .map(first -> new Month(
                             first,
                             lines.stream()
-                                    .filter(line -> line.date().withDayOfMonth(1).equals(first))
+                                    .filter(line ->
+                                            line.date().withDayOfMonth(1).equals(first))
                                     .toList()))
                     .toList();
             return new View(
-                    lines.isEmpty() ? "No notes yet" : lines.size() == 1 ? "One build note" : lines.size() + " build notes",
+                    lines.isEmpty()
+                            ? "No notes yet"
+                            : lines.size() == 1 ? "One build note" : lines.size() + " build notes",
                     months);
         });
     }

@@ -29,7 +29,8 @@ public final class Choices {
         });
         return TaskStore.TABLE.values(read).stream()
                 .filter(which)
-                .sorted(Comparator.comparing(task -> places.getOrDefault(task.stage().folded(), places.size())))
+                .sorted(Comparator.comparing(
+                        task -> places.getOrDefault(task.stage().folded(), places.size())))
                 .map(task -> new Form.Choice(
                         task.id().value(), names.getOrDefault(task.stage().folded(), "") + ": " + task.title()))
                 .toList();
@@ -46,7 +47,8 @@ public final class Choices {
     public static <E extends Enum<E>> List<Form.Choice> words(Class<E> type, Map<E, String> labels) {
         return java.util.Arrays.stream(type.getEnumConstants())
                 .map(one -> new Form.Choice(
-                        Codec.word(one), labels.getOrDefault(one, Codec.word(one).replace('-', ' '))))
+                        Codec.word(one),
+                        labels.getOrDefault(one, Codec.word(one).replace('-', ' '))))
                 .toList();
     }
 

@@ -40,7 +40,7 @@ public final class HeldBy {
             case "company" -> "a second person";
             case "equipment" -> "the " + names.equipment(held.what());
             case "material" -> names.material(held.what());
-            case "funds" -> "money for " + names.material(held.what());
+            case "funds" -> held.what().isEmpty() ? "money" : "money for " + names.material(held.what());
             case "weather" -> "weather" + month(held.what());
             case "season" -> "the season";
             case "booking" -> "a booked date";

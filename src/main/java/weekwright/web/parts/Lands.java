@@ -25,7 +25,9 @@ public final class Lands {
 
     /** The range beside it: "3 to 19 December"; empty where there is none to give. */
     public static String range(Optional<Forecast.Days> landing, Formats formats) {
-        if (landing.isEmpty() || landing.get().p10().isEmpty() || landing.get().p90().isEmpty()) {
+        if (landing.isEmpty()
+                || landing.get().p10().isEmpty()
+                || landing.get().p90().isEmpty()) {
             return "";
         }
         return formats.span(landing.get().p10().get(), landing.get().p90().get());
@@ -34,7 +36,7 @@ public final class Lands {
     /** A whole sentence for a page's head. */
     public static String sentence(Optional<Forecast.Days> landing, Formats formats, LocalDate horizon) {
         if (landing.isEmpty()) {
-            return "There is no forecast yet; it is made as soon as the project has tasks with hours.";
+            return "There is no forecast yet; its date stands here as soon as one is drawn.";
         }
         Forecast.Days days = landing.get();
         if (days.p10().isPresent() && days.p50().isPresent() && days.p90().isPresent()) {

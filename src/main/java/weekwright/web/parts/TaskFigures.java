@@ -24,8 +24,9 @@ public record TaskFigures(int estimate, int logged, int filming, int left, int p
     public static Map<String, List<HoursEntry>> entries(Read read) {
         Map<String, List<HoursEntry>> byTask = new HashMap<>();
         for (HoursEntry entry : HoursEntryStore.TABLE.values(read)) {
-            entry.task().ifPresent(id -> byTask.computeIfAbsent(id.folded(), t -> new java.util.ArrayList<>())
-                    .add(entry));
+            entry.task()
+                    .ifPresent(id -> byTask.computeIfAbsent(id.folded(), t -> new java.util.ArrayList<>())
+                            .add(entry));
         }
         return byTask;
     }
@@ -58,12 +59,14 @@ public record TaskFigures(int estimate, int logged, int filming, int left, int p
             return 0;
         }
         double first = task.likely().get().doubleValue() * 60;
-        double exponent = Math.log(task.learning().map(l -> l.doubleValue() / 100).orElse(1.0)) / Math.log(2);
+        double exponent =
+                Math.log(task.learning().map(l -> l.doubleValue() / 100).orElse(1.0)) / Math.log(2);
         double sum = 0;
         for (int piece = 1; piece <= task.piecesOrDefault(); piece++) {
             sum += first * Math.pow(piece, exponent);
         }
-        return (int) Math.round(sum);
+        // sums of pieces go on to the nearest quarter of an hour: a guess has no minutes
+        return task.pieces().isPresent() ? (int) Math.round(sum / 15) * 15 : (int) Math.round(sum);
     }
 
     /** The larger of what was estimated and what it comes to, for the scale of a table of tallies. */

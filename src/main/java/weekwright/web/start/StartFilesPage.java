@@ -28,8 +28,8 @@ public final class StartFilesPage implements Page {
     @Override
     public View show(Request request) {
         StartPage.onlyWithoutProject(request);
-        boolean inFiles = request.refusals().stream()
-                .anyMatch(problem -> !problem.file().isEmpty());
+        boolean inFiles =
+                request.refusals().stream().anyMatch(problem -> !problem.file().isEmpty());
         return new View(request.form(""), inFiles ? CheckFiles.lines(request.refusals()) : List.of());
     }
 

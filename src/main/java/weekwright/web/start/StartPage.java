@@ -29,8 +29,7 @@ public final class StartPage implements Page {
         onlyWithoutProject(request);
         request.form().check();
         start.copySample(request.clock());
-        return Answer.to(
-                Saved.to("/ahead").saying("The sample is copied. Its dates stand around 25 November 2026."));
+        return Answer.to(Saved.to("/ahead").saying("The sample is copied. Its dates stand around 25 November 2026."));
     }
 
     /** Once there is a project these pages are over. */

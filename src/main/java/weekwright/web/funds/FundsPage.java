@@ -1,0 +1,176 @@
+package weekwright.web.funds;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import weekwright.base.Codec;
+import weekwright.base.Money;
+import weekwright.build.Settings;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.Forecasts;
+import weekwright.funds.Balance;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.PledgeLevel;
+import weekwright.funds.PledgeLevelStore;
+import weekwright.funds.SupporterMonth;
+import weekwright.funds.SupporterMonthStore;
+import weekwright.render.Formats;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.parts.Outlook;
+
+/** Whether the pledges carry what has to be bought: the state of the money as a sentence, the ladder, the months, the pledges. */
+public final class FundsPage implements Page {
+    private static final int MONTHS = 3;
+    private static final int LAST_ENTRIES = 10;
+
+    /**
+     * @param said the state of the money as one sentence
+     * @param runway how long the money lasts, in words; empty without a forecast
+     */
+    public record View(
+            String head,
+            String lead,
+            String said,
+            String runway,
+            List<FundsLadder.Rung> ladder,
+            boolean forecast,
+            List<FundsMonths.Month> months,
+            List<FundsMonths.Row> rows,
+            List<Level> levels,
+            int people,
+            Money together,
+            List<Entry> entries,
+            String reserve) {}
+
+    /** A pledge level: who pays it, and what that is together. */
+    public record Level(String name, Money amount, String charged, int people, Money together) {}
+
+    /** A row of the books. */
+    public record Entry(LocalDate date, Money amount, String kind, String what) {}
+
+    @Override
+    public View show(Request request) {
+        Settings settings = request.settings();
+        LocalDate today = request.today();
+        Formats formats = new Formats(settings.project().currency(), today);
+        Optional<Forecasts.Shown> shown = Outlook.shown(request);
+        Optional<Forecast> forecast = shown.map(Forecasts.Shown::forecast);
+        return request.read(read -> {
+            List<LedgerEntry> ledger = LedgerEntryStore.TABLE.list(read).stream()
+                    .map(Stored::value)
+                    .toList();
+            List<SupporterMonth> supporters = SupporterMonthStore.TABLE.values(read);
+            List<Level> levels = levels(read, YearMonth.from(today));
+            int people = levels.stream().mapToInt(Level::people).sum();
+            Money together = levels.stream().map(Level::together).reduce(Money.ZERO, Money::plus);
+            Money now = Balance.on(today, settings, ledger);
+            List<FundsLadder.Rung> ladder = shown.map(s -> FundsLadder.rungs(s.forecast(), s.names(), formats))
+                    .orElse(List.of());
+            List<FundsMonths.Month> months = FundsMonths.of(today, MONTHS, settings, ledger, supporters);
+            return new View(
+                    head(ledger, forecast, ladder),
+                    lead(ladder, forecast),
+                    said(now, settings, people, together, formats),
+                    runway(forecast, formats),
+                    ladder,
+                    forecast.isPresent(),
+                    months,
+                    FundsMonths.rows(months, formats),
+                    levels,
+                    people,
+                    together,
+                    entries(ledger),
+                    formats.money(settings.reserve().minor()));
+        });
+    }
+
+    private static String head(List<LedgerEntry> ledger, Optional<Forecast> forecast, List<FundsLadder.Rung> ladder) {
+        if (ledger.isEmpty()) {
+            return "Nothing is in the books yet";
+        }
+        if (forecast.isEmpty()) {
+            return "The money as it is booked";
+        }
+        return ladder.stream()
+                .filter(FundsLadder.Rung::isShort)
+                .findFirst()
+                .map(rung ->
+                        Formats.sentence(rung.what()) + " is " + rung.shortSaid() + " short on " + rung.orderBySaid())
+                .orElse(ladder.isEmpty() ? "Nothing has to be bought" : "Every order is covered on its day");
+    }
+
+    private static String lead(List<FundsLadder.Rung> ladder, Optional<Forecast> forecast) {
+        if (forecast.isEmpty()) {
+            return "There is no forecast yet, so nothing is said about what is covered.";
+        }
+        long more = ladder.stream().filter(FundsLadder.Rung::isShort).count();
+        return more > 1
+                ? "With it, " + Formats.counted(more, "order is", "orders are")
+                        + " short on their day, after those before" + " them are paid."
+                : "";
+    }
+
+    private static String said(Money now, Settings settings, int people, Money together, Formats formats) {
+        String reserve = settings.reserve().minor() == 0
+                ? ""
+                : ", " + formats.money(settings.reserve().minor()) + " of it reserve";
+        return "There is " + formats.money(now.minor()) + " in the bank" + reserve + "."
+                + (people == 0
+                        ? " Nobody pledges yet."
+                        : " " + Formats.count(people, "supporter") + (people == 1 ? " pledges " : " pledge ")
+                                + formats.money(together.minor()) + " a month before fees.");
+    }
+
+    private static String runway(Optional<Forecast> forecast, Formats formats) {
+        return forecast.map(f -> "As things go, the money lasts "
+                        + f.cash()
+                                .runway()
+                                .map(day -> "until " + formats.dateLong(day))
+                                .orElse("as far as is drawn, to " + formats.dateLong(f.horizon()))
+                        + "; if pledges stopped today and nothing more were ordered, it stays above the reserve "
+                        + f.cash()
+                                .runwayWithoutPledges()
+                                .map(day -> "until " + formats.dateLong(day))
+                                .orElse("as far as is drawn")
+                        + ", four chances in five.")
+                .orElse("");
+    }
+
+    private static List<Level> levels(Read read, YearMonth month) {
+        List<SupporterMonth> rows = SupporterMonthStore.TABLE.values(read);
+        List<Level> levels = new ArrayList<>();
+        for (PledgeLevel level : PledgeLevelStore.TABLE.values(read)) {
+            int people = rows.stream()
+                    .filter(row -> row.level().folded().equals(level.id().folded())
+                            && !row.month().isAfter(month))
+                    .reduce((a, b) -> a.month().isAfter(b.month()) ? a : b)
+                    .map(FundsMonths::end)
+                    .orElse(0);
+            levels.add(new Level(
+                    level.name(),
+                    level.amount(),
+                    level.charged() == PledgeLevel.Charged.MONTH ? "a month" : "an episode",
+                    people,
+                    new Money(Math.multiplyExact(level.amount().minor(), people))));
+        }
+        return levels;
+    }
+
+    private static List<Entry> entries(List<LedgerEntry> ledger) {
+        return ledger.stream()
+                .sorted(java.util.Comparator.comparing(LedgerEntry::date).reversed())
+                .limit(LAST_ENTRIES)
+                .map(entry -> new Entry(
+                        entry.date(),
+                        entry.amount(),
+                        Codec.word(entry.kind()).replace('-', ' '),
+                        entry.payee().isEmpty() ? entry.note() : entry.payee()))
+                .toList();
+    }
+}

@@ -1,0 +1,117 @@
+package weekwright.web.funds;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Id;
+import weekwright.base.Problem;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.funds.PledgeLevel;
+import weekwright.funds.PledgeLevelStore;
+import weekwright.funds.SetSupporters;
+import weekwright.funds.SupporterMonth;
+import weekwright.funds.SupporterMonthStore;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+
+/** A month's supporters: how many of each level at the start, how many joined and left. */
+public final class FundsSupportersPage implements Page {
+
+    /** @param shown the month in words */
+    public record View(Form form, String month, String shown, List<Level> levels, String before, String after) {}
+
+    /** A level and the month before it, for comparison. */
+    public record Level(String id, String name, String before) {}
+
+    @Override
+    public View show(Request request) {
+        YearMonth now = YearMonth.from(request.today());
+        YearMonth month = month(request, now);
+        return request.read(read -> {
+            Map<String, String> texts = new LinkedHashMap<>();
+            texts.put("month", month.toString());
+            List<Level> levels = new ArrayList<>();
+            for (PledgeLevel level : PledgeLevelStore.TABLE.values(read)) {
+                String id = level.id().value();
+                Optional<SupporterMonth> before = row(read, month.minusMonths(1), level.id());
+                Optional<SupporterMonth> own = row(read, month, level.id());
+                texts.put(
+                        "start." + id,
+                        own.map(SupporterMonth::start)
+                                .or(() -> before.map(FundsMonths::end))
+                                .map(String::valueOf)
+                                .orElse(""));
+                texts.put(
+                        "joined." + id,
+                        own.flatMap(SupporterMonth::joined).map(String::valueOf).orElse(""));
+                texts.put(
+                        "left." + id,
+                        own.flatMap(SupporterMonth::left).map(String::valueOf).orElse(""));
+                texts.put("surge." + id, own.map(SupporterMonth::surge).orElse(false) ? "yes" : "");
+                levels.add(new Level(
+                        id,
+                        level.name(),
+                        before.map(row -> "ended the month before with " + FundsMonths.end(row))
+                                .orElse("")));
+            }
+            return new View(
+                    request.form("", texts),
+                    month.toString(),
+                    Formats.monthYear(month.atDay(1)),
+                    levels,
+                    month.minusMonths(1).toString(),
+                    month.isBefore(now) ? month.plusMonths(1).toString() : "");
+        });
+    }
+
+    private static YearMonth month(Request request, YearMonth now) {
+        String asked = request.query("month");
+        return asked.matches("[0-9]{4}-(0[1-9]|1[0-2])") ? YearMonth.parse(asked) : now;
+    }
+
+    private static Optional<SupporterMonth> row(Read read, YearMonth month, Id level) {
+        return SupporterMonthStore.of(read, month).stream()
+                .map(Stored::value)
+                .filter(row -> row.level().folded().equals(level.folded()))
+                .findFirst();
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        Optional<YearMonth> month = form.needed("month", YearMonth.class);
+        List<SupporterMonth> rows = new ArrayList<>();
+        for (PledgeLevel level : request.read(PledgeLevelStore.TABLE::values)) {
+            String id = level.id().value();
+            Optional<Integer> start = form.needed("start." + id, Integer.class);
+            Optional<Integer> joined = form.read("joined." + id, Integer.class);
+            Optional<Integer> left = form.read("left." + id, Integer.class);
+            boolean surge = form.ticked("surge." + id);
+            for (String name : List.of("start.", "joined.", "left.")) {
+                boolean negative = form.text(name + id).startsWith("-");
+                if (negative) {
+                    form.fault(name + id, form.text(name + id), "is under 0", "write 0 or more");
+                }
+            }
+            if (start.isPresent() && month.isPresent()) {
+                rows.add(new SupporterMonth(month.get(), level.id(), start.get(), joined, left, surge));
+            }
+        }
+        return request.save(write -> {
+            List<Problem> remarks = SetSupporters.set(write, rows, YearMonth.from(request.today()));
+            StringBuilder said = new StringBuilder(
+                    "Supporters of " + Formats.monthYear(month.orElseThrow().atDay(1)) + " are counted.");
+            remarks.forEach(remark -> said.append(' ').append(remark.sentence()).append('.'));
+            return Saved.to("/funds").saying(said.toString());
+        });
+    }
+}

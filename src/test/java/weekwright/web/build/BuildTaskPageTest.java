@@ -1,0 +1,98 @@
+package weekwright.web.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class BuildTaskPageTest {
+    private static final ServerFixture SERVER = ServerFixture.small();
+
+    @AfterAll
+    static void close() {
+        SERVER.close();
+    }
+
+    @Test
+    void a_task_shows_its_facts_its_links_and_its_hours() {
+        Visitor.Reply page = SERVER.as("ilse").get("/build/tasks/weir.1");
+        assertThat(page.page().select("h1").text()).isEqualTo("Dig the footing");
+        assertThat(page.page().select(".lead").text()).isEqualTo("Done on 16 October.");
+        assertThat(page.page().select("section[aria-labelledby=hours-head] tbody tr"))
+                .hasSize(3);
+        assertThat(page.page()
+                        .select("section[aria-labelledby=links-head] tbody th")
+                        .eachText())
+                .containsExactly("before Set the sill stones");
+    }
+
+    @Test
+    void done_is_refused_with_the_reason_then_taken_and_taken_back() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply refused = ilse.form(ilse.get("/build/tasks/gate.2"), "form:has(button[value=done])")
+                .press("done");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly("\"Hang the gate\" cannot be done before what it follows: Lime cures, Plane the gate"
+                        + " boards and Forge the straps are not done; mark that done first, or log the hours worked on"
+                        + " this");
+        Visitor.Reply done = ilse.follow(ilse.form(ilse.get("/build/tasks/weir.2"), "form:has(button[value=done])")
+                .press("done"));
+        assertThat(done.page().select(".flash p").text()).isEqualTo("It is done.");
+        Visitor.Reply back = ilse.follow(ilse.form(done, ".flash form").send());
+        assertThat(back.page().select(".flash p").text()).isEqualTo("It is open again.");
+    }
+
+    @Test
+    void once_only_shots_that_were_missed_are_said_when_it_is_done() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply log = ilse.follow(ilse.form(ilse.get("/log"), "form[data-log]")
+                    .with("task", "other")
+                    .with("other", "gate.2")
+                    .with("hours", "4")
+                    .send());
+            assertThat(log.status()).isEqualTo(200);
+            Visitor.Reply done = ilse.follow(ilse.form(ilse.get("/build/tasks/gate.2"), "form:has(button[value=done])")
+                    .press("done"));
+            assertThat(done.page().select(".flash p").text())
+                    .isEqualTo(
+                            "It is done. \"The gate drops home\" happens once, is a must-have shot and is not captured.");
+        }
+    }
+
+    @Test
+    void hours_left_and_laying_aside_are_said() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply left = ilse.follow(ilse.form(ilse.get("/build/tasks/gate.3"), "form:has(button[value=left])")
+                .with("left", "5")
+                .press("left"));
+        assertThat(left.page().select(".flash p").text()).isEqualTo("About 5 hours left, as you see it today.");
+        Visitor.Reply aside =
+                ilse.follow(ilse.form(left, "form:has(button[value=aside])").press("aside"));
+        assertThat(aside.page().select(".lead").text()).startsWith("Laid aside until it is taken up.");
+        Visitor.Reply dropped =
+                ilse.follow(ilse.form(aside, "form:has(button[value=dropped])").press("dropped"));
+        assertThat(dropped.page().select(".lead").text()).startsWith("Dropped on 25 November.");
+        Visitor.Reply open =
+                ilse.follow(ilse.form(dropped, "form:has(button[value=open])").press("open"));
+        assertThat(open.page().select(".flash p").text()).isEqualTo("It is open again.");
+    }
+
+    @Test
+    void a_wait_begins_when_somebody_says_so() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply refused = ilse.form(ilse.get("/build/tasks/weir.3"), "form:has(button[value=started])")
+                .press("started");
+        assertThat(refused.troubles())
+                .containsExactly("\"Lime cures\" cannot begin before what it follows: Set the sill stones is not done;"
+                        + " mark that done first");
+    }
+
+    @Test
+    void a_helper_is_sent_away() {
+        assertThat(SERVER.as("noor").get("/build/tasks/weir.1").status()).isEqualTo(403);
+    }
+}

@@ -1,0 +1,47 @@
+package weekwright.web.crew;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class CrewMemberEditPageTest {
+    private static final ServerFixture SERVER = ServerFixture.small();
+
+    @AfterAll
+    static void close() {
+        SERVER.close();
+    }
+
+    @Test
+    void a_person_is_changed() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply page = ilse.get("/crew/members/bram/edit");
+        assertThat(ilse.form(page).value("fri")).isEqualTo("6");
+        Visitor.Reply refused = ilse.form(page)
+                .with("from", "2026-12-01")
+                .with("to", "2026-11-30")
+                .send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly("\"2026-11-30\" is before from 2026-12-01; write 2026-12-01 or later, or change from");
+        Visitor.Reply saved = ilse.follow(ilse.form(refused)
+                .with("from", "")
+                .with("to", "")
+                .with("fri", "4:30")
+                .with("not_for", "hot", "lift")
+                .send());
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("Bram is changed.");
+        assertThat(saved.page().select(".people tbody tr").get(1).text())
+                .contains("kept off hot work and lifting and rigging");
+    }
+
+    @Test
+    void somebody_who_is_not_there_is_said() {
+        Visitor.Reply page = SERVER.as("ilse").get("/crew/members/otto/edit");
+        assertThat(page.status()).isEqualTo(404);
+        assertThat(page.text()).contains("There is nobody otto in the crew.");
+    }
+}

@@ -1,0 +1,76 @@
+package weekwright.web.crew;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import weekwright.build.SettingsStore;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class CrewSettingsPageTest {
+    private static final ServerFixture SERVER = ServerFixture.small();
+
+    @AfterAll
+    static void close() {
+        SERVER.close();
+    }
+
+    @Test
+    void every_key_of_every_table_is_there_with_a_sentence() {
+        Visitor.Reply page = SERVER.as("ilse").get("/crew/settings");
+        List<String> keys = new ArrayList<>();
+        for (var table : List.of(
+                SettingsStore.PROJECT,
+                SettingsStore.PUBLISHING,
+                SettingsStore.WEATHER,
+                SettingsStore.ORDERS,
+                SettingsStore.MONEY,
+                SettingsStore.EMERGENCY,
+                SettingsStore.MODEL)) {
+            table.shape().names().forEach(key -> keys.add(table.name() + "-" + key));
+        }
+        assertThat(page.page().select("section.part input[type=text]").eachAttr("id"))
+                .containsExactlyElementsOf(keys);
+        assertThat(page.page().select("section.part .hint").eachText())
+                .doesNotContain("")
+                .hasSameSizeAs(keys);
+    }
+
+    @Test
+    void a_table_is_saved_and_what_is_wrong_is_told_at_its_field() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply page = ilse.get("/crew/settings");
+        Visitor.Reply refused = ilse.form(page, "form:has(button[value=publishing])")
+                .with("weekday", "someday")
+                .with("early_days", "-1")
+                .press("publishing");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.page().select("[id=publishing-weekday]").val()).isEqualTo("someday");
+        assertThat(refused.troubles()).containsExactly("\"-1\" is under 0; write 0 to 365");
+        Visitor.Reply saved = ilse.follow(ilse.form(refused, "form:has(button[value=publishing])")
+                .with("weekday", "Thursday")
+                .with("early_days", "2")
+                .press("publishing"));
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("Settings kept: Publishing.");
+        assertThat(SERVER.db().read(SettingsStore::get).earlyDays()).isEqualTo(2);
+    }
+
+    @Test
+    void the_currency_is_not_changed_under_the_amounts() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply refused = ilse.form(ilse.get("/crew/settings"), "form:has(button[value=project])")
+                .with("currency", "JPY")
+                .press("project");
+        assertThat(refused.troubles())
+                .containsExactly("\"JPY\" is not EUR, in which all amounts here stand; export the project, change it"
+                        + " there, and import it again");
+    }
+
+    @Test
+    void a_helper_is_sent_away() {
+        assertThat(SERVER.as("noor").get("/crew/settings").status()).isEqualTo(403);
+    }
+}

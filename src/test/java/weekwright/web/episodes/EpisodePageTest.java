@@ -1,0 +1,71 @@
+package weekwright.web.episodes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class EpisodePageTest {
+    private static final ServerFixture SERVER = ServerFixture.small();
+
+    @AfterAll
+    static void close() {
+        SERVER.close();
+    }
+
+    @Test
+    void a_step_is_refused_then_marked_and_taken_back() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply page = bram.get("/episodes/ep.12");
+        Visitor.Reply refused = bram.form(page, "form.mark").with("step", "cut").press("mark");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "\"Boards for the gate\" cannot be ready before its footage is complete; mark that first");
+        assertThat(bram.form(refused, "form.mark").value("step")).isEqualTo("cut");
+        Visitor.Reply marked = bram.follow(
+                bram.form(refused, "form.mark").with("step", "footage-complete").press("mark"));
+        assertThat(marked.page().select(".flash p").text())
+                .isEqualTo("Footage complete on 25 November. \"First shaving off the board\" is a must-have shot"
+                        + " that is not captured.");
+        Visitor.Reply back = bram.follow(bram.form(marked, ".flash form").send());
+        assertThat(back.page().select(".flash p").text()).isEqualTo("The mark “footage complete” is taken away.");
+    }
+
+    @Test
+    void a_ready_episode_is_published() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply published =
+                bram.follow(bram.form(bram.get("/episodes/ep.11"), "form.mark").press("mark"));
+        assertThat(published.page().select(".lead").text()).isEqualTo("Published on 25 November.");
+    }
+
+    @Test
+    void a_shot_is_captured_taken_back_and_called_off() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply captured = bram.follow(bram.form(bram.get("/episodes/ep.12"), "form:has(button[value=capture])")
+                .with("clip", "A1 7")
+                .press("capture"));
+        assertThat(captured.page().select(".flash p").text()).isEqualTo("Captured: First shaving off the board.");
+        assertThat(captured.page().select(".shot-forms li span .quiet").get(0).text())
+                .isEqualTo("close, must have, captured Wed 25 Nov, clip A1 7");
+        Visitor.Reply again = bram.follow(
+                bram.form(captured, "form:has(button[value=uncapture])").press("uncapture"));
+        Visitor.Reply off =
+                bram.follow(bram.form(again, "form:has(button[value=off])").press("off"));
+        assertThat(off.page().select(".flash p").text()).isEqualTo("Not filmed, called off for safety.");
+        Visitor.Reply wanted =
+                bram.follow(bram.form(off, "form:has(button[value=uncapture])").press("uncapture"));
+        assertThat(wanted.page().select(".flash p").text())
+                .isEqualTo("Still to be captured: First shaving off the board.");
+    }
+
+    @Test
+    void an_episode_that_is_not_there_is_said() {
+        Visitor.Reply page = SERVER.as("bram").get("/episodes/ep.99");
+        assertThat(page.status()).isEqualTo(404);
+        assertThat(page.text()).contains("There is no episode ep.99.");
+    }
+}

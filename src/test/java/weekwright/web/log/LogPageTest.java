@@ -1,0 +1,161 @@
+package weekwright.web.log;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import weekwright.base.Id;
+import weekwright.build.TaskStore;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class LogPageTest {
+    private static final ServerFixture SERVER = ServerFixture.small();
+
+    @AfterAll
+    static void close() {
+        SERVER.close();
+    }
+
+    @Test
+    void the_person_of_this_browser_and_a_task_are_pressed_already() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply page = ilse.get("/log");
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.page().select("h1").text()).isEqualTo("Log, Wed 25 Nov");
+        assertThat(page.page().select("input[name=who][checked]").eachAttr("value"))
+                .containsExactly("ilse");
+        assertThat(page.page().select("input[name=task][checked]").eachAttr("value"))
+                .containsExactly("weir.2");
+        assertThat(ilse.form(page, "form[data-log]").value("date")).isEqualTo("2026-11-25");
+    }
+
+    @Test
+    void hours_are_logged_said_and_can_be_taken_back_and_brought_back() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply saved = ilse.form(ilse.get("/log"), "form[data-log]")
+                .with("hours", "3:15")
+                .with("note", "Two stones bedded")
+                .send();
+        assertThat(saved.to()).isEqualTo("/log");
+        Visitor.Reply after = ilse.follow(saved);
+        assertThat(after.page().select(".flash p").text())
+                .isEqualTo("3¼ hours logged for Ilse on Set the sill stones.");
+        assertThat(after.page().select("#today li").eachText())
+                .anyMatch(line -> line.startsWith("Ilse, Set the sill stones Two stones bedded 3¼ h"));
+        Visitor.Reply back = ilse.follow(ilse.form(after, ".flash form").send());
+        assertThat(back.page().select(".flash p").text()).isEqualTo("The entry is taken away.");
+        Visitor.Reply again = ilse.follow(ilse.form(back, ".flash form").send());
+        assertThat(again.page().select(".flash p").text()).isEqualTo("The entry is back.");
+    }
+
+    @Test
+    void what_is_wrong_is_told_at_its_field_and_what_was_typed_stays() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply refused = bram.form(bram.get("/log"), "form[data-log]")
+                .with("hours", "3x")
+                .with("note", "Rain at noon")
+                .with("date", "2026-11-26")
+                .send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles()).containsExactly("\"3x\" is not hours; write 3.5 or 3:30");
+        assertThat(refused.page().select("#hours").val()).isEqualTo("3x");
+        assertThat(refused.page().select("#note").val()).isEqualTo("Rain at noon");
+        Visitor.Reply late =
+                bram.form(refused, "form[data-log]").with("hours", "3").send();
+        assertThat(late.troubles())
+                .containsExactly("\"2026-11-26\" is still to come; write 2026-11-25 or an earlier day");
+    }
+
+    @Test
+    void nobody_pressed_no_hours_and_no_episode_are_all_told_at_once() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply refused = bram.form(bram.get("/log"), "form[data-log]")
+                .without("who")
+                .with("as", "edit")
+                .with("hours", "")
+                .send();
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "nobody is pressed; press who worked",
+                        "no episode is chosen; choose the episode that was edited",
+                        "is missing; it has to be given");
+    }
+
+    @Test
+    void several_people_get_an_entry_each_and_done_marks_the_task() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply after = bram.follow(bram.form(bram.get("/log"), "form[data-log]")
+                .with("who", "ilse", "bram")
+                .with("task", "other")
+                .with("other", "gate.1")
+                .with("hours", "2")
+                .with("state", "done")
+                .with("cost", "12.40")
+                .with("payee", "Ironmonger")
+                .send());
+        assertThat(after.page().select(".flash p").text())
+                .isEqualTo("2 hours each logged for Ilse and Bram on Plane the gate boards. It is done. The cost is"
+                        + " in the books.");
+        assertThat(SERVER.db()
+                        .read(read -> TaskStore.TABLE.find(read, new Id("gate.1")))
+                        .orElseThrow()
+                        .value()
+                        .done())
+                .isPresent();
+        bram.follow(bram.form(after, ".flash form").send());
+        assertThat(SERVER.db()
+                        .read(read -> TaskStore.TABLE.find(read, new Id("gate.1")))
+                        .orElseThrow()
+                        .value()
+                        .done())
+                .isEmpty();
+    }
+
+    @Test
+    void nearly_asks_for_the_hours_left_and_keeps_them() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply refused = ilse.form(ilse.get("/log"), "form[data-log]")
+                .with("hours", "1")
+                .with("state", "nearly")
+                .send();
+        assertThat(refused.troubles()).containsExactly("is missing; say about how many hours are left");
+        Visitor.Reply after = ilse.follow(
+                ilse.form(refused, "form[data-log]").with("left", "4½").send());
+        assertThat(after.page().select(".flash p").text())
+                .isEqualTo("1 hour logged for Ilse on Set the sill stones. About 4½ hours left.");
+    }
+
+    @Test
+    void nothing_done_is_kept_with_its_reason() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply page = ilse.get("/log");
+        Visitor.Reply refused = ilse.form(page, ".nothing form").press("nothing");
+        assertThat(refused.troubles()).containsExactly("is missing; it has to be given");
+        Visitor.Reply after = ilse.follow(
+                ilse.form(refused, ".nothing form").with("reason", "weather").press("nothing"));
+        assertThat(after.page().select(".flash p").text()).isEqualTo("Ilse: nothing done on 25 November, weather.");
+        Visitor.Reply back = ilse.follow(ilse.form(after, ".flash form").send());
+        assertThat(back.page().select(".flash p").text()).isEqualTo("The stopped day is taken away.");
+    }
+
+    @Test
+    void a_helper_logs_own_hours_and_no_money() {
+        Visitor noor = SERVER.as("noor");
+        Visitor.Reply page = noor.get("/log");
+        assertThat(page.page().select("input[name=who]").eachAttr("value")).containsExactly("noor");
+        assertThat(page.page().select("#cost")).isEmpty();
+        Visitor.Reply money = noor.form(page, "form[data-log]")
+                .with("hours", "2")
+                .with("cost", "5")
+                .send();
+        assertThat(money.status()).isEqualTo(403);
+        assertThat(money.text())
+                .contains("Costs are entered by the crew. Nothing was saved; take the cost out and send it again.");
+        Visitor.Reply other = noor.form(page, "form[data-log]")
+                .with("hours", "2")
+                .with("who", "ilse")
+                .send();
+        assertThat(other.troubles()).containsExactly("\"ilse\" is not one of those here; choose one of the list");
+    }
+}

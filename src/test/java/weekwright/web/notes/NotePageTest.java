@@ -1,0 +1,104 @@
+package weekwright.web.notes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import weekwright.db.Db;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.notes.Photo;
+import weekwright.notes.PhotoStore;
+import weekwright.testkit.OakMill;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
+import weekwright.testkit.Visitor;
+
+class NotePageTest {
+    private static final ServerFixture SERVER = ServerFixture.of(NotePageTest::fill);
+
+    @AfterAll
+    static void close() {
+        SERVER.close();
+    }
+
+    private static void fill(Db db) {
+        SmallProject.fill(db);
+        db.write("test", write -> {
+            NoteStore.TABLE.insert(
+                    write,
+                    OakMill.row(
+                            Note.class,
+                            "id",
+                            "n1",
+                            "title",
+                            "Sill stones",
+                            "date",
+                            "2026-11-09",
+                            "author",
+                            "ilse",
+                            "stage",
+                            "weir",
+                            "tasks",
+                            "weir.2",
+                            "visible",
+                            "everyone",
+                            "text",
+                            "Two of *nine* lie.\n\n- [x] bedded\n\n<script>alert(1)</script>"));
+            NoteStore.TABLE.insert(
+                    write,
+                    OakMill.row(Note.class, "id", "n2", "title", "Frost", "date", "2026-11-20", "text", "No lime."));
+            PhotoStore.TABLE.insert(
+                    write,
+                    OakMill.row(
+                            Photo.class,
+                            "note",
+                            "n1",
+                            "file",
+                            "sill.png",
+                            "caption",
+                            "The first two",
+                            "alternative",
+                            "Two dressed stones in a row"));
+            return null;
+        });
+    }
+
+    @Test
+    void a_note_shows_its_markdown_its_picture_and_that_day_s_hours() {
+        Visitor.Reply page = SERVER.as("ilse").get("/notes/n1");
+        assertThat(page.page().select("article h1").text()).isEqualTo("Sill stones");
+        assertThat(page.page().select("article em").text()).isEqualTo("nine");
+        assertThat(page.page().select("article script")).isEmpty();
+        assertThat(page.page().select("article").text()).contains("<script>alert(1)</script>");
+        assertThat(page.page().select("article img").attr("src")).isEqualTo("/photos/sill.png");
+        assertThat(page.page().select("article img").attr("alt")).isEqualTo("Two dressed stones in a row");
+        assertThat(page.page().select("aside table tr").eachText())
+                .containsExactly("Ilse Set the sill stones 7", "Hours 7");
+    }
+
+    @Test
+    void pictures_come_from_the_project_s_folder_alone() throws Exception {
+        Path photos = SERVER.app().folder().photos();
+        Files.createDirectories(photos);
+        Files.write(photos.resolve("sill.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G'});
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply picture = ilse.get("/photos/sill.png");
+        assertThat(picture.status()).isEqualTo(200);
+        assertThat(picture.header("content-type")).startsWith("image/png");
+        for (String other :
+                new String[] {"/photos/..%2Fbuild.db", "/photos/build.db", "/photos/none.png", "/photos/.png"}) {
+            assertThat(ilse.get(other).status()).as(other).isIn(400, 404);
+        }
+        assertThat(SERVER.as("noor").get("/photos/sill.png").status()).isEqualTo(403);
+    }
+
+    @Test
+    void a_note_that_is_not_there_is_said() {
+        Visitor.Reply page = SERVER.as("ilse").get("/notes/n9");
+        assertThat(page.status()).isEqualTo(404);
+        assertThat(page.text()).contains("There is no note n9.");
+    }
+}
