@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import weekwright.testkit.PlainProject;
+import weekwright.testkit.SmallFiles;
 
 /** Exit statuses and whole messages; the commands run in this process with their streams caught. */
 class CommandLinesTest {
@@ -32,7 +32,7 @@ class CommandLinesTest {
                         new PrintStream(out, true, StandardCharsets.UTF_8),
                         new PrintStream(err, true, StandardCharsets.UTF_8),
                         false,
-                        PlainProject.CLOCK,
+                        SmallFiles.CLOCK,
                         2),
                 arguments);
         return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
@@ -41,7 +41,7 @@ class CommandLinesTest {
     private Path files() {
         Path files = temp.resolve("files");
         if (!Files.exists(files)) {
-            PlainProject.in(files);
+            SmallFiles.in(files);
         }
         return files;
     }

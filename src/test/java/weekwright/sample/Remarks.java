@@ -69,6 +69,7 @@ final class Remarks {
             List.of("Next week's cards copied and looked through"),
             List.of("Selects", "Looked for a beginning"),
             List.of("Selects"));
+
     private static final List<String> SHOPS = List.of(
             "Sharpening",
             "Swept, stove wood in",

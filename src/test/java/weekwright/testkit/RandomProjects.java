@@ -101,9 +101,10 @@ public final class RandomProjects {
         switch (random.nextInt(8)) {
             case 0 -> task.outdoors();
             case 1 -> task.season(401, 930);
-            case 2 -> task.notBefore(LocalDate.parse(ProjectInputs.TODAY)
-                    .plusDays(random.nextInt(60))
-                    .toString());
+            case 2 ->
+                task.notBefore(LocalDate.parse(ProjectInputs.TODAY)
+                        .plusDays(random.nextInt(60))
+                        .toString());
             case 3 -> task.priority(1);
             default -> {}
         }

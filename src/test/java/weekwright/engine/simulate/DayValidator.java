@@ -184,7 +184,9 @@ final class DayValidator implements Trace {
 
     private void company(Inputs.Task task, int hands, int company, int operator, int clock, String as) {
         if (company >= 0) {
-            assertThat(hands >> company & 1).as(as + ": company is not one of the hands").isZero();
+            assertThat(hands >> company & 1)
+                    .as(as + ": company is not one of the hands")
+                    .isZero();
             assertThat(company).as(as + ": company is not at the camera").isNotEqualTo(operator);
             assertThat(allowed(company, task)).as(as + ": company's hazards").isTrue();
             spend(company, clock, as);
@@ -202,17 +204,12 @@ final class DayValidator implements Trace {
     }
 
     private void camera(
-            Inputs.Task task,
-            boolean first,
-            int hands,
-            int company,
-            int operator,
-            int clock,
-            int filming,
-            String as) {
+            Inputs.Task task, boolean first, int hands, int company, int operator, int clock, int filming, String as) {
         if (filming > 0) {
             assertThat(films(operator)).as(as + ": operator's trade").isTrue();
-            assertThat(hands >> operator & 1).as(as + ": operator is not one of the hands").isZero();
+            assertThat(hands >> operator & 1)
+                    .as(as + ": operator is not one of the hands")
+                    .isZero();
             assertThat(operator).as(as + ": operator is not the company").isNotEqualTo(company);
             spend(operator, filming, as);
         }
@@ -371,7 +368,9 @@ final class DayValidator implements Trace {
         assertThat(lineThere[line]).as(where + ": line " + line + " comes once").isFalse();
         lineThere[line] = true;
         cash -= amount;
-        assertThat(paid[line] + amount).as(where + ": line " + line + " is paid once").isEqualTo(luck.cost[line]);
+        assertThat(paid[line] + amount)
+                .as(where + ": line " + line + " is paid once")
+                .isEqualTo(luck.cost[line]);
     }
 
     @Override

@@ -36,4 +36,20 @@ class EpisodesPageTest {
     void a_helper_is_sent_away() {
         assertThat(SERVER.as("noor").get("/episodes").status()).isEqualTo(403);
     }
+
+    @Test
+    void more_than_the_story_bank_holds_is_refused_and_what_was_typed_stays() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply refused = bram.form(bram.get("/episodes"), "form:has(button[value=bank])")
+                .with("title", "Loose ends")
+                .with("slot", "2026-11-13")
+                .with("minutes", "30")
+                .press("bank");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "\"30\" is more than the story bank holds of finished tasks, 0 minutes; write fewer, or"
+                                + " list the episode with what it tells");
+        assertThat(refused.page().select("#title").val()).isEqualTo("Loose ends");
+    }
 }

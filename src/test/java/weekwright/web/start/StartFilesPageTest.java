@@ -67,6 +67,7 @@ class StartFilesPageTest {
         assertThat(bringIn("mill").troubles())
                 .containsExactly("\"mill\" is not a whole path; write it from the root of the disk on");
         assertThat(bringIn("/nowhere/mill").troubles())
-                .containsExactly("\"/nowhere/mill\" is no folder on this machine; write the path of the folder of files");
+                .containsExactly(
+                        "\"/nowhere/mill\" is no folder on this machine; write the path of the folder of files");
     }
 }

@@ -30,7 +30,8 @@ class StartPageTest {
             assertThat(copied.status()).isEqualTo(303);
             assertThat(copied.to()).isEqualTo("/ahead");
             assertThat(server.app().folder().isProject()).isTrue();
-            assertThat(server.db().read(weekwright.build.StageStore.TABLE::count)).isGreaterThan(7);
+            assertThat(server.db().read(weekwright.build.StageStore.TABLE::count))
+                    .isGreaterThan(7);
         }
     }
 
