@@ -9,7 +9,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.testkit.PlainProject;
+import weekwright.testkit.SmallFiles;
 
 class ProjectSourceTest {
     @TempDir
@@ -17,7 +17,7 @@ class ProjectSourceTest {
 
     @Test
     void rule_109_without_a_day_it_is_today_in_the_zone_of_the_project() throws Exception {
-        PlainProject files = PlainProject.in(temp.resolve("files"));
+        SmallFiles files = SmallFiles.in(temp.resolve("files"));
         // half past eleven at night in Greenwich is half past midnight in Berlin, the zone of the project
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T23:30:00Z"), ZoneOffset.UTC);
         try (ProjectSource source = ProjectSource.open(files.folder(), clock)) {

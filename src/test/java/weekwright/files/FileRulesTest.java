@@ -7,15 +7,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import weekwright.testkit.PlainProject;
+import weekwright.testkit.SmallFiles;
 
 /** Rules 102, 103, 112 and 114: words of the columns and of the settings, episodes and their slots. */
 class FileRulesTest {
     @TempDir
     Path temp;
 
-    private PlainProject small() {
-        return PlainProject.in(temp.resolve("files"));
+    private SmallFiles small() {
+        return SmallFiles.in(temp.resolve("files"));
     }
 
     @ParameterizedTest
@@ -73,7 +73,7 @@ class FileRulesTest {
 
     @Test
     void rule_112_five_keys_are_enough() {
-        PlainProject project = small().file(
+        SmallFiles project = small().file(
                         "project.toml",
                         "format = 1",
                         "name = \"The oak footbridge\"",
