@@ -45,7 +45,7 @@ final class ProjectSource implements AutoCloseable {
                     .withSettings(place);
         }
         if (!Files.isRegularFile(place.resolve(ProjectToml.FILE))) {
-            throw Failure.fault(place + " is no project: it has neither " + Folder.DATABASE + " nor " + ProjectToml.FILE
+            throw Failure.fault(place + " is no project: it has neither a database nor " + ProjectToml.FILE
                     + ". Name a project's folder, or a folder of plain files.");
         }
         Path temporary = temporaryFolder();

@@ -240,15 +240,15 @@ public final class Db implements AutoCloseable {
     }
 
     /**
-     * Writes a consistent copy of the database into a file that is not there yet; reading and writing go on meanwhile, but
-     * no change is under way when the copy begins.
+     * Writes a consistent copy of the database into a folder that has none yet, under the database's own name; reading and
+     * writing go on meanwhile, but no change is under way when the copy begins.
      *
      * @throws StoreTrouble when disk or database failed
      */
-    public void copyTo(Path file) {
+    public void copyInto(Path folder) {
         writerLock.lock();
         try (Handle handle = Jdbi.create(writing).open()) {
-            handle.execute("VACUUM INTO ?", file.toString());
+            handle.execute("VACUUM INTO ?", folder.resolve(Folder.DATABASE).toString());
         } catch (RuntimeException e) {
             throw translated(e);
         } finally {

@@ -47,6 +47,13 @@ public final class Folder {
         return Files.isRegularFile(path.resolve(DATABASE));
     }
 
+    /** Removes the database of a project that was begun and given up; it must not be open. */
+    public void removeDatabase() throws IOException {
+        for (String ending : new String[] {"", "-wal", "-shm"}) {
+            Files.deleteIfExists(path.resolve(DATABASE + ending));
+        }
+    }
+
     /** Whether it does not exist yet, or holds nothing but a lock file. */
     public boolean isEmpty() throws FolderRefused {
         if (!Files.exists(path)) {

@@ -107,7 +107,7 @@ public final class ImportProject {
         try {
             Files.createDirectories(backup);
             if (standing) {
-                db.copyTo(backup.resolve(Folder.DATABASE));
+                db.copyInto(backup);
             }
             PictureMove pictures = PictureMove.prepare(data.source(), folder.path());
             try {
@@ -214,9 +214,7 @@ public final class ImportProject {
                 PictureMove.remove(folder.path());
                 return;
             }
-            for (String name : List.of(Folder.DATABASE, Folder.DATABASE + "-wal", Folder.DATABASE + "-shm")) {
-                Files.deleteIfExists(folder.path().resolve(name));
-            }
+            folder.removeDatabase();
             PictureMove.remove(folder.photos());
             PictureMove.remove(folder.receipts());
             PictureMove.remove(folder.path().resolve("backups"));

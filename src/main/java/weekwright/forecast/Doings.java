@@ -17,6 +17,9 @@ final class Doings implements Trace {
     record Doing(String kind, int task, int episode) {}
 
     static final String BESIDE = "beside";
+    /** Chances are summed day by day and a day is lost when the sum passes 1 (rule 54): 2 loses the first day too. */
+    static final double EVERY_DAY_LOST = 2;
+
 
     private final Inputs inputs;
     private final int days;
@@ -31,7 +34,7 @@ final class Doings implements Trace {
      * Runs the plan.
      *
      * @param days how many days from the as-of day on are kept
-     * @param lost chance of a day lost outdoors, 0 or 1
+     * @param lost chance of a day lost outdoors: 0 for a dry week, {@link #EVERY_DAY_LOST} for a wet one
      */
     static Doings of(Inputs inputs, Plan plan, int days, double lost) {
         Doings doings = new Doings(inputs, days);

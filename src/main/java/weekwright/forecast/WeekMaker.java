@@ -44,7 +44,7 @@ final class WeekMaker {
         this.asOf = basis.asOf();
         this.monday = asOf.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         this.dry = Doings.of(inputs, plan, DAYS, 0);
-        this.wet = Doings.of(inputs, plan, DAYS, 1);
+        this.wet = Doings.of(inputs, plan, DAYS, Doings.EVERY_DAY_LOST);
         this.forecast = forecast;
         inputs.tasks().forEach(task -> tasks.put(task.id(), task));
     }

@@ -123,7 +123,7 @@ class CommandLinesTest {
                         1,
                         "",
                         other
-                                + " is no project: it has neither build.db nor project.toml. Name a project's folder, or a"
+                                + " is no project: it has neither a database nor project.toml. Name a project's folder, or a"
                                 + " folder of plain files.\n"));
         Path nowhere = temp.resolve("nowhere");
         assertThat(run("week", nowhere.toString()))
