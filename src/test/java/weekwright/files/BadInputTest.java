@@ -8,39 +8,23 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-<<<<<<< HEAD
-import weekwright.testkit.SmallFiles;
-=======
 import weekwright.testkit.PlainProject;
->>>>>>> main
 
 /** What people get wrong in the files' contents: each fault and remark with its whole sentence. */
 class BadInputTest {
     @TempDir
     Path temp;
 
-<<<<<<< HEAD
-    private SmallFiles small() {
-        return SmallFiles.in(temp.resolve("files"));
-    }
-
-    private static void fault(SmallFiles project, String... texts) {
-=======
     private PlainProject small() {
         return PlainProject.in(temp.resolve("files"));
     }
 
     private static void fault(PlainProject project, String... texts) {
->>>>>>> main
         assertThat(project.faults()).containsExactly(texts);
         assertThat(project.read().data()).isEmpty();
     }
 
-<<<<<<< HEAD
-    private static void remark(SmallFiles project, String... texts) {
-=======
     private static void remark(PlainProject project, String... texts) {
->>>>>>> main
         assertThat(project.read().faults()).isEmpty();
         assertThat(project.remarks()).containsExactly(texts);
         assertThat(project.read().data()).isPresent();
@@ -95,11 +79,7 @@ class BadInputTest {
             tasks.add("t" + i + ",deck,Task " + i + ",work");
             links.add("t" + (i + 1) % 1500 + ",t" + i);
         }
-<<<<<<< HEAD
-        SmallFiles small = bare().file("tasks.csv", tasks.toArray(String[]::new));
-=======
         PlainProject small = bare().file("tasks.csv", tasks.toArray(String[]::new));
->>>>>>> main
         List<String> faults =
                 small.file("links.csv", links.toArray(String[]::new)).faults();
         assertThat(faults).hasSize(1);
@@ -110,13 +90,8 @@ class BadInputTest {
     }
 
     /** project.toml, crew, stages and one task: all that such a project needs and no more. */
-<<<<<<< HEAD
-    private SmallFiles bare() {
-        SmallFiles small = small();
-=======
     private PlainProject bare() {
         PlainProject small = small();
->>>>>>> main
         for (String name : List.of(
                 "days-off",
                 "stopped",
@@ -150,11 +125,7 @@ class BadInputTest {
 
     @Test
     void an_empty_project_is_accepted() {
-<<<<<<< HEAD
-        SmallFiles small = bare();
-=======
         PlainProject small = bare();
->>>>>>> main
         for (String name : List.of("tasks", "stages", "crew", "pledge-levels", "incidents", "cautions")) {
             small.remove(name + ".csv");
         }
@@ -362,11 +333,7 @@ class BadInputTest {
 
     @Test
     void utf_16_and_other_encodings_are_faults_with_line_and_byte() {
-<<<<<<< HEAD
-        SmallFiles small = small();
-=======
         PlainProject small = small();
->>>>>>> main
         byte[] sixteen = small.text("tells.csv").getBytes(StandardCharsets.UTF_16);
         byte[] littleUnmarked = small.text("shots.csv").getBytes(StandardCharsets.UTF_16LE);
         byte[] windows = "id,name\r\ndeck,Gel\u00e4nder\r\n".getBytes(StandardCharsets.ISO_8859_1);
@@ -380,11 +347,7 @@ class BadInputTest {
 
     @Test
     void a_picture_in_the_place_of_a_file_is_a_fault() {
-<<<<<<< HEAD
-        SmallFiles small = small();
-=======
         PlainProject small = small();
->>>>>>> main
         byte[] zip = new byte[200];
         System.arraycopy("PK\u0003\u0004 a b c".getBytes(StandardCharsets.US_ASCII), 0, zip, 0, 10);
         fault(

@@ -13,23 +13,14 @@ import org.junit.jupiter.api.io.TempDir;
 import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.files.csv.ProjectData;
-<<<<<<< HEAD
-import weekwright.testkit.SmallFiles;
-=======
 import weekwright.testkit.PlainProject;
->>>>>>> main
 
 class RoundTripTest {
     @TempDir
     Path temp;
 
-<<<<<<< HEAD
-    private SmallFiles small() {
-        return SmallFiles.in(temp.resolve("files"));
-=======
     private PlainProject small() {
         return PlainProject.in(temp.resolve("files"));
->>>>>>> main
     }
 
     /** Every file of a folder by its path in it; text as text, so that a difference can be read. */
@@ -44,11 +35,7 @@ class RoundTripTest {
         return files;
     }
 
-<<<<<<< HEAD
-    private void importThenExportIsEqual(SmallFiles project) throws Exception {
-=======
     private void importThenExportIsEqual(PlainProject project) throws Exception {
->>>>>>> main
         try (Db db = project.imported(temp.resolve("project"))) {
             ExportProject.into(db, new Folder(temp.resolve("project")), temp.resolve("exported"));
         }
@@ -75,13 +62,8 @@ class RoundTripTest {
             ExportProject.into(db, new Folder(first), temp.resolve("exported"));
             before = db.read(read -> ProjectData.of(read, first).orElseThrow());
         }
-<<<<<<< HEAD
-        ImportProject.into(temp.resolve("exported"), new Folder(second), false, SmallFiles.TODAY, SmallFiles.CLOCK);
-        try (Db db = new Folder(second).open(SmallFiles.CLOCK)) {
-=======
         ImportProject.into(temp.resolve("exported"), new Folder(second), false, PlainProject.TODAY, PlainProject.CLOCK);
         try (Db db = new Folder(second).open(PlainProject.CLOCK)) {
->>>>>>> main
             after = db.read(read -> ProjectData.of(read, second).orElseThrow());
         }
         assertThat(after.settings()).isEqualTo(before.settings());
@@ -95,11 +77,7 @@ class RoundTripTest {
     @Test
     void rule_100_semicolons_a_byte_order_mark_line_feeds_and_other_column_order_are_read_and_written_canonically()
             throws Exception {
-<<<<<<< HEAD
-        SmallFiles small = small();
-=======
         PlainProject small = small();
->>>>>>> main
         Map<String, String> canonical = files(small.folder());
         small.file("links.csv", "x");
         small.bytes(
@@ -125,11 +103,7 @@ class RoundTripTest {
 
     @Test
     void rule_107_money_has_the_digits_of_its_currency() throws Exception {
-<<<<<<< HEAD
-        SmallFiles yen = small().change("project.toml", "EUR", "JPY")
-=======
         PlainProject yen = small().change("project.toml", "EUR", "JPY")
->>>>>>> main
                 .change("project.toml", "\"500.00\"", "\"500\"")
                 .change("project.toml", "\"2000.00\"", "\"2000\"");
         yen.file(
@@ -162,11 +136,7 @@ class RoundTripTest {
 
     @Test
     void letters_of_all_scripts_quotes_bars_and_line_breaks_come_back_as_they_were() throws Exception {
-<<<<<<< HEAD
-        SmallFiles small = small().change("stages.csv", "Oak deck", "\"Deck; \"\"oak\"\", 梁 und Gelände 🪵 =1+1\"")
-=======
         PlainProject small = small().change("stages.csv", "Oak deck", "\"Deck; \"\"oak\"\", 梁 und Gelände 🪵 =1+1\"")
->>>>>>> main
                 .change("shots.csv", "Chips fly from the axe", "-45 $ {{ x }} <b>")
                 .change("notes/2026-05-29-the-last-stone.md", "| The last stone |", "| A bar \\| and a \\\\ here |")
                 .change("project.toml", "\"112\"", "\"112, or \\\"the bell\\\" \\\\ north\"");
@@ -175,11 +145,7 @@ class RoundTripTest {
 
     @Test
     void two_notes_of_one_day_with_one_title_get_files_of_their_own() throws Exception {
-<<<<<<< HEAD
-        SmallFiles small = small();
-=======
         PlainProject small = small();
->>>>>>> main
         String note = small.text("notes/2026-05-29-the-last-stone.md");
         small.remove("notes/2026-05-29-the-last-stone.md");
         small.bytes("notes/2026-05-29-the-last-stone-n1.md", note.getBytes(StandardCharsets.UTF_8));
@@ -195,11 +161,7 @@ class RoundTripTest {
 
     @Test
     void an_export_overwrites_nothing() throws Exception {
-<<<<<<< HEAD
-        SmallFiles small = small();
-=======
         PlainProject small = small();
->>>>>>> main
         Map<String, String> before = files(small.folder());
         try (Db db = small.imported(temp.resolve("project"))) {
             org.assertj.core.api.Assertions.assertThatThrownBy(
