@@ -2,15 +2,19 @@ package weekwright.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.support.ui.Select;
+import weekwright.base.Id;
+import weekwright.episodes.EpisodeStore;
 import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.ServerFixture;
 
-class WeekInTheBrowserTest {
+class InTheBrowserTest {
     @Test
     void the_week_of_the_sample_is_printed_on_one_a4_page_with_the_emergency_block() throws Exception {
         try (ServerFixture server = ServerFixture.sample();
@@ -50,6 +54,24 @@ class WeekInTheBrowserTest {
                     .findElement(By.cssSelector("[data-forecast]"))
                     .getAttribute("data-forecast");
             assertThat(after).isNotEqualTo(before);
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void an_episode_is_marked_published() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "bram")) {
+            browser.open("/episodes/ep.11");
+            new Select(browser.driver().findElement(By.id("step"))).selectByValue("published");
+            browser.driver().findElement(By.cssSelector("main button[value=mark]")).click();
+            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            assertThat(server.db()
+                            .read(read -> EpisodeStore.TABLE.find(read, new Id("ep.11")))
+                            .orElseThrow()
+                            .value()
+                            .published())
+                    .contains(LocalDate.of(2026, 11, 25));
             assertThat(browser.complaints()).isEmpty();
         }
     }
