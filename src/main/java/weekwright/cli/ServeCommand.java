@@ -72,7 +72,8 @@ final class ServeCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Numbers.within("--port", port, 0, MOST_PORT);
         if (sample == (folder != null)) {
-            throw Failure.usage("weekwright serve needs a FOLDER or --sample, one of them. See: weekwright serve --help");
+            throw Failure.usage(
+                    "weekwright serve needs a FOLDER or --sample, one of them. See: weekwright serve --help");
         }
         try {
             return sample ? serveSample() : serve(folder, terminal.clock());

@@ -29,6 +29,7 @@ public final class Setup {
     final long[] gatheringKey;
     /** By day: the gathering of that day or -1; of two on one day the later in the file. */
     final int[] gatheringOn;
+
     final long spreadKey = Streams.key(Streams.Purpose.EFFORT_SPREAD, "");
     final long ratioKey = Streams.key(Streams.Purpose.EFFORT_RATIO, "");
     final long weatherKey = Streams.key(Streams.Purpose.WEATHER, "");

@@ -82,6 +82,7 @@ final class State {
     final int[] due;
     /** Lines to be ordered that are not due yet, in the order of the file. */
     final int[] notDue;
+
     final long[] stagePaid;
     /** Stages for whose material something was paid today. */
     final boolean[] paidToday;
