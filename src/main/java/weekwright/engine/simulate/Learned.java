@@ -84,13 +84,15 @@ public final class Learned {
     TaskEffort effortOf(Task task) {
         int logged = minutes(task, Integer.MIN_VALUE);
         Inputs.Range e = task.estimate();
+        if (task.leftMinutes() >= 0) {
+            int since = task.leftOn() == Inputs.NONE ? 0 : minutes(task, task.leftOn());
+            // without an estimate the spread of one that gives its likely value only (rule 21)
+            Inputs.Range shape = e.given() ? e : new Inputs.Range(0.75, 1, 1.75);
+            return TaskEffort.said(shape.low(), shape.likely(), shape.high(), task.leftMinutes(), since);
+        }
         if (!e.given()) {
             double[] ofStage = finishedMinutes(task.stage());
             return TaskEffort.guessed(ofStage.length > 0 ? ofStage : finishedMinutes(""), logged);
-        }
-        if (task.leftMinutes() >= 0) {
-            int since = task.leftOn() == Inputs.NONE ? 0 : minutes(task, task.leftOn());
-            return TaskEffort.said(e.low(), e.likely(), e.high(), task.leftMinutes(), since);
         }
         if (task.pieces() > 1) {
             List<Worked> byHands =

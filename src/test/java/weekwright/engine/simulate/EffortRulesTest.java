@@ -211,6 +211,15 @@ class EffortRulesTest {
     }
 
     @Test
+    void rule_20_said_left_beats_the_guess_for_a_task_without_an_estimate() {
+        ProjectInputs project = project();
+        project.task("past").logged("2027-01-10", "ana", 90).done("2027-01-10");
+        project.task("a").logged("2027-02-20", "ana", 3).left(6, "2027-02-28");
+        // mean of 0.75, 1 and 1.75 times six hours
+        assertThat(Efforts.of(project.inputs()).expectedLeft(1)).isCloseTo(360 * 6.5 / 6, within(1e-9));
+    }
+
+    @Test
     void rule_22_pieces_once_learned_follow_the_log_without_the_ratio() {
         ProjectInputs project = project();
         project.task("cogs").hours(1, 1, 1).pieces(40, 100).logged("2027-02-20", "ana", Inputs.As.HANDS, 60, 20, false);
