@@ -1,24 +1,14 @@
 package weekwright.render.chart;
 
-import java.io.IOException;
-import java.io.StringReader;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
-import javax.xml.parsers.DocumentBuilder;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
-import org.w3c.dom.Document;
-import org.w3c.dom.Element;
-import org.w3c.dom.NamedNodeMap;
-import org.w3c.dom.Node;
-import org.xml.sax.InputSource;
-import org.xml.sax.SAXException;
-import org.xml.sax.helpers.DefaultHandler;
+import weekwright.render.chart.SvgReader.Element;
 
 /**
  * The crew's own drawing of what they build, inked as its stages are done. Groups named after a stage (by id or label) take
@@ -90,22 +80,9 @@ public final class KeyDrawing {
         if (text.length() > MOST_CHARACTERS) {
             return Optional.empty();
         }
-        try {
-            DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
-            factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-            factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
-            factory.setXIncludeAware(false);
-            factory.setExpandEntityReferences(false);
-            DocumentBuilder builder = factory.newDocumentBuilder();
-            builder.setErrorHandler(new DefaultHandler());
-            Document document = builder.parse(new InputSource(new StringReader(text)));
-            Element root = document.getDocumentElement();
-            return local(root).equals("svg") ? viewBox(root).map(box -> new KeyDrawing(root, box)) : Optional.empty();
-        } catch (SAXException | IOException e) {
-            return Optional.empty();
-        } catch (ParserConfigurationException e) {
-            throw new IllegalStateException("the XML parser of this Java cannot be closed to outside files", e);
-        }
+        return SvgReader.read(text)
+                .filter(root -> root.name().equals("svg"))
+                .flatMap(root -> viewBox(root).map(box -> new KeyDrawing(root, box)));
     }
 
     /** The drawing with each part inked as it stands; the list beside it says the same in words. */
@@ -130,11 +107,8 @@ public final class KeyDrawing {
         if (depth > MOST_DEPTH) {
             return;
         }
-        for (Node node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
-            if (!(node instanceof Element element)) {
-                continue;
-            }
-            String tag = local(element);
+        for (Element element : parent.children()) {
+            String tag = element.name();
             if (tag.equals("g")) {
                 out.append("<g");
                 part(element, named)
@@ -163,24 +137,17 @@ public final class KeyDrawing {
     }
 
     private static Optional<Part> part(Element element, Map<String, Part> named) {
-        NamedNodeMap attributes = element.getAttributes();
-        for (int i = 0; i < attributes.getLength(); i++) {
-            String name = attributes.item(i).getNodeName();
-            if (name.equals("id") || name.equals("label") || name.endsWith(":label")) {
-                Part part = named.get(plain(attributes.item(i).getNodeValue()));
-                if (part != null) {
-                    return Optional.of(part);
-                }
-            }
-        }
-        return Optional.empty();
+        return element.attributes().entrySet().stream()
+                .filter(a -> a.getKey().equals("id")
+                        || a.getKey().equals("label")
+                        || a.getKey().endsWith(":label"))
+                .map(a -> named.get(plain(a.getValue())))
+                .filter(Objects::nonNull)
+                .findFirst();
     }
 
     private static void geometry(Element element, StringBuilder out) {
-        NamedNodeMap attributes = element.getAttributes();
-        for (int i = 0; i < attributes.getLength(); i++) {
-            String name = attributes.item(i).getNodeName();
-            String value = attributes.item(i).getNodeValue();
+        element.attributes().forEach((name, value) -> {
             if (GEOMETRY.contains(name) && VALUE.matcher(value).matches()) {
                 out.append(' ')
                         .append(name)
@@ -188,25 +155,19 @@ public final class KeyDrawing {
                         .append(Svg.escape(value))
                         .append('"');
             }
-        }
+        });
     }
 
     private static Optional<String> viewBox(Element root) {
-        String box = root.getAttribute("viewBox").strip();
+        String box = root.attributes().getOrDefault("viewBox", "").strip();
         if (BOX.matcher(box).matches()) {
             return Optional.of(box);
         }
-        var width = LENGTH.matcher(root.getAttribute("width").strip());
-        var height = LENGTH.matcher(root.getAttribute("height").strip());
+        var width = LENGTH.matcher(root.attributes().getOrDefault("width", "").strip());
+        var height = LENGTH.matcher(root.attributes().getOrDefault("height", "").strip());
         return width.matches() && height.matches()
                 ? Optional.of("0 0 " + width.group(1) + " " + height.group(1))
                 : Optional.empty();
-    }
-
-    /** The name without the prefix of its namespace. */
-    private static String local(Element element) {
-        String name = element.getNodeName();
-        return name.substring(name.indexOf(':') + 1);
     }
 
     /** Names match whatever their case and whether they are divided by spaces, hyphens or underscores. */

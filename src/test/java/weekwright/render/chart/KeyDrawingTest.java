@@ -50,6 +50,13 @@ class KeyDrawingTest {
         assertThat(KeyDrawing.read("not xml")).isEmpty();
         assertThat(KeyDrawing.read("<svg xmlns='http://www.w3.org/2000/svg'/>")).isEmpty();
         assertThat(KeyDrawing.read("<svg viewBox='0 0 1 url(x)'/>")).isEmpty();
+        assertThat(KeyDrawing.read("<svg viewBox='0 0 1 1'><g></svg>")).isEmpty();
+        assertThat(KeyDrawing.read("<svg viewBox='0 0 1 1'/><svg viewBox='0 0 1 1'/>"))
+                .isEmpty();
+        assertThat(KeyDrawing.read("<svg viewBox='0 0 1 1'>" + "<g>".repeat(10_000)))
+                .isEmpty();
+        assertThat(KeyDrawing.read("<svg viewBox='0 0 1 1'" + " x='1'".repeat(50_000) + "/>"))
+                .isEmpty();
         assertThat(KeyDrawing.read("x".repeat(KeyDrawing.MOST_CHARACTERS + 1))).isEmpty();
     }
 
