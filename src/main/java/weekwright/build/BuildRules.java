@@ -2,6 +2,7 @@ package weekwright.build;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,21 +45,23 @@ public final class BuildRules {
         rules.week(today);
     }
 
-    /** Rule 36: told at the first link of the ring. */
+    /** Rule 36: told at the first link of the ring, which the ring is written from. */
     private void rings() {
         for (List<Id> ring : LinkRules.rings(rows.links().list())) {
+            List<Id> once = new ArrayList<>(ring.subList(0, ring.size() - 1));
             for (int i = 0; i < rows.links().size(); i++) {
                 Link link = rows.links().get(i);
-                int at = ring.indexOf(link.task());
-                if (at > 0 && ring.get(at - 1).equals(link.after())
-                        || at == 0 && ring.get(ring.size() - 2).equals(link.after())) {
+                int at = once.indexOf(link.after());
+                if (at >= 0 && once.get((at + 1) % once.size()).equals(link.task())) {
+                    Collections.rotate(once, -at);
+                    once.add(once.get(0));
                     rows.links()
                             .fault(
                                     problems,
                                     i,
                                     "after",
                                     link.after().value(),
-                                    "closes a ring in which tasks wait for each other: " + LinkRules.written(ring),
+                                    "closes a ring in which tasks wait for each other: " + LinkRules.written(once),
                                     "take one of its links out");
                     break;
                 }

@@ -1,6 +1,8 @@
 package weekwright.cli;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.MissingParameterException;
@@ -64,6 +66,7 @@ public final class CommandLines {
     public static int run(Terminal terminal, String... arguments) {
         CommandLine line = new CommandLine(new Weekwright());
         for (Object command : List.of(
+                new ServeCommand(terminal),
                 new CheckCommand(terminal),
                 new ImportCommand(terminal),
                 new ExportCommand(terminal),
@@ -91,22 +94,29 @@ public final class CommandLines {
     /** One sentence and where to read more. */
     private static String usage(ParameterException trouble) {
         String name = trouble.getCommandLine().getCommandSpec().qualifiedName();
-        return sentence(trouble, name) + ". See: " + name + " --help";
+        String sentence = sentence(trouble, name);
+        return sentence + (sentence.endsWith("?") ? "" : ".") + " See: " + name + " --help";
     }
 
     private static String sentence(ParameterException trouble, String name) {
         if (trouble instanceof UnmatchedArgumentException unmatched) {
             String given = unmatched.getUnmatched().get(0);
-            String word = unmatched.isUnknownOption() ? "the option " + given : given;
+            boolean option = given.startsWith("-");
             List<String> near = unmatched.getSuggestions();
-            return name + " does not know " + word
-                    + (near.isEmpty() ? "" : "; did you mean " + near.get(0) + "?").replace("?.", "?");
+            return name + " does not know " + (option ? "the option " : "") + given
+                    + (near.isEmpty() || !option ? "" : "; did you mean " + near.get(0) + "?");
         }
         if (trouble instanceof MissingParameterException missing) {
             return name + " needs "
                     + missing.getMissing().stream()
                             .map(CommandLine.Model.ArgSpec::paramLabel)
-                            .collect(java.util.stream.Collectors.joining(" and "));
+                            .collect(Collectors.joining(" and "));
+        }
+        if (trouble.getArgSpec() instanceof CommandLine.Model.OptionSpec option && trouble.getValue() != null) {
+            String what = option.type() == LocalDate.class
+                    ? "is not a date; write it like 2026-11-25"
+                    : "is not a whole number";
+            return option.longestName() + " \"" + trouble.getValue() + "\" " + what;
         }
         return trouble.getMessage();
     }

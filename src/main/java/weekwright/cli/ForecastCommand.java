@@ -67,7 +67,7 @@ final class ForecastCommand implements Callable<Integer> {
                 ProgressLine progress = new ProgressLine(terminal, "futures", trials)) {
             LocalDate day = project.day(today);
             ForecastRun.Made made = ForecastRun.run(project.basis(day), trials, seed, processors, progress);
-            progress.close();
+            progress.stop();
             if (json) {
                 project.remarks().forEach(remark -> terminal.err().println(remark.text()));
                 terminal.out().println(new ForecastJson(made.basis().moneyDigits()).lines(made.forecast()));

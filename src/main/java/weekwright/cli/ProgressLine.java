@@ -40,7 +40,12 @@ final class ProgressLine implements Progress, AutoCloseable {
     }
 
     @Override
-    public synchronized void close() {
+    public void close() {
+        stop();
+    }
+
+    /** Takes the bar away; more than once does no harm. */
+    synchronized void stop() {
         if (bar != null) {
             bar.close();
             bar = null;

@@ -110,7 +110,8 @@ final class ProjectSource implements AutoCloseable {
         }
     }
 
-    private static void remove(Path folder) {
+    /** Removes a folder with all that is in it. */
+    static void remove(Path folder) {
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.deleteIfExists(path);

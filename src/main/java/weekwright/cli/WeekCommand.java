@@ -49,7 +49,7 @@ final class WeekCommand implements Callable<Integer> {
             ForecastRun.Planned planned = new ForecastRun.Planned(basis, Forecasts.SEED);
             Forecast forecast = planned.run(Forecasts.FIRST_LOOK, terminal.threads(), progress)
                     .forecast();
-            progress.close();
+            progress.stop();
             WeekPlan week = project.db().read(read -> WeekPlan.of(read, basis, planned, Optional.of(forecast)));
             if (json) {
                 terminal.out().println(new ForecastJson(basis.moneyDigits()).lines(week));

@@ -304,7 +304,7 @@ public record Inputs(
         REST
     }
 
-    /** A week line of the crew's own; {@code task} and {@code episode} "" if none. */
+    /** A week line of the crew's own; {@code task} and {@code episode} "" if none; a line of nobody ("") reserves no hours. */
     public record OwnLine(int date, String crew, String task, String episode, LineKind kind, int minutes) {}
 
     /** Where material comes from. */

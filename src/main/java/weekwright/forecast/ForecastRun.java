@@ -37,10 +37,23 @@ public final class ForecastRun {
 
         /** Finds the order of work. */
         public Planned(Basis basis, long seed) {
+            this(basis, seed, new Setup(basis.inputs()));
+        }
+
+        private Planned(Basis basis, long seed, Setup setup) {
+            this(basis, seed, setup, Planner.plan(setup, seed, PASSES));
+        }
+
+        /** With an order of work that is given. */
+        public Planned(Basis basis, long seed, Plan plan) {
+            this(basis, seed, new Setup(basis.inputs()), plan);
+        }
+
+        private Planned(Basis basis, long seed, Setup setup, Plan plan) {
             this.basis = basis;
             this.seed = seed;
-            this.setup = new Setup(basis.inputs());
-            this.plan = Planner.plan(setup, seed, PASSES);
+            this.setup = setup;
+            this.plan = plan;
         }
 
         /** The order of work. */

@@ -8,6 +8,7 @@ import java.text.DecimalFormatSymbols;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Currency;
 import java.util.List;
@@ -23,23 +24,6 @@ public final class Formats {
     /** The minus sign, as wide as a plus. */
     public static final String MINUS = "\u2212";
 
-    private static final String[] MONTHS = {
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December"
-    };
-    private static final String[] WEEKDAYS = {
-        "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"
-    };
     private static final String[] NUMBERS = {
         "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"
     };
@@ -193,7 +177,7 @@ public final class Formats {
 
     /** {@code December}. */
     public static String month(LocalDate day) {
-        return MONTHS[day.getMonthValue() - 1];
+        return day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     /** {@code Dec}. */
@@ -208,12 +192,12 @@ public final class Formats {
 
     /** {@code Friday}. */
     public static String weekday(LocalDate day) {
-        return WEEKDAYS[day.getDayOfWeek().getValue() - 1];
+        return day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     /** {@code Fridays}. */
     public static String weekdays(DayOfWeek weekday) {
-        return WEEKDAYS[weekday.getValue() - 1] + "s";
+        return weekday.getDisplayName(TextStyle.FULL, Locale.ENGLISH) + "s";
     }
 
     /** {@code Fri}. */

@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -41,6 +42,9 @@ public final class Templates {
             "parts/week.css");
 
     private final PebbleEngine engine;
+    /** Style sheets of packed templates, each read once. */
+    private final Map<String, Optional<String>> sheets = new ConcurrentHashMap<>();
+
     private final Optional<Path> folder;
 
     private Templates(Loader<?> loader, Optional<Path> folder) {
@@ -100,9 +104,13 @@ public final class Templates {
      * Empty where there is none.
      */
     public Optional<String> css(String name) {
-        if (!STYLE_NAME.matcher(name).matches()) {
+        if (name.length() > 40 || !STYLE_NAME.matcher(name).matches()) {
             return Optional.empty();
         }
+        return folder.isPresent() ? sheet(name) : sheets.computeIfAbsent(name, this::sheet);
+    }
+
+    private Optional<String> sheet(String name) {
         if (!name.equals("base")) {
             return read(name + "/" + name + ".css");
         }

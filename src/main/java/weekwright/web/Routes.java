@@ -37,6 +37,9 @@ import weekwright.web.start.NewProject;
 import weekwright.web.start.StartFilesPage;
 import weekwright.web.start.StartNewPage;
 import weekwright.web.start.StartPage;
+import weekwright.web.week.WeekLineEditPage;
+import weekwright.web.week.WeekLinesNewPage;
+import weekwright.web.week.WeekPage;
 
 /** The one list of all addresses, with who may use each. A new page is a line here. */
 public final class Routes {
@@ -66,6 +69,9 @@ public final class Routes {
                 form("/start/new", Access.PUBLIC, new StartNewPage(start)),
                 form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
                 sheet("/ahead", Access.HELPER, new AheadPage()),
+                sheet("/week", Access.HELPER, new WeekPage()),
+                form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
+                form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
                 sheet("/build", Access.CREW, new BuildPage()),

@@ -39,12 +39,12 @@ class ClosedFormsTest {
 
     @Test
     void one_task_of_a_crew_whose_ratio_is_known_lands_by_the_lognormal_distribution() {
-        // two thousand finished tasks, half of them one deviation over and half under the middle of the estimate: beta
+        // a thousand finished tasks, half of them one deviation over and half under the middle of the estimate: beta
         // is 0
         // and kappa is 1 to about two hundredths
         ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8);
         double v = Math.log(1 + Math.pow(140 / 6.0 / 90, 2));
-        for (int i = 0; i < 2000; i++) {
+        for (int i = 0; i < 1000; i++) {
             double hours = Math.exp(Math.log(90) - v / 2 + (i % 2 == 0 ? 1 : -1) * Math.sqrt(v));
             project.task("done-" + i)
                     .hours(40, 80, 180)
@@ -52,7 +52,7 @@ class ClosedFormsTest {
                     .done("2027-02-28");
         }
         project.task("a").hours(40, 80, 180);
-        Run run = Run.of(project, TRIALS);
+        Run run = Run.of(project, 10_000);
         int[] landing = run.outcome().taskLanding[run.task("a")];
         LogNormalDistribution lognormal = LogNormalDistribution.of(Math.log(90) - v / 2, Math.sqrt(v));
         for (int days = 5; days <= 25; days++) {
@@ -99,7 +99,7 @@ class ClosedFormsTest {
             for (int i = 0; i < n; i++) {
                 project.task("a" + i).stage("milestone").days(800, 1000, 1200);
             }
-            int[] landing = Run.of(project, TRIALS).outcome().held.stageLanding[0];
+            int[] landing = Run.of(project, 8000).outcome().held.stageLanding[0];
             assertThat(by(landing, 1000)).isCloseTo(Math.pow(0.5, n), within(0.025));
         }
     }

@@ -250,6 +250,29 @@ class DayRulesTest {
     }
 
     @Test
+    void rule_43_an_own_line_for_an_episode_edits_it_before_its_window() {
+        ProjectInputs project = project().person("ana", "edit").fridays("2027-03-05");
+        project.episode("e1", "2027-06-04", 4);
+        assertThat(Run.of(project).cut("e1")).isGreaterThan("2027-05-01");
+        project.ownLine("2027-03-02", "ana", "e1", Inputs.LineKind.EDIT, 4);
+        assertThat(Run.of(project).cut("e1")).isEqualTo("2027-03-02");
+    }
+
+    @Test
+    void rule_43_an_own_line_of_two_people_works_a_task_together() {
+        ProjectInputs project = project()
+                .person("ana")
+                .person("ben")
+                .ranks("a", "b")
+                .ownLine("2027-03-01", "ana", "b", Inputs.LineKind.WORK, 4)
+                .ownLine("2027-03-01", "ben", "b", Inputs.LineKind.WORK, 4);
+        project.task("a").exactly(16).hands(2, 2).task("b").exactly(8).hands(2, 2);
+        Run run = Run.of(project);
+        assertThat(run.landing("b")).isEqualTo("2027-03-01");
+        assertThat(run.landing("a")).isEqualTo("2027-03-02");
+    }
+
+    @Test
     void rule_43_higher_priority_goes_first_among_what_is_not_under_way() {
         ProjectInputs project = project().person("ana").ranks("a", "b");
         project.task("a").exactly(8).task("b").exactly(8).priority(1);
@@ -408,6 +431,21 @@ class DayRulesTest {
     }
 
     @Test
+    void rule_45_of_several_operators_the_one_with_most_hours_left_films() {
+        ProjectInputs project = project()
+                .cash(CASH, 0)
+                .person("ana", "mason")
+                .paid(1)
+                .person("cleo", 4, 4, 4, 4, 4, 0, 0, "camera")
+                .paid(10_000)
+                .person("ben", 6, 6, 6, 6, 6, 0, 0, "camera")
+                .paid(100);
+        project.task("a").exactly(8).trades("mason").camera(Inputs.Camera.OPERATOR, 25);
+        // eight hours of ana's and two of ben's
+        assertThat(wages(project)).isEqualTo(208);
+    }
+
+    @Test
     void rule_46_the_operator_gives_a_percent_of_the_clock_hours() {
         // two hands, 16 person-hours, eight on the clock: 30 % is 2.4 h, which leaves cleo 5.6
         ProjectInputs fits = filmed().ranks("a", "c");
@@ -484,6 +522,17 @@ class DayRulesTest {
                 .fridays("2027-03-05");
         project.episode("e1", "2027-03-12", 4);
         assertThat(wages(project)).isEqualTo(400);
+    }
+
+    @Test
+    void rule_49_editing_goes_before_the_build_or_by_the_setting_after_it() {
+        ProjectInputs project = project().person("ana", "edit").fridays("2027-03-05");
+        project.model(new Inputs.Model(1, 18, 6, 0.1, false, 15, 30));
+        project.episode("e1", "2027-03-12", 4);
+        project.task("a").exactly(12);
+        Run run = Run.of(project);
+        assertThat(run.landing("a")).isEqualTo("2027-03-02");
+        assertThat(run.cut("e1")).isEqualTo("2027-03-02");
     }
 
     @Test

@@ -71,7 +71,7 @@ class NetworksTest {
         // (100,000 beta-shaped runs of the same network, computed apart: mean 51.62, P(<= 53) 0.668 against 0.7414 for
         // the
         // expected path; lognormal durations lean more to the early side and lie between the two)
-        int trials = 20_000;
+        int trials = 10_000;
         Run run = Run.of(threePoint(), trials);
         int[] landing = run.outcome().held.stageLanding[0];
         double mean = Arrays.stream(landing).map(NetworksTest::days).average().orElseThrow() / 6;
@@ -97,11 +97,11 @@ class NetworksTest {
                 .days(80, 320, 560)
                 .task("c")
                 .days(0, 240, 480);
-        int[] landing = Run.of(project, 20_000).outcome().taskLanding[2];
+        int[] landing = Run.of(project, 5000).outcome().taskLanding[2];
         double by20 = Arrays.stream(landing)
                         .filter(end -> end != Outcome.LATER && days(end) <= 800)
                         .count()
-                / 20_000.0;
+                / 5000.0;
         assertThat(by20).isBetween(0.82, 0.87);
     }
 

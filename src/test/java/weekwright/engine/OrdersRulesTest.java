@@ -52,6 +52,38 @@ class OrdersRulesTest {
     }
 
     @Test
+    void rule_56_once_a_week_the_drift_of_a_task_is_carried_along_its_links_to_later_orders() {
+        // planned: a today, the cure to 30 April, b then, so iron is to be asked for on 17 March. But a waits for money
+        // until
+        // 1 April, a month and a day: the cure ends on 31 May, and iron's day is 44 days before it
+        ProjectInputs project =
+                project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(0, 0).chain("a", "cure", "b");
+        project.task("a").exactly(8).task("cure").days(60).task("b").exactly(8);
+        project.material("oak", "a", 5000, 0);
+        project.material(new Inputs.Material(
+                "iron",
+                "b",
+                "",
+                1,
+                0,
+                Inputs.Range.ZERO,
+                Inputs.Source.GIVEN,
+                0,
+                Inputs.Range.of(30),
+                0,
+                Inputs.NONE,
+                Inputs.NONE,
+                Inputs.NONE,
+                0));
+        project.regular("gift", 5000, Inputs.Every.YEAR, "2027-04-01", "");
+        Run run = Run.of(project);
+        assertThat(run.plannedStart("b")).isEqualTo("2027-04-30");
+        assertThat(run.landing("a")).isEqualTo("2027-04-01");
+        assertThat(run.ordered("iron")).isEqualTo("2027-04-17");
+        assertThat(run.start("b")).isEqualTo("2027-05-31");
+    }
+
+    @Test
     void rule_57_an_order_day_that_is_past_is_today_and_the_margin_is_a_setting() {
         ProjectInputs past = project().person("ana").cash(10_000, 0);
         past.task("a").exactly(8);

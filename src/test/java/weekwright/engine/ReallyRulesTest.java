@@ -66,6 +66,18 @@ class ReallyRulesTest {
     }
 
     @Test
+    void rule_88_and_125_company_is_not_paid_as_work() {
+        ProjectInputs project = project()
+                .cash(1_000_000, 0)
+                .person("ana", "mason")
+                .paid(100)
+                .person("ben", "smith")
+                .paid(100_000);
+        project.task("a").exactly(4).trades("mason").company(Inputs.Company.BY);
+        assertThat(Run.of(project).cash("2027-03-07")).isEqualTo(1_000_000 - 400);
+    }
+
+    @Test
     void rule_125_two_hands_are_each_others_company() {
         ProjectInputs project = project().person("ana", "mason").person("ben", "mason");
         project.task("a").exactly(16).hands(2, 1).trades("mason").company(Inputs.Company.BY);
@@ -143,6 +155,30 @@ class ReallyRulesTest {
             Run run = Run.of(project);
             assertThat(run.landing("a")).isEqualTo(run.start("a"));
         }
+    }
+
+    @Test
+    void rule_127_and_131_in_one_go_waits_for_a_line_that_is_needed_halfway() {
+        ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(10_000, 0);
+        project.task("a").exactly(6).oneGo();
+        project.material(new Inputs.Material(
+                "oil",
+                "a",
+                "",
+                1,
+                0,
+                Inputs.Range.of(100),
+                Inputs.Source.BOUGHT,
+                0.5,
+                Inputs.Range.of(9),
+                0,
+                Inputs.NONE,
+                Inputs.NONE,
+                Inputs.NONE,
+                0));
+        Run run = Run.of(project);
+        assertThat(run.start("a")).isEqualTo("2027-03-10");
+        assertThat(run.landing("a")).isEqualTo("2027-03-10");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.lang.reflect.Array;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import weekwright.engine.plan.Plan;
@@ -84,7 +85,7 @@ class SharedLuckTest {
         Run poor = Run.of(mill(0, true), TRIALS);
         assertThat(poor.outcome().held.cash).isNotEqualTo(poor.outcome().workFirst.cash);
         Run rich = Run.of(mill(100_000_000, true), TRIALS);
-        assertThat(rich.outcome().held).usingRecursiveComparison().isEqualTo(rich.outcome().workFirst);
+        assertSame(rich.outcome().held, rich.outcome().workFirst);
     }
 
     @Test
@@ -205,7 +206,13 @@ class SharedLuckTest {
         return project;
     }
 
-    /** Every public array of both outcomes holds the same numbers. */
+    /** Every public array of both holds the same numbers. */
+    private static void assertSame(Outcome.Answer first, Outcome.Answer second) {
+        List<String> compared = new ArrayList<>();
+        compare(first, second, "", compared);
+        assertThat(compared).contains("stageStart", "stageLanding", "cash", "underReserve", "firstUnderZero");
+    }
+
     private static void assertSame(Outcome first, Outcome second) {
         List<String> compared = new ArrayList<>();
         compare(first, second, "", compared);
@@ -225,7 +232,9 @@ class SharedLuckTest {
                     compare(one, two, name + ".", compared);
                 } else if (one.getClass().isArray()) {
                     assertThat(Array.getLength(one)).as(name).isPositive();
-                    assertThat(List.of(one)).as(name).usingRecursiveComparison().isEqualTo(List.of(two));
+                    assertThat(Arrays.deepEquals(new Object[] {one}, new Object[] {two}))
+                            .as(name)
+                            .isTrue();
                     compared.add(name);
                 } else {
                     assertThat(one).as(name).isEqualTo(two);

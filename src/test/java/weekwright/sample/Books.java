@@ -190,7 +190,7 @@ final class Books {
 
     private void count() {
         Map<String, BigDecimal> balance = new HashMap<>();
-        balance.put("bank", new BigDecimal("12790.00"));
+        balance.put("bank", new BigDecimal("5340.00"));
         balance.put("tin", new BigDecimal("160.00"));
         List<Row> counted = new ArrayList<>();
         for (LocalDate day : COUNTS) {

@@ -198,7 +198,7 @@ final class Diary {
             started.putIfAbsent(job.task(), day);
             boolean last = worked.get(job.task()) >= job.minutes();
             int pieces = pieces(job, task);
-            int spoiled = pieces > 3 && random.nextInt(9) == 0 ? 1 : 0;
+            int spoiled = pieces > 2 && random.nextInt(4) == 0 ? 1 : 0;
             int footage = filmed && !operator ? 5 + 5 * random.nextInt(8) : 0;
             today.add(new Entry(
                     day,

@@ -19,7 +19,7 @@ final class Remarks {
             shaft.1: Hinge left 60 mm; Lean checked with a plumb line; !Down where we wanted it, 1.9 m of clear butt sound
             saw.2: Mandrel smoked with a candle; Bronze shells tinned; !Both bearings poured, no cold shut
             shaft.2: Rollers and one horse, 60 m an hour; !On the trestles, bark on
-            wheel.1: Storm tree, second log, 52 mm boards; Sticks every 500 mm; Ends waxed the same evening; !Stack covered, 2.6 m3 by the tape
+            wheel.1: Storm tree, second log, 80 mm planks; Sticks every 500 mm; Ends waxed the same evening; !Stacks covered, 7 m3 by the tape
             saw.1: Ivy roots through the blade guide; Top wheel off, 64 kg; Lead paint, wet-scraped outside; !Every part in oil on the bench
             shaft.3: Hewn to 545 mm square; Heart 30 mm off centre at the tail end; !Squared and ends waxed
             pit.3: Two barrows, plank run on the east side; Pinion of the old sluice found; Clay pipe, a horseshoe, one boot; Silt 70 cm deep at the breast; Footing shows under the wing wall; Frozen crust till ten; Pump an hour before we could start; !Swept to rock

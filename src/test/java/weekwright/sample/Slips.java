@@ -30,10 +30,11 @@ final class Slips {
             2026-05-29 | -684.00 | tax          | bank | tax office          | Income tax for 2025
             2026-06-09 |  280.00 | other-income | bank | the town school     | Timber frame week, two mornings
             2026-06-16 |  -88.70 | other-cost   | bank | camera dealer       | Microphone cable, batteries
+            2026-06-18 |-1480.00 | equipment    | bank | camera dealer       | Camera body and one lens, second hand
             2026-07-08 | -850.00 | equipment    | bank | the hire yard       | Scaffold tower, second hand, with rails
             2026-07-16 |  220.00 | other-income | bank | a neighbour         | Gate posts
             2026-07-24 |  -52.60 | other-cost   | bank | the builders' yard  | Brushes, mixing tub, sun cream
-            2026-08-06 | -310.00 | other-cost   | bank | garage              | Clutch cable of the van
+            2026-08-06 |-1060.00 | other-cost   | bank | garage              | Clutch and gearbox of the van
             2026-08-25 |  400.00 | own-money    | bank | Tomas               | Lent to ourselves for a thin month
             2026-09-04 |  260.00 | other-income | bank | a neighbour         | Stair repaired
             2026-09-15 |  -60.00 | other-cost   | tin  | the baker           | Bread and soup, dam day

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +14,10 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import weekwright.App;
 import weekwright.db.Db;
+import weekwright.files.ImportProject;
+import weekwright.files.SampleFiles;
+import weekwright.files.csv.PlainFiles;
+import weekwright.files.csv.ProjectData;
 import weekwright.render.Templates;
 import weekwright.web.Server;
 
@@ -49,6 +54,20 @@ public final class ServerFixture implements AutoCloseable {
     /** With {@link SmallProject}. */
     public static ServerFixture small() {
         return of(SmallProject::fill);
+    }
+
+    /** With a copy of the sample. */
+    public static ServerFixture sample() {
+        return new ServerFixture(newFolder(), CLOCK, app -> {
+            try (SampleFiles sample = SampleFiles.unpack()) {
+                ProjectData data = PlainFiles.read(sample.folder(), LocalDate.of(2026, 11, 25))
+                        .data()
+                        .orElseThrow();
+                ImportProject.into(data, app.folder(), create(app), CLOCK);
+            } catch (Exception e) {
+                throw new IllegalStateException(e);
+            }
+        });
     }
 
     /** With whatever is written into its new store. */

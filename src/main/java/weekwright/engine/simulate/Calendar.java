@@ -35,6 +35,8 @@ final class Calendar {
     final short[] sundayIndex;
     /** Whether the day is a Monday: drift of the plan is looked at on Mondays. */
     final boolean[] monday;
+    /** Whether the day is a 1st, a 15th, a Sunday or a slot: money or records may change on it by the calendar alone. */
+    final boolean[] marked;
     /** Day numbers of the slots. */
     final int[] slots;
     /** Position in {@link #slots} or -1. */
@@ -73,6 +75,10 @@ final class Calendar {
         java.util.Arrays.fill(slotIndex, (short) -1);
         for (int s = 0; s < slots.length; s++) {
             slotIndex[slots[s]] = (short) s;
+        }
+        marked = new boolean[days];
+        for (int d = 0; d < days; d++) {
+            marked[d] = dayOfMonth[d] == 1 || dayOfMonth[d] == 15 || sundayIndex[d] >= 0 || slotIndex[d] >= 0;
         }
     }
 

@@ -70,6 +70,19 @@ final class Cash {
         today = day;
     }
 
+    /** Whether a day on which nobody works or edits can change the balance or is one to be recorded. */
+    boolean moves(int day) {
+        return setup.calendar.marked[day]
+                || x.payIn[day] != 0
+                || x.payInNew[day] != 0
+                || x.arriveFirst[day] >= 0
+                || x.money[WAGES] != 0
+                || x.number[State.TO_ORDER] > 0
+                || setup.gatheringOn[day] >= 0
+                || (x.number[NEXT_REGULAR] < luck.regular.length
+                        && setup.funds.regularDay[x.number[NEXT_REGULAR]] == day);
+    }
+
     /** What falls due before the day's deliveries. */
     void morning(int day) {
         today = day;
@@ -104,12 +117,11 @@ final class Cash {
             x.money[CASH] -= wages;
             tell("wages", -wages);
         }
-        for (int g = 0; g < setup.inputs.gatherings().size(); g++) {
-            Inputs.Gathering gathering = setup.inputs.gatherings().get(g);
-            if (gathering.date() - setup.calendar.asOf == day && gathering.costMinor() != 0) {
-                x.money[CASH] -= gathering.costMinor();
-                tell("gathering", -gathering.costMinor());
-            }
+        int g = setup.gatheringOn[day];
+        if (g >= 0 && setup.inputs.gatherings().get(g).costMinor() != 0) {
+            long cost = setup.inputs.gatherings().get(g).costMinor();
+            x.money[CASH] -= cost;
+            tell("gathering", -cost);
         }
     }
 
@@ -212,6 +224,7 @@ final class Cash {
     void paid(int stage, long amount) {
         x.stagePaid[stage] += amount;
         x.paidToday[stage] = true;
+        x.number[State.PAID_TODAY] = 1;
     }
 
     /** Records the balance at the end of a day. */
@@ -233,10 +246,13 @@ final class Cash {
                 x.number[FIRST_UNDER_ZERO] = day;
             }
         }
-        for (int s = 0; s < stageNeed.length; s++) {
-            if (x.paidToday[s]) {
-                x.paidToday[s] = false;
-                x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
+        if (x.number[State.PAID_TODAY] != 0) {
+            x.number[State.PAID_TODAY] = 0;
+            for (int s = 0; s < stageNeed.length; s++) {
+                if (x.paidToday[s]) {
+                    x.paidToday[s] = false;
+                    x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
+                }
             }
         }
         if (x.number[FIRST_UNDER_WITHOUT] == LATER && cash + x.money[SPENT] - x.money[PLEDGED] < setup.reserve) {

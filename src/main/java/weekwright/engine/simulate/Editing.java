@@ -5,6 +5,7 @@ import static weekwright.engine.simulate.State.LATER;
 import static weekwright.engine.simulate.TaskTable.NO_DAY;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import weekwright.engine.Inputs.LineKind;
 import weekwright.engine.Outcome;
 import weekwright.engine.Outcome.Slot;
@@ -26,7 +27,8 @@ final class Editing {
     private final int early;
     private final int window;
     private final double target;
-    private final boolean standbys;
+    /** Episodes without a slot that are not published, in the order of the file. */
+    private final int[] standbys;
 
     Editing(Setup setup, Luck luck, People people, Cash cash) {
         this.setup = setup;
@@ -36,11 +38,9 @@ final class Editing {
         early = setup.inputs.publishing().earlyDays();
         window = setup.inputs.publishing().editWindowDays();
         target = setup.inputs.publishing().targetMinutes();
-        boolean any = false;
-        for (int e = 0; e < setup.episodes.count; e++) {
-            any |= setup.episodes.slot[e] == NO_SLOT && setup.episodes.published[e] == NO_DAY;
-        }
-        standbys = any;
+        standbys = IntStream.range(0, setup.episodes.count)
+                .filter(e -> setup.episodes.slot[e] == NO_SLOT && setup.episodes.published[e] == NO_DAY)
+                .toArray();
     }
 
     /** On the as-of morning, before the marks of past work are set. */
@@ -70,6 +70,13 @@ final class Editing {
         return !x.published[e] && x.cutDay[e] == LATER && x.tellsLeft[e] == 0 && x.footageDay[e] < day;
     }
 
+    /** Whether anything may still be edited although no task is open any more. */
+    boolean busy() {
+        return x.bank[0] >= target
+                || x.number[State.FIRST_UNCUT] < setup.episodes.count
+                || x.number[State.BANK_EDITING] > 0;
+    }
+
     /** A day of editing. */
     void day(int day) {
         if (setup.crowd.named == 0) {
@@ -78,10 +85,10 @@ final class Editing {
         ownLines(day);
         makeFromBank(day);
         boolean worked = inWindow(day);
-        int slot = standbys && !worked ? firstSlot(day) : -1;
+        int slot = standbys.length > 0 && !worked ? firstSlot(day) : -1;
         if (slot >= 0 && setup.calendar.slots[slot] - window <= day && !somethingCut(slot)) {
-            for (int e = 0; e < setup.episodes.count; e++) {
-                if (setup.episodes.slot[e] == NO_SLOT && editable(e, day)) {
+            for (int e : standbys) {
+                if (editable(e, day)) {
                     edit(e, day);
                 }
             }
@@ -169,6 +176,7 @@ final class Editing {
             if (x.bankEdit[s] == NOT_MADE && (own < 0 || x.published[own]) && x.bank[0] >= target) {
                 x.bank[0] -= target;
                 x.bankEdit[s] = luck.bankEdit(slots[s]);
+                x.number[State.BANK_EDITING]++;
             }
         }
     }
@@ -206,6 +214,7 @@ final class Editing {
         x.bankEdit[s] -= minutes;
         if (x.bankEdit[s] == 0) {
             x.bankCut[s] = day;
+            x.number[State.BANK_EDITING]--;
         }
     }
 
@@ -254,9 +263,8 @@ final class Editing {
     }
 
     private int standby(int by) {
-        EpisodeTable episodes = setup.episodes;
-        for (int e = 0; standbys && e < episodes.count; e++) {
-            if (episodes.slot[e] == NO_SLOT && !x.published[e] && x.cutDay[e] <= by) {
+        for (int e : standbys) {
+            if (!x.published[e] && x.cutDay[e] <= by) {
                 return e;
             }
         }

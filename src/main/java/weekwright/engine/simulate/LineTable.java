@@ -39,6 +39,8 @@ final class LineTable {
     final int[] start;
 
     final int[] ofTask;
+    /** By task: whether some of its lines are needed only once a share of it is done. */
+    final boolean[] byShare;
 
     LineTable(Inputs inputs, TaskTable tasks, Ids taskIds) {
         List<Material> lines = inputs.materials();
@@ -71,7 +73,8 @@ final class LineTable {
             likelyLead[m] = ThreePoint.wholeDays(line.leadDays().likely());
             highLead[m] = ThreePoint.wholeDays(line.leadDays().high());
             paid[m] = line.paidMinor();
-            atShare[m] = line.atShare();
+            // what is done in one go cannot wait for a line halfway (rules 127, 131)
+            atShare[m] = tasks.oneGo[task[m]] ? 0 : line.atShare();
             lot[m] = lotOf(lots, line, tasks, m);
             priceKey[m] = Streams.key(Streams.Purpose.UNIT_PRICE, line.id());
             leadKey[m] = Streams.key(Streams.Purpose.LEAD_DAYS, line.id());
@@ -92,6 +95,10 @@ final class LineTable {
                 }
             }
             lotShare[m] = parts > 1 && all > 0 ? quantity[m] / all : 0;
+        }
+        byShare = new boolean[tasks.count];
+        for (int m = 0; m < count; m++) {
+            byShare[task[m]] |= atShare[m] > 0 || lot[m] >= 0;
         }
         start = new int[tasks.count + 1];
         for (int m = 0; m < count; m++) {

@@ -1,6 +1,5 @@
 package weekwright.engine.simulate;
 
-import java.util.Arrays;
 import weekwright.engine.Inputs;
 
 /**
@@ -33,7 +32,10 @@ final class Luck {
     final long[] deposit;
     final int[] lead;
     final int[] edit;
+    /** By day; known as far as {@link #weatherUntil} was asked. */
     final boolean[] lost;
+
+    private int weatherKnown;
     final int[] came;
     /** Day on which equipment that is down is back. */
     final int[] back;
@@ -101,7 +103,7 @@ final class Luck {
         kappa = setup.kappa.at(u(setup.spreadKey, 0));
         beta = setup.learned.ratio().beta(kappa, u(setup.ratioKey, 0));
         take();
-        weather();
+        weatherKnown = 0;
         FundsTable funds = setup.funds;
         for (int i = 0; i < funds.levels; i++) {
             joining[i] = funds.joinRate[i] == null ? 0 : funds.joinRate[i].at(u(funds.key[i][0], 0));
@@ -132,6 +134,7 @@ final class Luck {
             lost[d] = owed > 1;
             owed -= lost[d] ? 1 : 0;
         }
+        weatherKnown = lost.length;
     }
 
     private double u(long key, long index) {
@@ -293,20 +296,18 @@ final class Luck {
         }
     }
 
-    /** Lost days in spells (rule 50): a chain of lost and fine days, the chances those of the day's month. */
-    private void weather() {
-        if (!outdoors) {
-            Arrays.fill(lost, false);
-            return;
-        }
-        boolean yesterday = false;
-        for (int d = 0; d < lost.length; d++) {
+    /**
+     * Makes the weather known up to a day, in spells (rule 50): a chain of lost and fine days, the chances those of the day's month.
+     * Drawn only as far as somebody works.
+     */
+    void weatherUntil(int day) {
+        for (; weatherKnown <= day; weatherKnown++) {
+            int d = weatherKnown;
             int month = setup.calendar.monthOfYear[d];
             double p = d == 0
                     ? setup.inputs.weather().lost().get(month)
-                    : yesterday ? lostAfterLost[month] : lostAfterFine[month];
-            yesterday = p > 0 && u(setup.weatherKey, setup.calendar.asOf + d) < p;
-            lost[d] = yesterday;
+                    : lost[d - 1] ? lostAfterLost[month] : lostAfterFine[month];
+            lost[d] = outdoors && p > 0 && u(setup.weatherKey, setup.calendar.asOf + (long) d) < p;
         }
     }
 }

@@ -4,6 +4,7 @@ import static weekwright.engine.simulate.State.CASH;
 import static weekwright.engine.simulate.State.DUE;
 import static weekwright.engine.simulate.State.LATER;
 import static weekwright.engine.simulate.State.NEXT_DUE;
+import static weekwright.engine.simulate.State.NOT_DUE;
 import static weekwright.engine.simulate.State.OWED;
 import static weekwright.engine.simulate.State.SPENT;
 import static weekwright.engine.simulate.State.TO_ORDER;
@@ -26,7 +27,10 @@ final class Orders {
     private final int[] drift;
     /** Tasks that wait for lines not yet ordered, and all before them, so that each stands after those it follows. */
     private final int[] relevant;
+    /** Those of them whose drift may still change: the first {@link #activeCount}. */
+    private final int[] active;
 
+    private int activeCount;
     Trace trace;
     private WorkOrder order;
     private State x;
@@ -41,6 +45,7 @@ final class Orders {
         this.parting = parting;
         drift = new int[setup.tasks.count];
         relevant = relevant(setup);
+        active = new int[relevant.length];
     }
 
     private static int[] relevant(Setup setup) {
@@ -68,6 +73,7 @@ final class Orders {
         Arrays.fill(x.needDay, LATER);
         Arrays.fill(x.heldForFunds, false);
         x.number[DUE] = 0;
+        activeCount = -1;
         int open = 0;
         for (int m = 0; m < lines.count; m++) {
             x.line[m] = lines.status[m];
@@ -85,18 +91,20 @@ final class Orders {
                         arriveOn(m, luck.lead[m]);
                     }
                 } else {
-                    open++;
+                    x.notDue[open++] = m;
                     x.orderDay[m] = orderDay(m, 0);
                 }
             }
         }
         x.number[TO_ORDER] = open;
+        x.number[NOT_DUE] = open;
         soonest();
     }
 
     /** Goes on with a copied state. */
     void restart(State state) {
         x = state;
+        activeCount = -1;
     }
 
     private int orderDay(int m, int moved) {
@@ -112,21 +120,10 @@ final class Orders {
 
     private void soonest() {
         int next = LATER;
-        for (int m = 0; m < setup.lines.count; m++) {
-            if (x.line[m] == LineTable.TO_ORDER && !isDue(m)) {
-                next = Math.min(next, x.orderDay[m]);
-            }
+        for (int i = 0; i < x.number[NOT_DUE]; i++) {
+            next = Math.min(next, x.orderDay[x.notDue[i]]);
         }
         x.number[NEXT_DUE] = next;
-    }
-
-    private boolean isDue(int m) {
-        for (int i = 0; i < x.number[DUE]; i++) {
-            if (x.due[i] == m) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private void arriveOn(int m, int day) {
@@ -175,7 +172,7 @@ final class Orders {
         if (x.number[TO_ORDER] == 0) {
             return;
         }
-        if (day > 0 && setup.calendar.monday[day]) {
+        if (day > 0 && setup.calendar.monday[day] && x.number[NOT_DUE] > 0) {
             carryDrift(day);
         }
         if (day >= x.number[NEXT_DUE]) {
@@ -230,16 +227,21 @@ final class Orders {
     }
 
     private void fallDue(int day) {
-        for (int m = 0; m < setup.lines.count; m++) {
-            if (x.line[m] == LineTable.TO_ORDER && x.orderDay[m] <= day && !isDue(m)) {
-                int i = x.number[DUE]++;
-                while (i > 0 && before(m, x.due[i - 1])) {
-                    x.due[i] = x.due[i - 1];
-                    i--;
-                }
-                x.due[i] = m;
+        int left = 0;
+        for (int k = 0; k < x.number[NOT_DUE]; k++) {
+            int m = x.notDue[k];
+            if (x.orderDay[m] > day) {
+                x.notDue[left++] = m;
+                continue;
             }
+            int i = x.number[DUE]++;
+            while (i > 0 && before(m, x.due[i - 1])) {
+                x.due[i] = x.due[i - 1];
+                i--;
+            }
+            x.due[i] = m;
         }
+        x.number[NOT_DUE] = left;
         soonest();
     }
 
@@ -257,31 +259,46 @@ final class Orders {
      * else the largest of its predecessors'.
      */
     private void carryDrift(int day) {
-        LinkTable links = setup.links;
-        for (int t : relevant) {
-            if (order.start[t] == LATER || order.landing[t] == LATER) {
-                drift[t] = 0;
-            } else if (x.status[t] >= TaskTable.DONE) {
-                drift[t] = x.landDay[t] < 0 ? 0 : x.landDay[t] - order.landing[t];
-            } else if (x.status[t] == TaskTable.UNDER_WAY) {
-                double share = setup.tasks.wait[t] || luck.left[t] == 0 ? 0 : (double) x.left[t] / luck.left[t];
-                int rest = (int) (share * (order.landing[t] - Math.max(order.start[t], 0)));
-                drift[t] = setup.tasks.wait[t] ? x.startDay[t] - order.start[t] : day + rest - order.landing[t];
-            } else {
-                int most = NO_DAY;
-                for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
-                    most = Math.max(most, drift[links.inFrom[j]]);
-                }
-                most = most == NO_DAY ? 0 : most;
-                drift[t] = Math.max(most, day - order.start[t]);
+        if (activeCount < 0) {
+            System.arraycopy(relevant, 0, active, 0, relevant.length);
+            activeCount = relevant.length;
+        }
+        int open = 0;
+        for (int i = 0; i < activeCount; i++) {
+            int t = active[i];
+            drift[t] = driftOf(t, day);
+            if (x.status[t] < TaskTable.DONE) {
+                active[open++] = t;
             }
         }
-        for (int m = 0; m < setup.lines.count; m++) {
-            if (x.line[m] == LineTable.TO_ORDER && !isDue(m)) {
-                int t = setup.lines.task[m];
-                x.orderDay[m] = order.start[t] == LATER ? LATER : orderDay(m, drift[t]);
-            }
+        activeCount = open;
+        for (int i = 0; i < x.number[NOT_DUE]; i++) {
+            int m = x.notDue[i];
+            int t = setup.lines.task[m];
+            x.orderDay[m] = order.start[t] == LATER ? LATER : orderDay(m, drift[t]);
         }
         soonest();
+    }
+
+    private int driftOf(int t, int day) {
+        if (order.start[t] == LATER || order.landing[t] == LATER) {
+            return 0;
+        }
+        if (x.status[t] >= TaskTable.DONE) {
+            return x.landDay[t] < 0 ? 0 : x.landDay[t] - order.landing[t];
+        }
+        if (x.status[t] == TaskTable.UNDER_WAY) {
+            if (setup.tasks.wait[t]) {
+                return x.startDay[t] - order.start[t];
+            }
+            long length = order.landing[t] - Math.max(order.start[t], 0);
+            return day + (int) (length * x.left[t] / Math.max(1, luck.left[t])) - order.landing[t];
+        }
+        LinkTable links = setup.links;
+        int most = NO_DAY;
+        for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
+            most = Math.max(most, drift[links.inFrom[j]]);
+        }
+        return Math.max(most == NO_DAY ? 0 : most, day - order.start[t]);
     }
 }

@@ -23,7 +23,8 @@ final class OwnLines {
         Ids episodeIds = Ids.of("episode", inputs.episodes(), Inputs.Episode::id);
         List<OwnLine> lines = inputs.ownLines();
         int[] order = IntStream.range(0, lines.size())
-                .filter(i -> lines.get(i).date() >= inputs.asOf())
+                .filter(i -> lines.get(i).date() >= inputs.asOf()
+                        && !lines.get(i).crew().isEmpty())
                 .boxed()
                 .sorted((a, b) ->
                         Integer.compare(lines.get(a).date(), lines.get(b).date()))

@@ -52,16 +52,16 @@ final class People {
         there = 0;
         free = 0;
         takings = 0;
-        for (int p = 0; p < count; p++) {
-            leaving[p] = p < named ? setup.calendar.minutes[day * named + p] : 0;
+        int at = day * named;
+        for (int p = 0; p < named; p++) {
+            int minutes = setup.calendar.minutes[at + p];
+            leaving[p] = minutes;
             used[p] = 0;
             lateCount[p] = 0;
             taken[p] = Integer.MAX_VALUE;
-            if (leaving[p] > 0) {
+            if (minutes > 0) {
                 there |= 1 << p;
-            }
-            if (leaving[p] >= HALF_HOUR) {
-                free |= 1 << p;
+                free |= minutes >= HALF_HOUR ? 1 << p : 0;
             }
         }
     }
@@ -70,7 +70,10 @@ final class People {
     void gather(int hands, int minutes) {
         int from = setup.crowd.named;
         for (int p = from; p < Math.min(count, from + hands); p++) {
-            leaving[p] = Math.max(leaving[p], minutes);
+            leaving[p] = minutes;
+            used[p] = 0;
+            lateCount[p] = 0;
+            taken[p] = Integer.MAX_VALUE;
             there |= leaving[p] > 0 ? 1 << p : 0;
             free |= leaving[p] >= HALF_HOUR ? 1 << p : 0;
         }

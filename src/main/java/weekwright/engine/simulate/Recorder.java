@@ -22,6 +22,8 @@ final class Recorder {
     private final int[][] covered;
     /** Tasks of each stage that are not dropped. */
     private final int[][] ofStage;
+    /** By stage: whether anything is left to pay for its lines. */
+    private final boolean[] hasNeed;
 
     Recorder(Setup setup, Luck luck, Outcome outcome) {
         this.setup = setup;
@@ -33,6 +35,10 @@ final class Recorder {
         critical = new int[setup.tasks.listed];
         covered = new int[stages][setup.calendar.sundays.length];
         ofStage = new int[stages][];
+        hasNeed = new boolean[stages];
+        for (int m = 0; m < setup.lines.count; m++) {
+            hasNeed[setup.tasks.stage[setup.lines.task[m]]] |= setup.lines.expectedCost[m] > 0;
+        }
         for (int s = 0; s < stages; s++) {
             int stage = s;
             ofStage[s] = java.util.stream.IntStream.range(0, setup.tasks.count)
@@ -75,7 +81,7 @@ final class Recorder {
         int weeks = setup.calendar.sundays.length;
         for (int s = 0; s < ofStage.length; s++) {
             outcome.stageShort[s][i] = free.stageShort[s];
-            for (int w = 0; w < weeks; w++) {
+            for (int w = 0; hasNeed[s] && w < weeks; w++) {
                 covered[s][w] += held.covered[s * weeks + w] ? 1 : 0;
             }
             int last = lastOf(held, s);

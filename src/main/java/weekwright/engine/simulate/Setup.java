@@ -27,6 +27,9 @@ public final class Setup {
     final long[] hoursKey;
     final long[] rebookKey;
     final long[] gatheringKey;
+    /** By day: the gathering of that day or -1; of two on one day the later in the file. */
+    final int[] gatheringOn;
+
     final long spreadKey = Streams.key(Streams.Purpose.EFFORT_SPREAD, "");
     final long ratioKey = Streams.key(Streams.Purpose.EFFORT_RATIO, "");
     final long weatherKey = Streams.key(Streams.Purpose.WEATHER, "");
@@ -61,6 +64,14 @@ public final class Setup {
                             : tasks.roughOf[t] >= 0 ? Streams.Purpose.STAGE_ROUGH : Streams.Purpose.TASK_HOURS,
                     id);
             rebookKey[t] = Streams.key(Streams.Purpose.REBOOK_DAYS, id);
+        }
+        gatheringOn = new int[calendar.days];
+        java.util.Arrays.fill(gatheringOn, -1);
+        for (int g = 0; g < inputs.gatherings().size(); g++) {
+            int day = inputs.gatherings().get(g).date() - inputs.asOf();
+            if (day >= 0 && day < calendar.days) {
+                gatheringOn[day] = g;
+            }
         }
         gatheringKey = inputs.gatherings().stream()
                 .mapToLong(g -> Streams.key(Streams.Purpose.GATHERING, g.id()))

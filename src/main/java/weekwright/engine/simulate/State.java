@@ -80,6 +80,9 @@ final class State {
     final int[] arriveFirst;
     final int[] arriveNext;
     final int[] due;
+    /** Lines to be ordered that are not due yet, in the order of the file. */
+    final int[] notDue;
+
     final long[] stagePaid;
     /** Stages for whose material something was paid today. */
     final boolean[] paidToday;
@@ -141,7 +144,10 @@ final class State {
             FIRST_BANK = 15,
             FIRST_UNPUBLISHED = 16,
             FIRST_BANK_UNUSED = 17,
-            NUMBERS = 18;
+            PAID_TODAY = 18,
+            BANK_EDITING = 19,
+            NOT_DUE = 20,
+            NUMBERS = 21;
 
     State(Setup setup) {
         int tasks = setup.tasks.count;
@@ -190,6 +196,7 @@ final class State {
         arriveFirst = ints(days + 1);
         arriveNext = ints(lines);
         due = ints(lines);
+        notDue = ints(lines);
         stagePaid = longs(stages);
         paidToday = keep(new boolean[stages]);
         tellsLeft = ints(episodes);

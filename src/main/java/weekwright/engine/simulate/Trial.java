@@ -1,7 +1,6 @@
 package weekwright.engine.simulate;
 
 import java.util.Arrays;
-import weekwright.engine.Inputs;
 
 /**
  * One future, day by day (model: pay-outs and deliveries, orders, editing, work, waits, slots). Holds all the memory a thread needs;
@@ -114,11 +113,22 @@ final class Trial {
     private void days(int from, boolean hold) {
         for (int day = from; day < setup.calendar.days; day++) {
             today = day;
+            boolean built = x.number[State.OPEN_TASKS] == 0 && !editing.busy();
+            if (built && !cash.moves(day)) {
+                continue;
+            }
             cash.morning(day);
             orders.morning(day);
-            flow.morning(day);
-            orders.day(day, hold);
-            rest(day);
+            if (built) {
+                // nothing is left to build or to edit: only money and slots go on
+                orders.day(day, hold);
+                editing.evening(day);
+                cash.evening(day);
+            } else {
+                flow.morning(day);
+                orders.day(day, hold);
+                rest(day);
+            }
         }
     }
 
@@ -141,11 +151,9 @@ final class Trial {
     }
 
     private void gather(int day) {
-        for (int g = 0; g < luck.came.length; g++) {
-            Inputs.Gathering gathering = setup.inputs.gatherings().get(g);
-            if (gathering.date() - setup.calendar.asOf == day && luck.came[g] > 0) {
-                people.gather(luck.came[g], gathering.minutes());
-            }
+        int g = setup.gatheringOn[day];
+        if (g >= 0 && luck.came[g] > 0) {
+            people.gather(luck.came[g], setup.inputs.gatherings().get(g).minutes());
         }
     }
 }

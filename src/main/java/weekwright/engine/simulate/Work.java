@@ -99,7 +99,7 @@ final class Work {
             }
         }
         ownFrom = ownTo;
-        while (ownTo < own.count && own.day[ownTo] == day) {
+        while (ownTo < own.count && own.day[ownTo] <= day) {
             int i = ownTo++;
             int p = own.person[i];
             int minutes = Math.min(own.minutes[i], people.left(p));
@@ -123,6 +123,7 @@ final class Work {
         if (people.there == 0) {
             return;
         }
+        luck.weatherUntil(day);
         tools.open(day);
         ownWork();
         if (x.number[RESORT] != 0 || setup.calendar.monday[day]) {
@@ -422,7 +423,7 @@ final class Work {
             tools.giveBack(t, end);
         }
         flow.progress(t, end);
-        if (x.left[t] > 0 && x.left[t] <= x.stop[t]) {
+        if (setup.lines.byShare[t]) {
             needed(t);
         }
     }

@@ -19,6 +19,9 @@ import weekwright.render.chart.Labels.Place;
  */
 final class AheadWide {
     static final double LEFT = 4;
+    /** From this width on the picture stands alone, without words under it. */
+    private static final double WHOLE = 1000;
+
     private static final double AXIS = 34;
     private static final double FIRST_TIMBER = 57;
     private static final double ROW = 40;
@@ -39,7 +42,6 @@ final class AheadWide {
     private final double slotsLine;
     private final double moneyTop;
     private final double moneyFoot;
-    private final List<Box> monthNames = new ArrayList<>();
     private final List<double[]> balloons = new ArrayList<>();
     private final List<String> letters = new ArrayList<>();
 
@@ -89,7 +91,8 @@ final class AheadWide {
         MoneyBand band = new MoneyBand(model.cash(), sheet.first(), model.today(), sheet.days());
         MoneyDrawing money =
                 new MoneyDrawing(band, model, formats, sheet, LEFT, right, moneyTop, moneyFoot, slotsLine + 42);
-        weeks(svg);
+        WeekLine weeks = new WeekLine(sheet, this::x, LEFT, right, AXIS, moneyFoot);
+        weeks.draw(svg);
         threads(svg, money);
         Labels labels = new Labels(new Box(2, AXIS + 2, width - 2, slotsLine - FRAME_HEIGHT - 3));
         stages(svg, labels);
@@ -98,7 +101,7 @@ final class AheadWide {
         labels.draw(svg);
         money.drawLetters(svg, this::balloon);
         inHand(svg);
-        today(svg);
+        weeks.drawToday(svg);
         for (int i = 0; i < letters.size(); i++) {
             double[] at = balloons.get(i);
             if (at.length == 4) {
@@ -113,42 +116,6 @@ final class AheadWide {
     private void balloon(String letter, double... place) {
         letters.add(letter);
         balloons.add(place);
-    }
-
-    private void weeks(Svg svg) {
-        svg.group("weeks");
-        for (LocalDate day : sheet.weekdays(model.slotDay())) {
-            svg.line("day-line", x(day), AXIS, x(day), moneyFoot);
-        }
-        double yearsFrom = LEFT;
-        List<LocalDate> months = new ArrayList<>(sheet.monthStarts());
-        if (months.isEmpty() || x(months.get(0)) - LEFT > 100) {
-            months.add(0, sheet.first());
-        }
-        for (LocalDate month : months) {
-            double at = Math.max(yearsFrom, x(month));
-            svg.line("month-line", at, 4, at, AXIS);
-            String name = month.getMonthValue() == 1 ? Formats.monthYear(month) : Formats.month(month);
-            double until = Math.min(right, x(month.withDayOfMonth(1).plusMonths(1)));
-            double today = x(sheet.today());
-            boolean crossed =
-                    at + 2 < today && today < at + 10 + Styles.MONTH.face().width(name, 15);
-            if (crossed || Styles.MONTH.face().width(name, 15) + 8 > until - at) {
-                name = Formats.monthShort(month);
-            }
-            double length = Styles.MONTH.face().width(name, 15);
-            double from = at + 2 < today && today < at + 10 + length ? today + 6 : at + 6;
-            if (from + length <= until) {
-                svg.text(Styles.MONTH.kind(), from, 14, "start", name);
-                monthNames.add(
-                        Box.ofText(Lettering.HEAD, 15, from, 14, "start", name).wider(3));
-            }
-        }
-        for (LocalDate day : sheet.weekdays(model.slotDay())) {
-            svg.text(Styles.TICK_QUIET.kind(), x(day), 29, "middle", String.valueOf(day.getDayOfMonth()));
-        }
-        svg.line("base-line", LEFT, AXIS, right, AXIS);
-        svg.end();
     }
 
     private void threads(Svg svg, MoneyDrawing money) {
@@ -198,17 +165,23 @@ final class AheadWide {
                 n.balloonBesideLanding().ifPresent(at -> balloon("A", at.x(), at.y()));
             }
         });
-        String off = sheet.offSheet(formats);
-        if (!off.isEmpty()) {
-            List<Place> places = new ArrayList<>();
-            for (int row = 0; row <= sheet.shown().size(); row++) {
-                places.add(new Place(right, top(row) - 6, "end"));
-                places.add(new Place(right, top(row) + 15, "end"));
-            }
-            labels.may(Styles.TICK_QUIET, off, places.toArray(Place[]::new));
-        }
+        offSheet(labels);
         named.forEach(StageLetters::rangeEnds);
         named.forEach(StageLetters::notches);
+    }
+
+    /** The stages without a timber, in one line at the right; under the narrower picture the page says them. */
+    private void offSheet(Labels labels) {
+        String off = sheet.offSheet(formats);
+        if (off.isEmpty() || width < WHOLE) {
+            return;
+        }
+        List<Place> places = new ArrayList<>();
+        for (int row = 0; row <= sheet.shown().size(); row++) {
+            places.add(new Place(right, top(row) - 6, "end"));
+            places.add(new Place(right, top(row) + 15, "end"));
+        }
+        labels.must(Styles.TICK_QUIET, off, places.toArray(Place[]::new));
     }
 
     private void slotBalloon(Labels labels, LocalDate day) {
@@ -279,21 +252,5 @@ final class AheadWide {
         if (model.pointers().inHand()) {
             balloon("C", to + 16, y);
         }
-    }
-
-    private void today(Svg svg) {
-        double at = x(sheet.today());
-        svg.group("today");
-        svg.line("today-line", at, 4, at, moneyFoot + 4);
-        Labels labels = new Labels(new Box(0, 0, width, moneyFoot + 20));
-        monthNames.forEach(labels::keepFree);
-        labels.must(
-                Styles.SHORT,
-                "today",
-                new Place(at - 5, 14, "end"),
-                new Place(at + 5, 14, "start"),
-                new Place(at - 5, moneyFoot - 3, "end"));
-        labels.draw(svg);
-        svg.end();
     }
 }

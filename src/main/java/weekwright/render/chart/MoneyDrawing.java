@@ -177,7 +177,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
         double upper = y(step.after());
         double lower = y(step.before());
         String name = purchase.name() + " " + formats.moneyForecast(purchase.amount());
-        labels.must(
+        Place named = labels.must(
                 Styles.STRONG,
                 name,
                 new Place(at + 7, upper + 24, "start"),
@@ -192,7 +192,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
         if (purchase.shortBy() > 0) {
             double missing = y(step.after() - purchase.shortBy());
             String words = "short " + formats.moneyForecast(purchase.shortBy());
-            Place at1 = labels.must(
+            Place said = labels.must(
                     Styles.SHORT,
                     words,
                     new Place(at - 8, upper - 4, "end"),
@@ -201,7 +201,9 @@ final class MoneyDrawing implements MoneyBand.Plane {
                     new Place(at + 8, upper - 8, "start"),
                     new Place(at + 8, upper - 24, "start"),
                     new Place(at - 8, missing + 16, "end"));
-            pointShort(labels, step, words, at1, balloons);
+            pointShort(labels, step, words, said, balloons);
+        } else {
+            pointShort(labels, step, name, named, balloons);
         }
         pointOrder(labels, step, at, upper, lower, balloons);
     }

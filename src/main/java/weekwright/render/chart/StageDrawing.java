@@ -70,14 +70,15 @@ final class StageDrawing {
                 : Optional.empty();
     }
 
-    /** The notches that are drawn: inside the sheet, at wood, not upon each other. */
+    /** The notches that are drawn: inside the sheet, at wood, not upon each other or the peg. */
     List<Notch> notches() {
         List<Notch> kept = new ArrayList<>();
         for (Notch notch : stage.notches()) {
             double at = sheet.day(notch.day());
             boolean onWood = at > 0 && at < sheet.days() && at <= timber.ends()[2] && timber.lowerEdge(at) >= 1;
+            boolean besidePeg = peg().isEmpty() || Math.abs(x(peg().get()) - x(at)) >= NOTCH_APART;
             boolean apart = kept.stream().allMatch(k -> Math.abs(x(sheet.day(k.day())) - x(at)) >= NOTCH_APART);
-            if (onWood && apart) {
+            if (onWood && besidePeg && apart) {
                 kept.add(notch);
             }
         }

@@ -132,6 +132,12 @@ final class UprightMoney implements MoneyBand.Plane {
             }
         }
         double below = nameUnder(labels, purchase, at, edge);
+        boolean told = model.pointers().shortOf().isPresent()
+                && model.pointers().shortOf().getAsInt() == step.purchase();
+        if (told && purchase.shortBy() <= 0) {
+            labels.room(new Box(edge - 22, below + 4, edge, below + 26));
+            balloons.put("D", edge - 11, below + 17);
+        }
         if (model.pointers().orderBy().isPresent() && model.pointers().orderBy().getAsInt() == step.purchase()) {
             double x = left + 2;
             double y = at + 23;

@@ -23,6 +23,7 @@ final class AheadModel {
     private static final int WEEKS_BACK = 5;
     private static final int WEEKS_AHEAD = 26;
     private static final int MOST_NOTCHES = 3;
+    private static final int TOGETHER_DAYS = 21;
 
     private final Forecast forecast;
     private final Names names;
@@ -40,7 +41,7 @@ final class AheadModel {
 
     AheadPicture.Model model() {
         List<AheadPicture.Slot> slots = slots();
-        List<Forecast.Order> orders = orders();
+        List<List<Forecast.Order>> orders = purchases();
         Optional<LocalDate> inHandTo = sentences.inHandTo();
         return new AheadPicture.Model(
                 today,
@@ -55,13 +56,14 @@ final class AheadModel {
                         sentences.nextStage().map(s -> stageIndex(s.id())).orElse(OptionalInt.empty()),
                         facts.nextSlot(today),
                         inHandTo.isPresent(),
-                        index(orders, sentences.nextPaid()),
+                        index(orders, sentences.nextShort()),
                         index(orders, sentences.nextOrder())));
     }
 
-    private static OptionalInt index(List<Forecast.Order> orders, Optional<Forecast.Order> one) {
-        int at = one.map(orders::indexOf).orElse(-1);
-        return at < 0 ? OptionalInt.empty() : OptionalInt.of(at);
+    private static OptionalInt index(List<List<Forecast.Order>> groups, Optional<Forecast.Order> one) {
+        return IntStream.range(0, groups.size())
+                .filter(i -> one.map(groups.get(i)::contains).orElse(false))
+                .findFirst();
     }
 
     private OptionalInt stageIndex(String id) {
@@ -194,14 +196,38 @@ final class AheadModel {
         return forecast.task(task.id().value()).flatMap(t -> t.landing().p50());
     }
 
-    /** Purchases that cost money and have a day. */
-    private List<Forecast.Order> orders() {
-        return forecast.orders().stream()
-                .filter(order -> order.orderBy().isPresent() && order.amount().minor() > 0)
-                .toList();
+    /** Purchases that cost money and have a day, those of three weeks together, so that their names find room. */
+    private List<List<Forecast.Order>> purchases() {
+        List<List<Forecast.Order>> groups = new ArrayList<>();
+        LocalDate until = LocalDate.MIN;
+        for (Forecast.Order order : forecast.orders()) {
+            if (order.orderBy().isEmpty() || order.amount().minor() <= 0) {
+                continue;
+            }
+            LocalDate day = later(order.orderBy().get());
+            if (!day.isBefore(until)) {
+                groups.add(new ArrayList<>());
+                until = day.plusDays(TOGETHER_DAYS);
+            }
+            groups.get(groups.size() - 1).add(order);
+        }
+        return groups;
     }
 
-    private AheadPicture.Cash cash(List<Forecast.Order> orders) {
+    /** Drawn on the day and under the name of its largest order. */
+    private AheadPicture.Purchase purchase(List<Forecast.Order> group) {
+        Forecast.Order largest = group.stream()
+                .max(Comparator.comparing(order -> order.amount().minor()))
+                .orElseThrow();
+        String name = names.material(largest.material()).replaceFirst("[,(:].*", "").strip();
+        return new AheadPicture.Purchase(
+                group.size() == 1 ? name : name + " and " + (group.size() - 1) + " more",
+                later(largest.orderBy().orElseThrow()),
+                group.stream().mapToLong(order -> order.amount().minor()).sum(),
+                group.stream().mapToLong(order -> order.shortBy().p50().minor()).max().orElse(0));
+    }
+
+    private AheadPicture.Cash cash(List<List<Forecast.Order>> groups) {
         List<AheadPicture.Balance> past = new ArrayList<>();
         for (int week = WEEKS_BACK; week >= 0; week--) {
             LocalDate day = today.minusWeeks(week);
@@ -222,13 +248,7 @@ final class AheadModel {
                         week.p50().minor(),
                         week.p75().minor(),
                         week.p90().minor())));
-        List<AheadPicture.Purchase> purchases = orders.stream()
-                .map(order -> new AheadPicture.Purchase(
-                        names.material(order.material()),
-                        later(order.orderBy().orElseThrow()),
-                        order.amount().minor(),
-                        order.shortBy().p50().minor()))
-                .toList();
+        List<AheadPicture.Purchase> purchases = groups.stream().map(this::purchase).toList();
         return new AheadPicture.Cash(now, facts.settings().reserve().minor(), past, fan, purchases);
     }
 

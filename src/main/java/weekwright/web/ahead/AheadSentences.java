@@ -63,11 +63,15 @@ final class AheadSentences {
                 .findFirst();
     }
 
-    /** The next purchase that costs money. */
-    Optional<Forecast.Order> nextPaid() {
-        return forecast.orders().stream()
+    /** The first purchase for which money is missing at even chances, else the first that costs any. */
+    Optional<Forecast.Order> nextShort() {
+        List<Forecast.Order> paid = forecast.orders().stream()
                 .filter(order -> order.orderBy().isPresent() && order.amount().minor() > 0)
-                .findFirst();
+                .toList();
+        return paid.stream()
+                .filter(order -> order.shortBy().p50().minor() > 0)
+                .findFirst()
+                .or(() -> paid.stream().findFirst());
     }
 
     Answer landing() {
@@ -205,7 +209,7 @@ final class AheadSentences {
     }
 
     Answer purchase() {
-        Optional<Forecast.Order> next = nextPaid();
+        Optional<Forecast.Order> next = nextShort();
         if (next.isEmpty()) {
             return new Answer("D", "Nothing has to be paid for as far as is planned.", "", "/funds");
         }
@@ -213,12 +217,13 @@ final class AheadSentences {
         String item = Formats.sentence(names.material(order.material()));
         long even = order.shortBy().p50().minor();
         long bad = order.shortBy().p90().minor();
-        String cost = "About " + formats.moneyForecast(order.amount().minor()) + " with the reserve kept.";
+        String cost = "About " + formats.moneyForecast(order.amount().minor()) + ", due "
+                + formats.date(order.orderBy().orElseThrow()) + ", with the reserve kept.";
         if (even > 0) {
             return new Answer(
                     "D",
                     item + ": " + formats.moneyForecast(even) + " short.",
-                    cost + " Not more than " + formats.moneyForecast(bad) + " short, nine in ten.",
+                    cost + " At most " + formats.moneyForecast(bad) + " short, nine in ten.",
                     "/funds");
         }
         String more =

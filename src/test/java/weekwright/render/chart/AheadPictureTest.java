@@ -265,6 +265,32 @@ class AheadPictureTest {
                 .containsExactly("A", "B", "C", "D", "E");
     }
 
+    @Test
+    void a_purchase_that_is_covered_carries_its_letter_beside_its_name() throws Exception {
+        Model model = MillYear.model();
+        Cash covered = new Cash(
+                model.cash().now(),
+                model.cash().reserve(),
+                model.cash().past(),
+                model.cash().fan(),
+                List.of(new AheadPicture.Purchase("Gudgeons", MillYear.day("2026-12-04"), 100_000, 0)));
+        Model other = new Model(
+                model.today(),
+                model.slotDay(),
+                model.stages(),
+                model.slots(),
+                List.of(),
+                model.inHandTo(),
+                model.weeksInHand(),
+                covered,
+                model.pointers());
+        for (Drawing drawing : List.of(wide(other), upright(other))) {
+            assertThat(drawing.of("text", "balloon-letter").stream().map(Element::getTextContent))
+                    .contains("D", "E");
+            assertThat(drawing.of("line", "gap")).isEmpty();
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("models")
     void letters_of_the_lying_pictures_do_not_run_into_each_other(Model model) throws Exception {

@@ -1,0 +1,146 @@
+package weekwright.cli;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import weekwright.App;
+import weekwright.SampleClock;
+import weekwright.base.Rejected;
+import weekwright.db.Folder;
+import weekwright.db.FolderRefused;
+import weekwright.files.ImportProject;
+import weekwright.files.SampleFiles;
+import weekwright.render.Templates;
+import weekwright.web.Server;
+
+/** {@code serve}: the web server of one folder, or of a copy of the sample. Runs until it is stopped. */
+@Command(
+        name = "serve",
+        description = {
+            "Serves a project's folder to browsers. An empty or new folder is offered a new project.",
+            "",
+            "With --sample a copy of the sample is served from a temporary folder, under a clock on which today is"
+                    + " 25 November 2026; what is changed in it is lost at the end.",
+            "Stop it with Ctrl+C."
+        })
+final class ServeCommand implements Callable<Integer> {
+    private static final int MOST_PORT = 65_535;
+    private static final long CLOSING_MILLIS = 10_000;
+
+    private final Terminal terminal;
+    /** Open until the last file is closed. */
+    private final CountDownLatch closed = new CountDownLatch(1);
+
+    @Mixin
+    private HelpOption help;
+
+    @Parameters(paramLabel = "FOLDER", arity = "0..1", description = "The project's folder.")
+    private Path folder;
+
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "" + Server.PORT,
+            description = "The port (${DEFAULT-VALUE}); 0 for any free one.")
+    private int port;
+
+    @Option(
+            names = "--host",
+            paramLabel = "ADDRESS",
+            defaultValue = "127.0.0.1",
+            description = "The address to listen on (${DEFAULT-VALUE}: this machine alone).")
+    private String host;
+
+    @Option(names = "--sample", description = "Serve a copy of the sample.")
+    private boolean sample;
+
+    ServeCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Numbers.within("--port", port, 0, MOST_PORT);
+        if (sample == (folder != null)) {
+            throw Failure.usage(
+                    "weekwright serve needs a FOLDER or --sample, one of them. See: weekwright serve --help");
+        }
+        try {
+            return sample ? serveSample() : serve(folder, terminal.clock());
+        } finally {
+            closed.countDown();
+        }
+    }
+
+    private int serveSample() throws Exception {
+        Path temporary = Files.createTempDirectory("weekwright-serve");
+        try {
+            Path copy = temporary.resolve("sample");
+            Clock clock = SampleClock.startingNow(terminal.clock());
+            unpack(copy, clock);
+            return serve(copy, clock);
+        } finally {
+            ProjectSource.remove(temporary);
+        }
+    }
+
+    private static void unpack(Path copy, Clock clock) throws IOException, Rejected, FolderRefused {
+        try (SampleFiles files = SampleFiles.unpack()) {
+            ImportProject.into(files.folder(), new Folder(copy), false, LocalDate.now(clock), clock);
+        }
+    }
+
+    private int serve(Path place, Clock clock) throws FolderRefused, Failure {
+        CountDownLatch stop = new CountDownLatch(1);
+        Thread hook = new Thread(() -> stop(stop), "stop");
+        try (App app = new App(place, clock, templates(), sample);
+                Server server = Server.start(app, host, port)) {
+            terminal.out().println("weekwright serves " + app.folder().path() + " at " + server.address());
+            terminal.out().flush();
+            Runtime.getRuntime().addShutdownHook(hook);
+            stop.await();
+        } catch (Server.PortTaken taken) {
+            throw Failure.fault(taken.getMessage());
+        } catch (InterruptedException e) {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        }
+        return 0;
+    }
+
+    /** When the process is told to end, everything is closed before it does. */
+    private void stop(CountDownLatch stop) {
+        stop.countDown();
+        try {
+            closed.await(CLOSING_MILLIS, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** From the folder {@code templates} while the program runs unpacked beside it, so that an edit shows at once. */
+    private static Templates templates() {
+        try {
+            Path code = Path.of(ServeCommand.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            Path beside = Path.of("templates");
+            return Files.isDirectory(code) && Files.isRegularFile(beside.resolve("layout.peb"))
+                    ? Templates.from(beside)
+                    : Templates.packed();
+        } catch (URISyntaxException e) {
+            return Templates.packed();
+        }
+    }
+}

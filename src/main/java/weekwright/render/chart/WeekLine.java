@@ -1,0 +1,105 @@
+package weekwright.render.chart;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import weekwright.render.Formats;
+import weekwright.render.chart.Labels.Place;
+
+/** The line of weeks over a lying picture: a tick a publication day, the months above, and today through all of it. */
+final class WeekLine {
+    private static final double MONTH_FOOT = 14;
+    private static final double TICK_FOOT = 29;
+    private static final double TOP = 4;
+
+    private final AheadSheet sheet;
+    private final DoubleUnaryOperator x;
+    private final double left;
+    private final double right;
+    private final double line;
+    private final double foot;
+    private final List<Box> names = new ArrayList<>();
+
+    /**
+     * @param x where a day lies
+     * @param line the height of the line itself
+     * @param foot how far down the days are drawn
+     */
+    WeekLine(AheadSheet sheet, DoubleUnaryOperator x, double left, double right, double line, double foot) {
+        this.sheet = sheet;
+        this.x = x;
+        this.left = left;
+        this.right = right;
+        this.line = line;
+        this.foot = foot;
+    }
+
+    private double x(LocalDate date) {
+        return x.applyAsDouble(sheet.day(date));
+    }
+
+    void draw(Svg svg) {
+        List<LocalDate> days = sheet.weekdays(sheet.model().slotDay());
+        svg.group("weeks");
+        for (LocalDate day : days) {
+            svg.line("day-line", x(day), line, x(day), foot);
+        }
+        List<LocalDate> months = new ArrayList<>(sheet.monthStarts());
+        if (months.isEmpty() || x(months.get(0)) - left > 100) {
+            months.add(0, sheet.first());
+        }
+        months.forEach(month -> month(svg, month));
+        for (LocalDate day : days) {
+            svg.text(Styles.TICK_QUIET.kind(), x(day), TICK_FOOT, "middle", String.valueOf(day.getDayOfMonth()));
+        }
+        svg.line("base-line", left, line, right, line);
+        svg.end();
+    }
+
+    /** The name is cut short, or moved right of today, where today would run through it. */
+    private void month(Svg svg, LocalDate month) {
+        double at = Math.max(left, x(month));
+        double until = Math.min(right, x(month.withDayOfMonth(1).plusMonths(1)));
+        svg.line("month-line", at, TOP, at, line);
+        String name = month.getMonthValue() == 1 ? Formats.monthYear(month) : Formats.month(month);
+        if (crossed(at, name) || length(name) + 8 > until - at) {
+            name = Formats.monthShort(month);
+        }
+        double from = crossed(at, name) ? today() + 6 : at + 6;
+        if (from + length(name) <= until) {
+            svg.text(Styles.MONTH.kind(), from, MONTH_FOOT, "start", name);
+            names.add(Box.ofText(Styles.MONTH.face(), Styles.MONTH.size(), from, MONTH_FOOT, "start", name)
+                    .wider(3));
+        }
+    }
+
+    private double today() {
+        return x.applyAsDouble(sheet.today());
+    }
+
+    private boolean crossed(double at, String name) {
+        return at + 2 < today() && today() < at + 10 + length(name);
+    }
+
+    private static double length(String name) {
+        return Styles.MONTH.face().width(name, Styles.MONTH.size());
+    }
+
+    /** Today, drawn after all else, its word where no month stands. */
+    void drawToday(Svg svg) {
+        double at = today();
+        svg.group("today");
+        svg.line("today-line", at, TOP, at, foot + 4);
+        Labels labels = new Labels(new Box(0, 0, right + left, foot + 20));
+        names.forEach(labels::keepFree);
+        labels.must(
+                Styles.SHORT,
+                "today",
+                new Place(at - 5, MONTH_FOOT, "end"),
+                new Place(at + 5, MONTH_FOOT, "start"),
+                new Place(at - 5, foot - 3, "end"));
+        labels.draw(svg);
+        svg.end();
+    }
+}

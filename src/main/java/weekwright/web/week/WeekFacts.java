@@ -1,0 +1,102 @@
+package weekwright.web.week;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.build.Caution;
+import weekwright.build.CautionStore;
+import weekwright.build.CrewMember;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.HazardCodes;
+import weekwright.build.HoursEntry;
+import weekwright.build.HoursEntryStore;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.build.UsualCautions;
+import weekwright.build.WeekLine;
+import weekwright.build.WeekLineStore;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.episodes.Episode;
+import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.Shot;
+import weekwright.episodes.ShotStore;
+import weekwright.funds.Material;
+import weekwright.funds.MaterialStore;
+import weekwright.render.Formats;
+
+/** What the week's sheet names, by id, read on one view of the store. */
+record WeekFacts(
+        Map<String, CrewMember> crew,
+        Map<String, Task> tasks,
+        Map<String, Episode> episodes,
+        Map<String, Shot> shots,
+        Map<String, Material> materials,
+        Map<Long, WeekLine> own,
+        List<Caution> cautions,
+        List<HoursEntry> hours) {
+
+    static WeekFacts of(Read read, LocalDate monday) {
+        Map<String, CrewMember> crew = new LinkedHashMap<>();
+        CrewMemberStore.TABLE.values(read).forEach(one -> crew.put(one.id().value(), one));
+        Map<String, Task> tasks = new HashMap<>();
+        TaskStore.TABLE.values(read).forEach(one -> tasks.put(one.id().value(), one));
+        Map<String, Episode> episodes = new HashMap<>();
+        EpisodeStore.TABLE.values(read).forEach(one -> episodes.put(one.id().value(), one));
+        Map<String, Shot> shots = new HashMap<>();
+        ShotStore.TABLE.values(read).forEach(one -> shots.put(one.id().value(), one));
+        Map<String, Material> materials = new HashMap<>();
+        MaterialStore.TABLE.values(read).forEach(one -> materials.put(one.id().value(), one));
+        Map<Long, WeekLine> own = new HashMap<>();
+        for (Stored<WeekLine> line : WeekLineStore.between(read, monday, monday.plusDays(6))) {
+            own.put(line.row(), line.value());
+        }
+        List<HoursEntry> hours = HoursEntryStore.TABLE.values(read).stream()
+                .filter(entry -> !entry.date().isBefore(monday) && !entry.date().isAfter(monday.plusDays(6)))
+                .toList();
+        return new WeekFacts(
+                crew, tasks, episodes, shots, materials, own, CautionStore.TABLE.values(read), hours);
+    }
+
+    String person(String id) {
+        return Optional.ofNullable(crew.get(id)).map(CrewMember::name).orElse(id);
+    }
+
+    String task(String id) {
+        return Optional.ofNullable(tasks.get(id)).map(Task::title).orElse(id);
+    }
+
+    /** {@code edit no. 47}; a standby by its title. */
+    String episode(String id) {
+        return Optional.ofNullable(episodes.get(id))
+                .map(e -> e.number().map(n -> "no." + Formats.NBSP + n).orElse(e.title()))
+                .orElse(id);
+    }
+
+    String material(String id) {
+        Optional<Material> line = Optional.ofNullable(materials.get(id));
+        return line.map(m -> m.item()
+                        + m.quantity()
+                                .map(q -> ", " + q.text() + (m.unit().isEmpty() ? "" : Formats.NBSP + m.unit()))
+                                .orElse(""))
+                .orElse(id);
+    }
+
+    /** The crew's own caution where they wrote one, else the usual one. */
+    String caution(String code, Caution.Whom whom) {
+        return cautions.stream()
+                .filter(one -> one.hazard().toLowerCase(Locale.ROOT).equals(code) && one.whom() == whom)
+                .map(Caution::text)
+                .findFirst()
+                .or(() -> UsualCautions.of(code, whom))
+                .orElse("");
+    }
+
+    static String hazard(String code) {
+        return HazardCodes.title(code).orElse(code);
+    }
+}

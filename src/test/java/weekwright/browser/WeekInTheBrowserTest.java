@@ -1,0 +1,48 @@
+package weekwright.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import weekwright.testkit.BrowserFixture;
+import weekwright.testkit.ServerFixture;
+
+class WeekInTheBrowserTest {
+    @Test
+    void the_week_of_the_sample_is_printed_on_one_a4_page_with_the_emergency_block() throws Exception {
+        try (ServerFixture server = ServerFixture.sample();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/week");
+            try (PDDocument pdf = Loader.loadPDF(browser.pdf())) {
+                assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+                String text = new PDFTextStripper().getText(pdf);
+                assertThat(text).contains("Week 48", "Sunday", "If something happens", "112");
+                assertThat(text).doesNotContain("Print for the wall");
+            }
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void hours_that_are_logged_bring_a_new_forecast_to_the_open_page() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/ahead");
+            browser.until(d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
+            String before = browser.driver().findElement(By.cssSelector("[data-forecast]")).getAttribute("data-forecast");
+            browser.open("/log");
+            browser.driver().findElement(By.name("hours")).clear();
+            browser.driver().findElement(By.name("hours")).sendKeys("3,5");
+            browser.driver().findElement(By.cssSelector("main form[method=post] button.main")).click();
+            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            browser.open("/ahead");
+            browser.until(d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
+            String after = browser.driver().findElement(By.cssSelector("[data-forecast]")).getAttribute("data-forecast");
+            assertThat(after).isNotEqualTo(before);
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package weekwright.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.forecast.SmallProject.CLOCK;
+import static weekwright.forecast.SmallProject.TODAY;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import weekwright.build.TaskStore;
+
+@Timeout(120)
+class ForecastsTest {
+    @TempDir
+    Path folder;
+
+    private SmallProject project;
+    private Forecasts forecasts;
+
+    @BeforeEach
+    void start() throws Exception {
+        project = SmallProject.withOneTask(folder);
+        forecasts = new Forecasts(project.db(), CLOCK, 2, 20, 60);
+    }
+
+    @AfterEach
+    void close() {
+        forecasts.close();
+        project.close();
+    }
+
+    private Forecasts.Look waited(LocalDate day) throws InterruptedException {
+        forecasts.current(day);
+        forecasts.await();
+        return forecasts.current(day);
+    }
+
+    private SavedForecast saved(LocalDate day) {
+        return project.db().read(read -> SavedForecastStore.newest(read, day)).orElseThrow();
+    }
+
+    @Test
+    void the_first_question_is_answered_at_once_with_nothing_and_later_with_the_whole_forecast() throws Exception {
+        Forecasts.Look first = forecasts.current(TODAY);
+        assertThat(first.state()).isEqualTo(Forecasts.State.RUNNING);
+        Forecasts.Look look = waited(TODAY);
+        assertThat(look.state()).isEqualTo(Forecasts.State.READY);
+        assertThat(look.shown().orElseThrow().firstLook()).isFalse();
+        assertThat(look.shown().orElseThrow().forecast().trials()).isEqualTo(60);
+        assertThat(look.shown().orElseThrow().version()).isEqualTo(project.db().version());
+        assertThat(look.shown().orElseThrow().names().task("pit.1")).isEqualTo("Dig");
+    }
+
+    @Test
+    void the_same_question_again_gets_the_kept_forecast() throws Exception {
+        Forecasts.Shown once = waited(TODAY).shown().orElseThrow();
+        assertThat(forecasts.current(TODAY).shown().orElseThrow()).isSameAs(once);
+    }
+
+    @Test
+    void a_change_is_answered_by_the_last_forecast_until_the_new_one_is_there() throws Exception {
+        Forecasts.Shown old = waited(TODAY).shown().orElseThrow();
+        project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Wall", "kind=work", "likely=40");
+        Forecasts.Look look = waited(TODAY);
+        assertThat(look.state()).isEqualTo(Forecasts.State.READY);
+        assertThat(look.shown().orElseThrow().version()).isEqualTo(old.version() + 1);
+        assertThat(look.shown().orElseThrow().forecast().task("pit.2")).isPresent();
+    }
+
+    @Test
+    void rule_52_the_first_forecast_of_a_day_is_saved_with_its_ranks_and_inputs_and_raises_no_version()
+            throws Exception {
+        long version = project.db().version();
+        waited(TODAY);
+        assertThat(project.db().version()).isEqualTo(version);
+        SavedForecast saved = saved(TODAY);
+        assertThat(saved.day()).isEqualTo(TODAY);
+        assertThat(saved.trials()).isEqualTo(60);
+        assertThat(saved.unpackedInputs().tasks()).hasSize(1);
+        assertThat(saved.forecast(2).stage("pit")).isPresent();
+        assertThat(project.basis().inputs().kept().ranks()).containsExactly("pit.1");
+        project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Wall", "kind=work", "likely=40");
+        waited(TODAY);
+        assertThat(saved(TODAY).unpackedInputs().tasks()).hasSize(1);
+    }
+
+    @Test
+    void what_was_said_a_week_before_is_the_saved_forecast_nearest_to_seven_days_back() throws Exception {
+        waited(TODAY.minusDays(9));
+        waited(TODAY.minusDays(6));
+        waited(TODAY.minusDays(1));
+        assertThat(forecasts.earlier().orElseThrow().day()).isEqualTo(TODAY.minusDays(9));
+        waited(TODAY);
+        assertThat(forecasts.earlier().orElseThrow().day()).isEqualTo(TODAY.minusDays(6));
+    }
+
+    @Test
+    void after_a_restart_the_saved_forecast_is_shown_without_running_again() throws Exception {
+        waited(TODAY);
+        forecasts.close();
+        forecasts = new Forecasts(project.db(), CLOCK, 2, 20, 60);
+        Forecasts.Look look = waited(TODAY);
+        assertThat(look.state()).isEqualTo(Forecasts.State.READY);
+        assertThat(look.shown().orElseThrow().plan()).isEmpty();
+    }
+
+    @Test
+    void a_forecast_that_fails_says_why_and_the_last_good_one_stays() throws Exception {
+        waited(TODAY);
+        project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Wall", "kind=work", "likely=40");
+        project.add(weekwright.build.LinkStore.TABLE, "task=pit.1", "after=pit.2");
+        project.add(weekwright.build.LinkStore.TABLE, "task=pit.2", "after=pit.1");
+        Forecasts.Look look = waited(TODAY);
+        assertThat(look.state()).isEqualTo(Forecasts.State.FAILED);
+        assertThat(look.trouble()).contains("pit.1", "pit.2");
+        assertThat(look.shown().orElseThrow().forecast().asOf()).isEqualTo(TODAY);
+    }
+}

@@ -1,0 +1,169 @@
+package weekwright.testkit;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.logging.Level;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.Cookie;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * A real browser before a server. Where no Chromium or no driver is found on the path the test is skipped with words that
+ * say how to get them; with {@code -Dbrowser=required} it fails instead.
+ */
+public final class BrowserFixture implements AutoCloseable {
+    private static final String HOW = "no browser for this test: put chromium (or google-chrome) and chromedriver on the"
+            + " path, on Debian with: apt-get install chromium chromium-driver";
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+    private final ChromeDriver driver;
+    private final Path profile;
+    private final String origin;
+
+    private BrowserFixture(File browser, File chromedriver, String origin) {
+        this.origin = origin;
+        try {
+            profile = Files.createTempDirectory("weekwright-browser");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(browser);
+        options.addArguments(
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--disable-dev-shm-usage",
+                "--hide-scrollbars",
+                "--user-data-dir=" + profile);
+        options.setCapability("goog:loggingPrefs", logs);
+        driver = new ChromeDriver(
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(chromedriver)
+                        .usingAnyFreePort()
+                        .build(),
+                options);
+        size(1280, 900);
+    }
+
+    /** A browser at which this person of the crew was chosen. */
+    public static BrowserFixture at(ServerFixture server, String crew) {
+        Optional<File> browser = onPath("chromium", "chromium-browser", "google-chrome", "chrome");
+        Optional<File> chromedriver = onPath("chromedriver");
+        if (browser.isEmpty() || chromedriver.isEmpty()) {
+            if ("required".equals(System.getProperty("browser"))) {
+                throw new AssertionError(HOW);
+            }
+            Assumptions.abort(HOW);
+        }
+        BrowserFixture fixture = new BrowserFixture(browser.get(), chromedriver.get(), server.origin());
+        fixture.driver.get(server.origin() + "/account");
+        fixture.driver.manage().addCookie(new Cookie("who", crew));
+        return fixture;
+    }
+
+    private static Optional<File> onPath(String... names) {
+        for (String folder : System.getenv("PATH").split(File.pathSeparator)) {
+            for (String name : names) {
+                File file = new File(folder, name);
+                if (file.canExecute()) {
+                    return Optional.of(file);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    public WebDriver driver() {
+        return driver;
+    }
+
+    public void size(int width, int height) {
+        driver.manage().window().setSize(new Dimension(width, height));
+    }
+
+    public void open(String path) {
+        driver.get(origin + path);
+    }
+
+    /** Waits until something is so; fails after a minute. */
+    public <T> T until(Function<WebDriver, T> so) {
+        return new WebDriverWait(driver, PATIENCE).until(so::apply);
+    }
+
+    /** What the console has said since it was last asked: breaches of the content policy and errors of scripts. */
+    public List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(LogEntry::getMessage)
+                .toList();
+    }
+
+    /** The page as it is printed, on A4. */
+    public byte[] pdf() {
+        Map<String, Object> answer = driver.executeCdpCommand(
+                "Page.printToPDF",
+                Map.of("paperWidth", 8.27, "paperHeight", 11.69, "preferCSSPageSize", true, "printBackground", true));
+        return Base64.getDecoder().decode((String) answer.get("data"));
+    }
+
+    /** The page as a picture, for a person to look at. */
+    public void picture(Path file) {
+        try {
+            Files.write(file, driver.getScreenshotAs(org.openqa.selenium.OutputType.BYTES));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Sets the device's wish for dark pages and, where not 0, the width of a phone. */
+    public void device(boolean dark, int phoneWidth) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+        if (phoneWidth > 0) {
+            driver.executeCdpCommand(
+                    "Emulation.setDeviceMetricsOverride",
+                    Map.of("width", phoneWidth, "height", 844, "deviceScaleFactor", 1, "mobile", true));
+        } else {
+            driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+        }
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+        try (Stream<Path> files = Files.walk(profile)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package weekwright.web.week;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import weekwright.build.CrewMemberStore;
+import weekwright.db.Stored;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
+import weekwright.testkit.Visitor;
+
+class WeekPageTest {
+    private static ServerFixture server;
+
+    @BeforeAll
+    static void start() {
+        server = ServerFixture.small();
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    @Test
+    void seven_days_stand_one_below_the_other_with_what_was_logged_and_what_is_proposed() {
+        Visitor.Reply page = server.as("ilse").get("/week");
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.page().select("h1").text()).isEqualTo("Week 48");
+        assertThat(page.page().select(".page-head .lead").text())
+                .isEqualTo("No. 11, Sill stones is due Friday 27 November.");
+        assertThat(page.page().select(".day h2").eachText())
+                .containsExactly("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday");
+        assertThat(page.page().select(".day.today .date").text()).isEqualTo("Wednesday 25 Nov, today");
+        assertThat(page.page().select(".day.past .day-lines").eachText())
+                .containsExactly("Nothing logged.", "Nothing logged.");
+        assertThat(page.page().select(".day.today .work-line").eachText())
+                .containsExactly("Ilse Set the sill stones 6 h", "Bram Set the sill stones 6 h");
+    }
+
+    @Test
+    void hazards_are_told_in_full_once_with_who_decides_and_local_codes_come_first() {
+        Visitor.Reply page = server.as("ilse").get("/week");
+        assertThat(page.page().select(".day.today .caution").first().text())
+                .isEqualTo("Lifting and rigging. Know the weight; inspected slings; one gives signs; nobody under the"
+                        + " load. A qualified rigger decides.");
+        assertThat(page.page().select(".caution-foot").text())
+                .isEqualTo("Cautions are reminders between you, not instructions. Local codes and licensed or qualified"
+                        + " people come first; where they differ from this sheet, they are right.");
+    }
+
+    @Test
+    void the_emergency_block_stands_on_the_sheet() {
+        assertThat(server.as("ilse").get("/week").page().select(".emergency").text())
+                .isEqualTo("If something happens Call 112 We are at Mill lane 3 Way in Gate by the pond First aid Ilse"
+                        + " Kit By the door Shut-offs Mains behind the saw");
+    }
+
+    @Test
+    void a_helper_sees_the_week_and_changes_nothing_on_it() {
+        Visitor noor = server.as("noor");
+        Visitor.Reply page = noor.get("/week");
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.page().select("main a[href^=/week/lines]")).isEmpty();
+        Visitor.Reply refused = noor.get("/week/lines/new");
+        assertThat(refused.status()).isEqualTo(403);
+        assertThat(refused.text())
+                .isEqualTo("Not for you here This sheet is for the crew. A helper logs hours and sees the week.");
+    }
+
+    @Test
+    void coming_weeks_can_be_looked_at_and_others_cannot() {
+        Visitor ilse = server.as("ilse");
+        Visitor.Reply next = ilse.get("/week?of=2026-12-01");
+        assertThat(next.page().select("h1").text()).isEqualTo("Week 49");
+        assertThat(next.page().select(".page-head .lead").text())
+                .isEqualTo("No. 12, Boards for the gate is due Friday 4 December. Proposed as if the work stood then as"
+                        + " it stands today.");
+        assertThat(ilse.get("/week?of=2026-11-20").text())
+                .isEqualTo("Nothing stands here There is a sheet for this week and the eight after it. What was done"
+                        + " stands in the log.");
+        assertThat(ilse.get("/week?of=2026-02-30").text())
+                .isEqualTo("Nothing stands here \"2026-02-30\" is not a day of the calendar.");
+    }
+
+    @Test
+    void a_week_in_which_nobody_is_there_says_so() {
+        try (ServerFixture empty = ServerFixture.of(db -> {
+            SmallProject.fill(db);
+            db.write("test", write -> {
+                for (Stored<weekwright.build.CrewMember> one : CrewMemberStore.TABLE.list(write)) {
+                    write.handle().execute("UPDATE crew SET mon=0, tue=0, wed=0, thu=0, fri=0, sat=0, sun=0 WHERE id = ?",
+                            one.value().id().value());
+                }
+                return null;
+            });
+        })) {
+            assertThat(empty.as("ilse").get("/week").page().select(".empty-sheet").text())
+                    .startsWith("No tasks are planned for this week.");
+        }
+    }
+}
