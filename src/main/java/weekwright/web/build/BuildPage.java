@@ -57,8 +57,8 @@ public final class BuildPage implements Page {
                 lines.stream().filter(line -> line.state().equals("in hand")).count();
         TaskFigures all = lines.stream().map(Line::hours).reduce(TaskFigures.none(), TaskFigures::plus);
         Money spent = lines.stream().map(Line::spent).reduce(Money.ZERO, Money::plus);
-        String head = Formats.sentence(Formats.counted(done, "stage", "stages") + " done, " + Formats.number(begun)
-                + " in hand, " + Formats.number(lines.size() - done - begun) + " to come");
+        String head = Formats.sentence(Formats.counted(done, "stage", "stages") + " done, " + some(begun) + " in hand, "
+                + some(lines.size() - done - begun) + " to come");
         String lead = Formats.hoursLong(all.logged()) + " are logged, about " + Formats.hoursLong(all.left())
                 + " are left by the estimates."
                 + (forecast.isEmpty() ? " There is no forecast yet, so no stage has a date." : "");
@@ -71,6 +71,10 @@ public final class BuildPage implements Page {
                 lines,
                 sum,
                 lines.stream().anyMatch(line -> !line.rough().isEmpty()));
+    }
+
+    private static String some(long count) {
+        return count == 0 ? "none" : Formats.number(count);
     }
 
     private static List<Line> lines(Read read, Optional<Forecast> forecast, Formats formats) {

@@ -20,7 +20,7 @@ public final class Lands {
         return landing.get()
                 .p50()
                 .map(day -> formats.far(day).startsWith("too") ? formats.far(day) : "about " + formats.dateShort(day))
-                .orElse(landing.get().some() ? "beyond what is drawn" : "nothing to do");
+                .orElse(landing.get().some() ? "after the horizon" : "nothing to do");
     }
 
     /** The range beside it: "3 to 19 December"; empty where there is none to give. */
