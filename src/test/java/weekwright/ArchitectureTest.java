@@ -78,8 +78,9 @@ class ArchitectureTest {
         try {
             return Files.readAllLines(file).stream()
                     .filter(line -> line.contains("Folder.DATABASE") || line.contains("\"build.db\""))
-                    .anyMatch(line -> line.matches(".*(Files\\.(copy|move|read|write|lines|new)|FileChannel|RandomAccess"
-                            + "|FileInput|FileOutput).*"));
+                    .anyMatch(
+                            line -> line.matches(".*(Files\\.(copy|move|read|write|lines|new)|FileChannel|RandomAccess"
+                                    + "|FileInput|FileOutput).*"));
         } catch (IOException e) {
             throw new IllegalStateException(e);
         }

@@ -20,7 +20,6 @@ final class Doings implements Trace {
     /** Chances are summed day by day and a day is lost when the sum passes 1 (rule 54): 2 loses the first day too. */
     static final double EVERY_DAY_LOST = 2;
 
-
     private final Inputs inputs;
     private final int days;
     private final Map<Long, Map<Doing, Integer>> minutes = new LinkedHashMap<>();

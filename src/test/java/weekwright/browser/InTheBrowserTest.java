@@ -64,7 +64,9 @@ class InTheBrowserTest {
                 BrowserFixture browser = BrowserFixture.at(server, "bram")) {
             browser.open("/episodes/ep.11");
             new Select(browser.driver().findElement(By.id("step"))).selectByValue("published");
-            browser.driver().findElement(By.cssSelector("main button[value=mark]")).click();
+            browser.driver()
+                    .findElement(By.cssSelector("main button[value=mark]"))
+                    .click();
             browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
             assertThat(server.db()
                             .read(read -> EpisodeStore.TABLE.find(read, new Id("ep.11")))
