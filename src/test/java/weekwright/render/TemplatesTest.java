@@ -113,7 +113,7 @@ class TemplatesTest {
     void the_public_is_shown_no_nav() {
         Document document = page(frame("public", Optional.empty()), new View("", Optional.empty(), form()));
         assertThat(document.select("nav")).isEmpty();
-        assertThat(document.select(".project").attr("href")).isEqualTo("/site");
+        assertThat(document.select(".project").attr("href")).isEqualTo("/ahead");
     }
 
     @Test
