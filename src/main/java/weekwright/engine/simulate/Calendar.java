@@ -41,6 +41,8 @@ final class Calendar {
     final int[] slots;
     /** Position in {@link #slots} or -1. */
     final short[] slotIndex;
+    /** How many slots lie before a day. */
+    final short[] slotsBefore;
 
     Calendar(Inputs inputs) {
         asOf = inputs.asOf();
@@ -75,6 +77,10 @@ final class Calendar {
         java.util.Arrays.fill(slotIndex, (short) -1);
         for (int s = 0; s < slots.length; s++) {
             slotIndex[slots[s]] = (short) s;
+        }
+        slotsBefore = new short[days];
+        for (int d = 1; d < days; d++) {
+            slotsBefore[d] = (short) (slotsBefore[d - 1] + (slotIndex[d - 1] >= 0 ? 1 : 0));
         }
         marked = new boolean[days];
         for (int d = 0; d < days; d++) {

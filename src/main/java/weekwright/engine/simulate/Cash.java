@@ -27,10 +27,12 @@ final class Cash {
     private State x;
     private int today;
     private final long[] stageNeed;
+    private final Supporters supporters;
 
     Cash(Setup setup, Luck luck) {
         this.setup = setup;
         this.luck = luck;
+        supporters = new Supporters(setup, luck);
         int stages = setup.inputs.stages().size();
         stageNeed = new long[stages];
         for (int m = 0; m < setup.lines.count; m++) {
@@ -49,7 +51,7 @@ final class Cash {
         System.arraycopy(funds.now, 0, x.supporters, 0, funds.levels);
         System.arraycopy(funds.atStart, 0, x.supportersAtStart, 0, funds.levels);
         System.arraycopy(funds.stillThere, 0, x.stillThere, 0, funds.levels);
-        System.arraycopy(luck.joining, 0, x.joining, 0, funds.levels);
+        supporters.begin();
         Arrays.fill(x.stagePaid, 0);
         Arrays.fill(x.stageShort, 0);
         Arrays.fill(x.underReserve, false);
@@ -133,21 +135,10 @@ final class Cash {
 
     /** The supporters of the month gone (rules 76, 77, 81): those there on its 1st leave, others join and pay from now on. */
     private void turnMonth(int day) {
-        FundsTable funds = setup.funds;
         int gone = setup.calendar.monthIndex[day] - 1;
-        int month = setup.calendar.months[gone];
-        double share = gone == 0 ? funds.restOfMonth : 1;
         int empty = x.number[EMPTY_THIS_MONTH];
-        for (int i = 0; i < funds.levels; i++) {
-            double drift = setup.inputs.model().joiningDrift();
-            if (gone > 0 && drift > 0) {
-                x.joining[i] *= LevelHistory.drift(drift, u(funds.key[i][2], month));
-            }
-            double c = LevelHistory.leaveShare(
-                    luck.leaving[i], setup.inputs.publishing().emptyLeaving(), empty);
-            int left = LevelHistory.left(x.stillThere[i], c, share, u(funds.key[i][4], month));
-            int joined = LevelHistory.joined(x.joining[i], share, u(funds.key[i][3], month));
-            x.supporters[i] += joined - left;
+        for (int i = 0; i < setup.funds.levels; i++) {
+            x.supporters[i] += supporters.joined(gone, i) - supporters.left(gone, i, x.stillThere[i], empty);
             x.supportersAtStart[i] = x.supporters[i];
             x.stillThere[i] = x.supporters[i];
         }

@@ -141,15 +141,8 @@ final class Editing {
 
     /** The first slot on or after a day, -1 if none. */
     private int firstSlot(int day) {
-        int s = slotsUntil(day - 1);
+        int s = setup.calendar.slotsBefore[day];
         return s < setup.calendar.slots.length ? s : -1;
-    }
-
-    /** How many slots lie on or before a day. */
-    private int slotsUntil(int day) {
-        int[] slots = setup.calendar.slots;
-        int at = Arrays.binarySearch(slots, day);
-        return at >= 0 ? at + 1 : -at - 1;
     }
 
     private void ownLines(int day) {
@@ -171,7 +164,7 @@ final class Editing {
             return;
         }
         int[] slots = setup.calendar.slots;
-        for (int s = slotsUntil(day - 1); s < slots.length && slots[s] - window <= day; s++) {
+        for (int s = setup.calendar.slotsBefore[day]; s < slots.length && slots[s] - window <= day; s++) {
             int own = setup.episodes.ofSlot[s];
             if (x.bankEdit[s] == NOT_MADE && (own < 0 || x.published[own]) && x.bank[0] >= target) {
                 x.bank[0] -= target;

@@ -31,6 +31,9 @@ final class Orders {
     private final int[] active;
 
     private int activeCount;
+    /** What is due can all be held again without a look while no more than this can be spent: nothing could be sent with it. */
+    private long sentNothingWith;
+
     Trace trace;
     private WorkOrder order;
     private State x;
@@ -74,6 +77,7 @@ final class Orders {
         Arrays.fill(x.heldForFunds, false);
         x.number[DUE] = 0;
         activeCount = -1;
+        sentNothingWith = Long.MIN_VALUE;
         int open = 0;
         for (int m = 0; m < lines.count; m++) {
             x.line[m] = lines.status[m];
@@ -105,6 +109,7 @@ final class Orders {
     void restart(State state) {
         x = state;
         activeCount = -1;
+        sentNothingWith = Long.MIN_VALUE;
     }
 
     private int orderDay(int m, int moved) {
@@ -177,6 +182,10 @@ final class Orders {
         }
         if (day >= x.number[NEXT_DUE]) {
             fallDue(day);
+            sentNothingWith = Long.MIN_VALUE;
+        }
+        if (hold && x.money[CASH] - x.money[OWED] <= sentNothingWith) {
+            return;
         }
         boolean waiting = false;
         int kept = 0;
@@ -199,6 +208,7 @@ final class Orders {
             send(m, day);
         }
         x.number[DUE] = kept;
+        sentNothingWith = kept == n ? x.money[CASH] - x.money[OWED] : Long.MIN_VALUE;
     }
 
     /** The list is made whole before the state is copied: those already sent are no longer in it. */

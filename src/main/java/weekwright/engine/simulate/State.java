@@ -105,7 +105,6 @@ final class State {
     final int[] supporters;
     final int[] supportersAtStart;
     final int[] stillThere;
-    final double[] joining;
 
     // record
     final long[] cashWeek;
@@ -214,7 +213,6 @@ final class State {
         supporters = ints(levels);
         supportersAtStart = ints(levels);
         stillThere = ints(levels);
-        joining = keep(new double[levels]);
         cashWeek = longs(weeks);
         unspentWeek = longs(weeks);
         bankWeek = keep(new float[weeks]);
