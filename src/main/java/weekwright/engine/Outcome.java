@@ -178,6 +178,45 @@ public final class Outcome {
     }
 
     /**
+     * Takes the first {@code count} trials of an outcome of the same inputs as trials {@code from} and on. Sums over trials are left
+     * as they are.
+     */
+    public void take(Outcome block, int from, int count) {
+        System.arraycopy(block.effortRatio, 0, effortRatio, from, count);
+        take(block.held, held, from, count);
+        take(block.workFirst, workFirst, from, count);
+        take(block.taskStart, taskStart, from, count);
+        take(block.taskLanding, taskLanding, from, count);
+        take(block.taskDrawn, taskDrawn, from, count);
+        take(block.episodeCut, episodeCut, from, count);
+        take(block.episodeLast, episodeLast, from, count);
+        take(block.slot, slot, from, count);
+        take(block.bank, bank, from, count);
+        take(block.orderDay, orderDay, from, count);
+        take(block.needDay, needDay, from, count);
+        take(block.unspent, unspent, from, count);
+        System.arraycopy(block.firstUnderWithoutPledges, 0, firstUnderWithoutPledges, from, count);
+        take(block.stageShort, stageShort, from, count);
+        take(block.counts, counts, from, count);
+    }
+
+    private static void take(Answer block, Answer answer, int from, int count) {
+        take(block.stageStart, answer.stageStart, from, count);
+        take(block.stageLanding, answer.stageLanding, from, count);
+        take(block.cash, answer.cash, from, count);
+        take(block.underReserve, answer.underReserve, from, count);
+        take(block.underZero, answer.underZero, from, count);
+        System.arraycopy(block.firstUnderReserve, 0, answer.firstUnderReserve, from, count);
+        System.arraycopy(block.firstUnderZero, 0, answer.firstUnderZero, from, count);
+    }
+
+    private static void take(Object[] block, Object[] columns, int from, int count) {
+        for (int i = 0; i < columns.length; i++) {
+            System.arraycopy(block[i], 0, columns[i], from, count);
+        }
+    }
+
+    /**
      * The smallest value that at least the share {@code q} of the trials does not exceed: the ceil(q * n)-th smallest (rule 7).
      *
      * @param q over 0, at most 1

@@ -9,12 +9,16 @@ import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
 
 /**
- * Writes a finished trial into the outcome: its own column of each array, and whole-number sums that are added up over threads at the
- * end, so that the result does not depend on who ran which trial.
+ * Writes finished trials into the outcome: each its own column of each array, and whole-number sums that are added up over threads at
+ * the end, so that the result does not depend on who ran which trial. Columns are gathered in a block first, because a trial's entries
+ * lie far apart in the outcome.
  */
 final class Recorder {
     private final Setup setup;
+    private final Outcome all;
+    /** The trials since the last {@link #flush}. */
     private final Outcome outcome;
+
     private final Chain chain;
     private final int asOf;
     private final long[][] heldBy;
@@ -25,9 +29,11 @@ final class Recorder {
     /** By stage: whether anything is left to pay for its lines. */
     private final boolean[] hasNeed;
 
-    Recorder(Setup setup, Luck luck, Outcome outcome) {
+    /** @param most how many trials are recorded between two {@link #flush}es at most */
+    Recorder(Setup setup, Luck luck, Outcome all, int most) {
         this.setup = setup;
-        this.outcome = outcome;
+        this.all = all;
+        outcome = Simulation.emptyOutcome(setup, most);
         chain = new Chain(setup, luck);
         asOf = setup.calendar.asOf;
         int stages = setup.inputs.stages().size();
@@ -47,7 +53,7 @@ final class Recorder {
         }
     }
 
-    /** Records trial number {@code i}. */
+    /** Records the {@code i}-th trial since the last {@link #flush}. */
     void record(int i, Trial trial) {
         State held = trial.held;
         State free = trial.parted() ? trial.free : held;
@@ -91,6 +97,11 @@ final class Recorder {
         }
     }
 
+    /** Hands so many trials over, the first of them as trial number {@code from}. */
+    void flush(int from, int count) {
+        all.take(outcome, from, count);
+    }
+
     private int date(int day) {
         return day == LATER ? Outcome.LATER : day + asOf;
     }
@@ -127,18 +138,18 @@ final class Recorder {
         return last;
     }
 
-    /** Adds the sums of this thread's trials to the outcome. */
+    /** Adds the sums of this thread's trials to the all. */
     void addSums() {
         for (int s = 0; s < ofStage.length; s++) {
             for (int r = 0; r < heldBy[s].length; r++) {
-                outcome.heldBy[s][r] += heldBy[s][r];
+                all.heldBy[s][r] += heldBy[s][r];
             }
             for (int w = 0; w < covered[s].length; w++) {
-                outcome.stageCovered[s][w] += covered[s][w];
+                all.stageCovered[s][w] += covered[s][w];
             }
         }
         for (int t = 0; t < critical.length; t++) {
-            outcome.critical[t] += critical[t];
+            all.critical[t] += critical[t];
         }
     }
 }
