@@ -25,9 +25,9 @@ final class Orders {
     private final Flow flow;
     private final Cash cash;
     private final int[] drift;
-    /** Tasks that wait for lines not yet ordered, and all before them, so that each stands after those it follows. */
-    private final int[] relevant;
-    /** Those of them whose drift may still change: the first {@link #activeCount}. */
+    /** Whether a line not yet due waits for the task or for one after it. */
+    private final boolean[] leads;
+    /** Those tasks whose drift may still change, each after those it follows: the first {@link #activeCount}. */
     private final int[] active;
 
     private int activeCount;
@@ -47,23 +47,28 @@ final class Orders {
         this.cash = cash;
         this.parting = parting;
         drift = new int[setup.tasks.count];
-        relevant = relevant(setup);
-        active = new int[relevant.length];
+        leads = new boolean[setup.tasks.count];
+        active = new int[setup.tasks.count];
     }
 
-    private static int[] relevant(Setup setup) {
-        boolean[] that = new boolean[setup.tasks.count];
-        for (int m = 0; m < setup.lines.count; m++) {
-            that[setup.lines.task[m]] |= setup.lines.status[m] == LineTable.TO_ORDER;
+    /** Tasks that wait for lines not yet due, and all before them, so that each stands after those it follows. */
+    private void activate() {
+        Arrays.fill(leads, false);
+        for (int i = 0; i < x.number[NOT_DUE]; i++) {
+            leads[setup.lines.task[x.notDue[i]]] = true;
         }
         LinkTable links = setup.links;
+        activeCount = 0;
         for (int i = setup.tasks.count - 1; i >= 0; i--) {
             int t = links.order[i];
-            for (int j = links.inStart[t]; that[t] && j < links.inStart[t + 1]; j++) {
-                that[links.inFrom[j]] = true;
+            if (leads[t]) {
+                active[active.length - ++activeCount] = t;
+                for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
+                    leads[links.inFrom[j]] = true;
+                }
             }
         }
-        return Arrays.stream(links.order).filter(t -> that[t]).toArray();
+        System.arraycopy(active, active.length - activeCount, active, 0, activeCount);
     }
 
     /** On the as-of morning; {@code expected}: lines not ordered are there at as-of + mean lead (rule 54), and nothing is paid. */
@@ -182,6 +187,7 @@ final class Orders {
         }
         if (day >= x.number[NEXT_DUE]) {
             fallDue(day);
+            activeCount = -1;
             sentNothingWith = Long.MIN_VALUE;
         }
         if (hold && x.money[CASH] - x.money[OWED] <= sentNothingWith) {
@@ -270,8 +276,7 @@ final class Orders {
      */
     private void carryDrift(int day) {
         if (activeCount < 0) {
-            System.arraycopy(relevant, 0, active, 0, relevant.length);
-            activeCount = relevant.length;
+            activate();
         }
         int open = 0;
         for (int i = 0; i < activeCount; i++) {

@@ -14,6 +14,8 @@ final class State {
     static final int NONE = -1;
 
     private final List<Object> arrays = new ArrayList<>();
+    /** Whether days are put down to reasons; nothing that happens depends on it. */
+    private final boolean accounts;
 
     // tasks
     /** Person-minutes left; of a wait 1 until it has ended. */
@@ -148,7 +150,9 @@ final class State {
             NOT_DUE = 20,
             NUMBERS = 21;
 
-    State(Setup setup) {
+    /** @param accounts whether days are put down to reasons, for the record of what held a stage */
+    State(Setup setup, boolean accounts) {
+        this.accounts = accounts;
         int tasks = setup.tasks.count;
         int days = setup.calendar.days;
         int lines = setup.lines.count;
@@ -239,20 +243,17 @@ final class State {
         return array;
     }
 
-    /** Becomes equal to another state of the same setup. */
+    /** Becomes equal to another state of the same setup, but for what days were put down to. */
     void copy(State other) {
         for (int i = 0; i < arrays.size(); i++) {
             Object from = other.arrays.get(i);
             System.arraycopy(from, 0, arrays.get(i), 0, java.lang.reflect.Array.getLength(from));
         }
-        int runs = other.number[RUNS];
-        while (runReason.length < runs) {
-            growRuns();
-        }
-        System.arraycopy(other.runReason, 0, runReason, 0, runs);
-        System.arraycopy(other.runFrom, 0, runFrom, 0, runs);
-        System.arraycopy(other.runTo, 0, runTo, 0, runs);
-        System.arraycopy(other.runNext, 0, runNext, 0, runs);
+    }
+
+    /** Whether {@link #account} keeps anything. */
+    boolean accounts() {
+        return accounts;
     }
 
     private void growRuns() {
@@ -268,6 +269,9 @@ final class State {
      * the reason of the next day). A day that was refused and then worked after all counts as worked.
      */
     void account(int task, int reason, int day) {
+        if (!accounts) {
+            return;
+        }
         int from = accounted[task] + 1;
         int run = runFirst[task];
         if (from > day) {

@@ -33,8 +33,8 @@ final class Trial {
     Trial(Setup setup) {
         this.setup = setup;
         luck = new Luck(setup);
-        held = new State(setup);
-        free = new State(setup);
+        held = new State(setup, true);
+        free = new State(setup, false);
         flow = new Flow(setup, luck);
         people = new People(setup);
         tools = new Tools(setup, luck);

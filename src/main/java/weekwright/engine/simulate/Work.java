@@ -133,7 +133,9 @@ final class Work {
         int at = 0;
         while (at < x.number[QUEUED]) {
             if (people.free == 0) {
-                nobodyLeft(at);
+                if (x.accounts()) {
+                    nobodyLeft(at);
+                }
                 break;
             }
             int t = x.queue[at];
