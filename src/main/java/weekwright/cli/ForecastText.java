@@ -162,8 +162,11 @@ final class ForecastText {
             sheet.line("No episodes are planned.");
         }
         Forecast.Slots slots = forecast.slots();
-        sheet.line("Of the next twelve slots " + decimals(slots.expectedEmpty12())
-                + " stay empty on average; that none does: " + Chances.words(slots.noneEmpty12()) + ".");
+        sheet.line(
+                Formats.sentence(Chances.words(slots.noneEmpty12())) + " that none of the next twelve slots stays empty"
+                        + (slots.expectedEmpty12() < 0.05
+                                ? "."
+                                : "; on average " + decimals(slots.expectedEmpty12()) + " of them do."));
         sheet.line("In hand, if nothing more were filmed: " + Formats.counted(forecast.weeksInHand(), "slot", "slots")
                 + " in a row.");
     }

@@ -21,7 +21,7 @@ import weekwright.base.Shape;
 
 /** Records of one type as CSV: the columns are the record's components (RFC 4180, UTF-8). */
 public final class RecordCsv {
-    private static final Set<String> NEEDED_TEXTS = Set.of("title", "name", "item", "what");
+    private static final Set<String> NEEDED_TEXTS = Set.of("title", "name", "item", "what", "hazard");
 
     private static final Pattern DECIMAL_HOURS = Pattern.compile("\\+?[0-9]{1,6}\\.[0-9]{1,6}");
 

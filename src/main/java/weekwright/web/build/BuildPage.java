@@ -102,7 +102,7 @@ public final class BuildPage implements Page {
                     stage.name(),
                     stage.side(),
                     done.isPresent() ? "done" : begun ? "in hand" : "to come",
-                    Lands.brief(done, days, formats),
+                    Lands.brief(done, forecast, days, formats),
                     done.isPresent() ? "" : Lands.range(days, formats),
                     ahead.map(StageDays::rough).orElse(""),
                     sum,

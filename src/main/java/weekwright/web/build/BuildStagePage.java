@@ -108,7 +108,7 @@ public final class BuildStagePage implements Page {
                             : "",
                     task.dropped()
                             .map(day -> "dropped " + formats.dateShort(day))
-                            .orElseGet(() -> Lands.brief(task.done(), days, formats))));
+                            .orElseGet(() -> Lands.brief(task.done(), forecast, days, formats))));
         }
         TaskFigures sum =
                 kept.stream().map(task -> figures.get(task.id().value())).reduce(TaskFigures.none(), TaskFigures::plus);

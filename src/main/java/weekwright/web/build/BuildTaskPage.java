@@ -159,6 +159,7 @@ public final class BuildTaskPage implements Page {
                             .map(day -> "dropped " + formats.dateShort(day))
                             .orElseGet(() -> Lands.brief(
                                     one.done(),
+                                    forecast,
                                     forecast.flatMap(f -> f.task(one.id().value()))
                                             .map(Forecast.Task::landing),
                                     formats)),

@@ -169,6 +169,7 @@ public final class EpisodePage implements Page {
                             .orElse("all of it"),
                     Lands.brief(
                             one.done(),
+                            forecast,
                             forecast.flatMap(f -> f.task(one.id().value())).map(Forecast.Task::landing),
                             formats))));
         }

@@ -9,18 +9,25 @@ import weekwright.render.Formats;
 public final class Lands {
     private Lands() {}
 
-    /** For a table: "done 19 Sep", "about 9 Dec", "after the horizon", "no forecast yet". */
-    public static String brief(Optional<LocalDate> done, Optional<Forecast.Days> landing, Formats formats) {
+    /**
+     * For a table: "done 19 Sep", "about 9 Dec", "after 25 Nov 2029" for what lands past the horizon (rule 7), "no forecast
+     * yet".
+     */
+    public static String brief(
+            Optional<LocalDate> done, Optional<Forecast> forecast, Optional<Forecast.Days> landing, Formats formats) {
         if (done.isPresent()) {
             return "done " + formats.dateShort(done.get());
         }
-        if (landing.isEmpty()) {
+        if (forecast.isEmpty() || landing.isEmpty()) {
             return "no forecast yet";
         }
         return landing.get()
                 .p50()
                 .map(day -> formats.far(day).startsWith("too") ? formats.far(day) : "about " + formats.dateShort(day))
-                .orElse(landing.get().some() ? "after the horizon" : "nothing to do");
+                .orElse(
+                        landing.get().some()
+                                ? "after " + formats.dateShort(forecast.get().horizon())
+                                : "nothing to do");
     }
 
     /** The range beside it: "3 to 19 December"; empty where there is none to give. */
