@@ -215,7 +215,7 @@ public final class AheadPicture {
         return new AheadUpright(model, formats).draw();
     }
 
-    /** The stages that the wide picture does not show, in one line; empty if it shows all. */
+    /** The stages that the wide picture does not show, in one line to stand under it; empty if it shows all. */
     public String offSheet() {
         return AheadSheet.wide(model).offSheet(formats);
     }

@@ -19,8 +19,6 @@ import weekwright.render.chart.Labels.Place;
  */
 final class AheadWide {
     static final double LEFT = 4;
-    /** From this width on the picture stands alone, without words under it. */
-    private static final double WHOLE = 1000;
 
     private static final double AXIS = 34;
     private static final double FIRST_TIMBER = 57;
@@ -165,23 +163,8 @@ final class AheadWide {
                 n.balloonBesideLanding().ifPresent(at -> balloon("A", at.x(), at.y()));
             }
         });
-        offSheet(labels);
         named.forEach(StageLetters::rangeEnds);
         named.forEach(StageLetters::notches);
-    }
-
-    /** The stages without a timber, in one line at the right; under the narrower picture the page says them. */
-    private void offSheet(Labels labels) {
-        String off = sheet.offSheet(formats);
-        if (off.isEmpty() || width < WHOLE) {
-            return;
-        }
-        List<Place> places = new ArrayList<>();
-        for (int row = 0; row <= sheet.shown().size(); row++) {
-            places.add(new Place(right, top(row) - 6, "end"));
-            places.add(new Place(right, top(row) + 15, "end"));
-        }
-        labels.must(Styles.TICK_QUIET, off, places.toArray(Place[]::new));
     }
 
     private void slotBalloon(Labels labels, LocalDate day) {
