@@ -1,0 +1,62 @@
+package weekwright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+/** Walks the whole program from Ahead by its links, as one of the crew. */
+class LinksTest {
+    /** Addresses with a query lead on without end (the month before, the week after): so many of each page are followed. */
+    private static final int QUERIES = 6;
+
+    @Test
+    void every_link_picture_style_and_script_of_every_page_that_can_be_reached_answers() {
+        List<String> dead = new ArrayList<>();
+        Set<String> seen = new HashSet<>(Set.of("/ahead"));
+        Map<String, Integer> queries = new HashMap<>();
+        Deque<String> waiting = new ArrayDeque<>(seen);
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            while (!waiting.isEmpty()) {
+                String path = waiting.remove();
+                Visitor.Reply reply = ilse.get(path);
+                if (reply.status() != 200 && reply.status() != 303) {
+                    dead.add(path + " answers " + reply.status());
+                }
+                if (!reply.header("content-type").startsWith("text/html")) {
+                    continue;
+                }
+                for (Element link : reply.page().select("[href], [src], form[action]")) {
+                    String to = link.hasAttr("href")
+                            ? link.absUrl("href")
+                            : link.hasAttr("src") ? link.absUrl("src") : link.absUrl("action");
+                    if (!to.startsWith(server.origin() + "/")) {
+                        continue;
+                    }
+                    String next = to.substring(server.origin().length()).replaceFirst("#.*", "");
+                    String page = next.replaceFirst("\\?.*", "");
+                    boolean enough = next.contains("?") && queries.getOrDefault(page, 0) >= QUERIES;
+                    if (!enough && seen.add(next)) {
+                        queries.merge(page, next.contains("?") ? 1 : 0, Integer::sum);
+                        waiting.add(next);
+                    }
+                }
+            }
+        }
+        assertThat(dead).isEmpty();
+        assertThat(seen)
+                .contains("/week", "/log", "/build", "/episodes", "/funds", "/notes", "/crew", "/crew/settings")
+                .hasSizeGreaterThan(30);
+    }
+}
