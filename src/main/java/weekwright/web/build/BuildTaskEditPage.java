@@ -1,8 +1,5 @@
 package weekwright.web.build;
 
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
@@ -16,7 +13,7 @@ import weekwright.web.kit.Request;
 /** Changes a task and what it follows. */
 public final class BuildTaskEditPage implements Page {
     /** @param lists what the fields are chosen from */
-    public record View(Form form, TaskFields.Lists lists, String id, String title) {}
+    public record View(Form form, TaskLists lists, String id, String title) {}
 
     @Override
     public View show(Request request) {
@@ -24,15 +21,11 @@ public final class BuildTaskEditPage implements Page {
         return request.read(read -> {
             Form form = request.form("", task);
             if (!request.wasRefused("")) {
-                Map<String, List<String>> values = new LinkedHashMap<>(form.values());
-                values.put("hazards", task.value().hazards().list());
-                TaskFields.linkTexts(TaskFields.before(read, task.value().id()))
-                        .forEach((name, text) -> values.put(name, List.of(text)));
-                form = new Form(form.csrf(), form.answerKey(), form.version(), values, form.errors());
+                form = TaskFields.filled(read, task.value(), form);
             }
             return new View(
                     form,
-                    TaskFields.lists(read, Optional.of(task.value().id()), form),
+                    TaskLists.of(read, Optional.of(task.value().id()), form),
                     task.value().id().value(),
                     task.value().title());
         });

@@ -44,8 +44,8 @@ import weekwright.web.parts.TaskFigures;
 
 /** One task: its facts, what it follows and what follows it, its hours, materials and shots; and how it stands is said here. */
 public final class BuildTaskPage implements Page {
-    /** A task that comes before or after, with the day it lands and what the link adds. */
-    public record Neighbour(String id, String title, String lands, String link) {}
+    /** A task that comes before or after, with the day it lands, the range of that day, and what the link adds. */
+    public record Neighbour(String id, String title, String lands, String range, String link) {}
 
     /** An hours entry as a line. */
     public record HoursLine(long row, LocalDate date, String who, int minutes, String more) {}
@@ -163,6 +163,12 @@ public final class BuildTaskPage implements Page {
                                     forecast.flatMap(f -> f.task(one.id().value()))
                                             .map(Forecast.Task::landing),
                                     formats)),
+                    one.isOpen()
+                            ? Lands.range(
+                                    forecast.flatMap(f -> f.task(one.id().value()))
+                                            .map(Forecast.Task::landing),
+                                    formats)
+                            : "",
                     TaskFacts.link(link))));
         }
         return list;

@@ -10,13 +10,13 @@ import weekwright.web.kit.Request;
 /** Adds a task, to the stage named after the question mark. */
 public final class BuildTasksNewPage implements Page {
     /** @param lists what the fields are chosen from */
-    public record View(Form form, TaskFields.Lists lists, String stage) {}
+    public record View(Form form, TaskLists lists, String stage) {}
 
     @Override
     public View show(Request request) {
         String stage = request.query("stage");
         Form form = request.form("", Map.of("stage", stage, "kind", "work"));
-        return request.read(read -> new View(form, TaskFields.lists(read, Optional.empty(), form), stage));
+        return request.read(read -> new View(form, TaskLists.of(read, Optional.empty(), form), stage));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package weekwright.web.kit;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,6 +17,15 @@ public sealed interface Answer {
      * @param headers more headers by name
      */
     record Body(int status, String type, byte[] bytes, Map<String, String> headers) implements Answer {}
+
+    /**
+     * The same page once more, nothing saved: what was typed stands in its chief form, with these fields in place of their
+     * own; for buttons such as "another line" and "copy the hours of".
+     *
+     * @param instead several texts for boxes with one name
+     * @param said a line above the page; empty for none
+     */
+    record Again(Map<String, List<String>> instead, String said) implements Answer {}
 
     /** A cookie to keep, never readable by script. */
     record Cookie(String name, String value, int maxAgeSeconds) {}

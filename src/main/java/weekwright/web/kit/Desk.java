@@ -82,7 +82,12 @@ public final class Desk {
                 return;
             }
             try {
-                send(request, browser, page.submit(request));
+                Answer answer = page.submit(request);
+                if (answer instanceof Answer.Again once) {
+                    again(request, browser, page, once);
+                } else {
+                    send(request, browser, answer);
+                }
             } catch (Rejected rejected) {
                 Map<String, String> errors =
                         Refusals.byField(rejected.problems(), request.form().fields());
@@ -182,6 +187,19 @@ public final class Desk {
         html(request, browser, status, PageName.of(request.path()), page.show(request), false);
     }
 
+    /** The page with what was typed and what a button filled in; nothing is wrong with it. */
+    private void again(Request request, Browser browser, Page page, Answer.Again once) {
+        Map<String, List<String>> values = new LinkedHashMap<>(request.context().formParamMap());
+        values.putAll(once.instead());
+        FormReader.KEYS.forEach(values::remove);
+        long version = request.form().version();
+        request.refuse(new Request.Typed(
+                "", version == 0 ? Optional.empty() : Optional.of(version), values, Map.of(), List.of()));
+        Optional<Frame.Flash> flash =
+                once.said().isEmpty() ? Optional.empty() : Optional.of(new Frame.Flash(once.said(), Optional.empty()));
+        html(request, browser, 200, PageName.of(request.path()).template(), page.show(request), flash);
+    }
+
     private void stale(Request request, Browser browser, Stale stale) {
         Optional<Conflict> conflict = Conflict.of(request, stale);
         if (conflict.isPresent()) {
@@ -214,11 +232,16 @@ public final class Desk {
     }
 
     private void html(Request request, Browser browser, int status, String template, Record view, boolean said) {
+        html(request, browser, status, template, view, said ? browser.flash() : Optional.empty());
+    }
+
+    private void html(
+            Request request, Browser browser, int status, String template, Record view, Optional<Frame.Flash> flash) {
         String group = template.startsWith("parts/")
                 ? "account"
                 : PageName.of(request.path()).group();
         browser.keepName(request.context());
-        String text = templates.render(template, frame(request, browser, group, said), view);
+        String text = templates.render(template, frame(request, browser, group, flash), view);
         request.context()
                 .status(status)
                 .header("Cache-Control", "no-store")
@@ -226,8 +249,7 @@ public final class Desk {
                 .result(text.getBytes(StandardCharsets.UTF_8));
     }
 
-    private Frame frame(Request request, Browser browser, String group, boolean said) {
-        Optional<Frame.Flash> flash = said ? browser.flash() : Optional.empty();
+    private Frame frame(Request request, Browser browser, String group, Optional<Frame.Flash> flash) {
         if (!request.hasProject()) {
             return new Frame(
                     "weekwright",

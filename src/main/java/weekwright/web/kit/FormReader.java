@@ -64,6 +64,11 @@ public final class FormReader {
                 .toList();
     }
 
+    /** Whether a field was sent at all, even with nothing in it; asks for nothing. */
+    public boolean has(String name) {
+        return posted.containsKey(name);
+    }
+
     /** Whether a box was ticked. */
     public boolean ticked(String name) {
         return !text(name).isEmpty();

@@ -38,7 +38,7 @@ class BuildTaskEditPageTest {
         assertThat(saved.page()
                         .select("section[aria-labelledby=links-head] tbody tr")
                         .eachText())
-                .anyMatch(row -> row.startsWith("after Lime cures then 2 days"))
+                .anyMatch(row -> row.startsWith("Lime cures then 2 days"))
                 .hasSize(3);
     }
 }

@@ -23,9 +23,10 @@ class BuildTaskPageTest {
         assertThat(page.page().select("section[aria-labelledby=hours-head] tbody tr"))
                 .hasSize(3);
         assertThat(page.page()
-                        .select("section[aria-labelledby=links-head] tbody th")
+                        .select(
+                                "section[aria-labelledby=links-head] caption, section[aria-labelledby=links-head] tbody th")
                         .eachText())
-                .containsExactly("before Set the sill stones");
+                .containsExactly("Is waited for by", "Set the sill stones");
     }
 
     @Test
