@@ -6,13 +6,22 @@ import weekwright.App;
 import weekwright.web.account.AccountPage;
 import weekwright.web.ahead.AheadPage;
 import weekwright.web.ahead.AheadState;
+import weekwright.web.build.BuildEquipmentEditPage;
+import weekwright.web.build.BuildEquipmentNewPage;
+import weekwright.web.build.BuildEquipmentPage;
+import weekwright.web.build.BuildMaterialEditPage;
 import weekwright.web.build.BuildMaterialPage;
 import weekwright.web.build.BuildPage;
 import weekwright.web.build.BuildStageEditPage;
 import weekwright.web.build.BuildStagePage;
 import weekwright.web.build.BuildStagesNewPage;
+import weekwright.web.build.BuildStockEditPage;
+import weekwright.web.build.BuildStockNewPage;
+import weekwright.web.build.BuildStockPage;
 import weekwright.web.build.BuildTaskEditPage;
+import weekwright.web.build.BuildTaskMaterialsNewPage;
 import weekwright.web.build.BuildTaskPage;
+import weekwright.web.build.BuildTaskRemovePage;
 import weekwright.web.build.BuildTasksNewPage;
 import weekwright.web.crew.CrewMemberEditPage;
 import weekwright.web.crew.CrewMembersNewPage;
@@ -81,7 +90,16 @@ public final class Routes {
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
                 form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
+                form("/build/tasks/{id}/remove", Access.CREW, new BuildTaskRemovePage()),
+                form("/build/tasks/{id}/materials/new", Access.CREW, new BuildTaskMaterialsNewPage()),
                 form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()),
+                form("/build/materials/{id}/edit", Access.CREW, new BuildMaterialEditPage()),
+                sheet("/build/stock", Access.CREW, new BuildStockPage()),
+                form("/build/stock/new", Access.CREW, new BuildStockNewPage()),
+                form("/build/stock/{id}/edit", Access.CREW, new BuildStockEditPage()),
+                sheet("/build/equipment", Access.CREW, new BuildEquipmentPage()),
+                form("/build/equipment/new", Access.CREW, new BuildEquipmentNewPage()),
+                form("/build/equipment/{id}/edit", Access.CREW, new BuildEquipmentEditPage()),
                 form("/episodes", Access.CREW, new EpisodesPage()),
                 form("/episodes/{id}", Access.CREW, new EpisodePage()),
                 sheet("/funds", Access.CREW, new FundsPage()),

@@ -38,6 +38,7 @@ public final class BuildMaterialPage implements Page {
 
     /** @param forms by act: order, promise, receive */
     public record View(
+            String id,
             String item,
             String amount,
             String standing,
@@ -66,6 +67,7 @@ public final class BuildMaterialPage implements Page {
             Optional<Task> task = TaskStore.TABLE.find(read, line.task()).map(Stored::value);
             StageMaterials.Line said = StageMaterials.line(line, "", forecast, formats);
             return new View(
+                    line.id().value(),
                     line.item(),
                     said.amount(),
                     Formats.sentence(said.standing()),

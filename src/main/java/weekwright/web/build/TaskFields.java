@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Id;
-import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Quantity;
 import weekwright.base.Shape;
@@ -135,7 +134,7 @@ final class TaskFields {
                     .map(link -> Shape.of(Link.class).with(link, "task", id))
                     .toList();
             SaveTask.Saved kept = SaveTask.save(write, Optional.empty(), task, own, request.today());
-            return Saved.to("/build/tasks/" + id).saying("The task is added." + said(kept.remarks()));
+            return Saved.to("/build/tasks/" + id).saying("The task is added." + StockFields.said(kept.remarks()));
         });
     }
 
@@ -165,7 +164,8 @@ final class TaskFields {
                     edited.orElseThrow(),
                     links,
                     request.today());
-            return Saved.to("/build/tasks/" + old.value().id()).saying("The task is changed." + said(kept.remarks()));
+            return Saved.to("/build/tasks/" + old.value().id())
+                    .saying("The task is changed." + StockFields.said(kept.remarks()));
         });
     }
 
@@ -249,13 +249,6 @@ final class TaskFields {
             words.add(one.id().value() + (count == 1 ? "" : ":" + count));
         }
         return new Words(words);
-    }
-
-    private static String said(List<Problem> remarks) {
-        StringBuilder text = new StringBuilder();
-        remarks.forEach(remark ->
-                text.append(' ').append(Formats.sentence(remark.sentence())).append('.'));
-        return text.toString();
     }
 
     private static List<Link> links(FormReader form, Id task) {

@@ -1,0 +1,118 @@
+package weekwright.web.build;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Id;
+import weekwright.base.Shape;
+import weekwright.build.Shown;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.funds.Material;
+import weekwright.funds.MaterialStore;
+import weekwright.funds.SaveMaterial;
+import weekwright.funds.StockItem;
+import weekwright.funds.StockItemStore;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
+
+/** The form of a material line, for adding one and for changing one. */
+final class MaterialFields {
+    private static final Map<Material.Source, String> SOURCES = Map.of(
+            Material.Source.BOUGHT, "bought",
+            Material.Source.GIVEN, "given",
+            Material.Source.SALVAGED, "salvaged",
+            Material.Source.OWN, "our own");
+    private static final String[] COLUMNS = {
+        "task",
+        "item",
+        "quantity",
+        "unit",
+        "waste",
+        "price_low",
+        "price_likely",
+        "price_high",
+        "source",
+        "stock",
+        "supplier",
+        "at_share",
+        "lead_low",
+        "lead_likely",
+        "lead_high",
+        "deposit",
+        "cancel_by",
+        "lot",
+        "ordered",
+        "promised",
+        "received",
+        "value",
+        "credit"
+    };
+
+    private MaterialFields() {}
+
+    /** What the fields are chosen from, and whether its folded groups stand open. */
+    record Lists(
+            List<TaskLists.Group> tasks,
+            List<Form.Choice> sources,
+            List<Form.Choice> stock,
+            String currency,
+            boolean openPrice,
+            boolean openMore) {}
+
+    static List<Form.Choice> sources() {
+        return Choices.words(Material.Source.class, SOURCES);
+    }
+
+    static Lists lists(Request request, Read read, Form form) {
+        return new Lists(
+                TaskLists.groups(read, Optional.empty()),
+                sources(),
+                StockItemStore.TABLE.values(read).stream()
+                        .map(item -> new Form.Choice(item.id().value(), item.item() + amount(item)))
+                        .toList(),
+                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                open(form, "price_low", "price_high", "lead_low", "lead_high", "deposit", "cancel_by", "waste"),
+                open(form, "at_share", "lot", "value", "credit", "ordered", "promised", "received"));
+    }
+
+    private static String amount(StockItem item) {
+        return item.quantity()
+                .map(q -> (", " + q.text() + " " + item.unit()).stripTrailing())
+                .orElse("");
+    }
+
+    static boolean open(Form form, String... fields) {
+        return List.of(fields).stream()
+                .anyMatch(field ->
+                        !form.value(field).isEmpty() || !form.error(field).isEmpty());
+    }
+
+    static Answer add(Request request) throws Exception {
+        FormReader form = request.form();
+        Optional<Material> read = form.record(Material.class, Map.of("id", "new"), COLUMNS);
+        return request.save(write -> {
+            Material line = Shape.of(Material.class)
+                    .with(read.orElseThrow(), "id", Id.next("mat", MaterialStore.TABLE.ids(write)));
+            SaveMaterial.Saved kept = SaveMaterial.save(write, Optional.empty(), line, request.today());
+            return Saved.to("/build/tasks/" + line.task())
+                    .saying(line.item() + " is listed." + StockFields.said(kept.remarks()));
+        });
+    }
+
+    static Answer change(Request request, Stored<Material> old) throws Exception {
+        FormReader form = request.form();
+        Optional<Material> edited = form.edited(old.value(), COLUMNS);
+        return request.save(write -> {
+            SaveMaterial.Saved kept = SaveMaterial.save(
+                    write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow(), request.today());
+            return Saved.to("/build/materials/" + old.value().id())
+                    .saying("The line is changed." + StockFields.said(kept.remarks()));
+        });
+    }
+}
