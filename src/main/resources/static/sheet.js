@@ -32,7 +32,11 @@
   const wrong = document.querySelector("[aria-invalid=true]");
   const kept = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
   if (wrong) wrong.focus();
-  else if (kept && kept.matches("button, input, select, textarea")) kept.focus();
+  else if (kept && kept.matches("button, input, select, textarea")) {
+    const folded = kept.closest("details");
+    if (folded) folded.open = true;
+    kept.focus();
+  }
 
   // One press posts once; the answer key guards the rest.
   document.addEventListener("submit", (e) => {

@@ -14,6 +14,7 @@ import weekwright.web.build.BuildMaterialPage;
 import weekwright.web.build.BuildPage;
 import weekwright.web.build.BuildStageEditPage;
 import weekwright.web.build.BuildStagePage;
+import weekwright.web.build.BuildStageRemovePage;
 import weekwright.web.build.BuildStagesNewPage;
 import weekwright.web.build.BuildStockEditPage;
 import weekwright.web.build.BuildStockNewPage;
@@ -83,10 +84,11 @@ public final class Routes {
                 form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
-                sheet("/build", Access.CREW, new BuildPage()),
+                form("/build", Access.CREW, new BuildPage()),
                 form("/build/stages/new", Access.CREW, new BuildStagesNewPage()),
-                sheet("/build/stages/{id}", Access.CREW, new BuildStagePage()),
+                form("/build/stages/{id}", Access.CREW, new BuildStagePage()),
                 form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
+                form("/build/stages/{id}/remove", Access.CREW, new BuildStageRemovePage()),
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
                 form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),

@@ -1,11 +1,15 @@
 package weekwright.web.build;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.build.MoveStage;
 import weekwright.build.Stage;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
@@ -15,9 +19,14 @@ import weekwright.db.Stored;
 import weekwright.forecast.Forecast;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
+import weekwright.render.Form;
 import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
 import weekwright.web.parts.TaskFigures;
@@ -25,7 +34,7 @@ import weekwright.web.parts.TaskFigures;
 /** All stages: when each is done, hours against estimate, what was spent. */
 public final class BuildPage implements Page {
     /** @param head how many stages are done, in hand and to come, in words */
-    public record View(String head, String lead, List<Line> stages, Optional<Line> sum, boolean guessed) {}
+    public record View(String head, String lead, List<Line> stages, Optional<Line> sum, boolean guessed, Form move) {}
 
     /**
      * A stage as a line.
@@ -70,7 +79,29 @@ public final class BuildPage implements Page {
                 lines.isEmpty() ? "" : lead,
                 lines,
                 sum,
-                lines.stream().anyMatch(line -> !line.rough().isEmpty()));
+                lines.stream().anyMatch(line -> !line.rough().isEmpty()),
+                request.form(""));
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        boolean earlier = form.act().equals("earlier");
+        Optional<Id> stage = form.needed("stage", Id.class);
+        return request.save(write -> {
+            Id id = stage.orElseThrow();
+            int place =
+                    MoveStage.move(write, id, earlier).orElseThrow(() -> new NotFound("There is no stage " + id + "."));
+            boolean first = place == 0;
+            boolean last = place == StageStore.TABLE.count(write) - 1;
+            String button = earlier && !first || last ? "earlier-" : "later-";
+            return Saved.to("/build#" + button + URLEncoder.encode(id.value(), StandardCharsets.UTF_8))
+                    .saying(StageStore.TABLE
+                                    .find(write, id)
+                                    .orElseThrow()
+                                    .value()
+                                    .name() + " is stage " + (place + 1) + " now.");
+        });
     }
 
     private static String some(long count) {

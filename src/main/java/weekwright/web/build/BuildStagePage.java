@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.build.CloseTasks;
 import weekwright.build.HoursEntry;
 import weekwright.build.LayAside;
 import weekwright.build.Stage;
@@ -19,14 +20,18 @@ import weekwright.forecast.Forecast;
 import weekwright.forecast.Names;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
+import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture;
 import weekwright.render.chart.CauseBar;
 import weekwright.render.chart.StageStrip;
 import weekwright.render.chart.Tally;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
 import weekwright.web.parts.HeldBy;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
@@ -55,11 +60,21 @@ public final class BuildStagePage implements Page {
             List<StageMaterials.Line> materials,
             String materialsRemark,
             Money spent,
-            List<NoteLine> notes) {}
+            List<NoteLine> notes,
+            boolean anyOpen,
+            LocalDate today,
+            Form close) {}
 
     /** A task as a line; {@code state}: done, dropped, under way, laid aside, waiting, to come. */
     public record Line(
-            String id, String title, String state, boolean idle, TaskFigures hours, String tally, String lands) {}
+            String id,
+            String title,
+            String state,
+            boolean open,
+            boolean idle,
+            TaskFigures hours,
+            String tally,
+            String lands) {}
 
     /** A note as a line. */
     public record NoteLine(String id, LocalDate date, String title) {}
@@ -101,6 +116,7 @@ public final class BuildStagePage implements Page {
                     task.id().value(),
                     task.title(),
                     state(task, request.today()),
+                    task.isOpen(),
                     !task.isWork(),
                     hours,
                     task.isWork() && task.dropped().isEmpty()
@@ -129,7 +145,33 @@ public final class BuildStagePage implements Page {
                 materials,
                 StageMaterials.remark(materials),
                 BuildPage.spent(read).getOrDefault(stage.id().folded(), Money.ZERO),
-                notes(read, stage));
+                notes(read, stage),
+                lines.stream().anyMatch(Line::open),
+                request.today(),
+                request.form("close", Map.of("day", request.today().toString())));
+    }
+
+    /** Several tasks are done on one day, or none of them. */
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        Id stage = request.id("id");
+        Optional<LocalDate> day = form.needed("day", LocalDate.class);
+        List<String> ticked = form.texts("task");
+        if (ticked.isEmpty()) {
+            form.fault("task", "", "no task is ticked", "tick those that are done");
+        }
+        return request.save(write -> {
+            List<Stored<Task>> tasks = TaskStore.ofStage(write, stage).stream()
+                    .filter(task -> ticked.contains(task.value().id().value()))
+                    .toList();
+            CloseTasks.close(write, tasks, day.orElseThrow(), request.today());
+            return Saved.to("/build/stages/" + stage)
+                    .saying(Formats.list(tasks.stream()
+                                    .map(task -> task.value().title())
+                                    .toList())
+                            + (tasks.size() == 1 ? " is done." : " are done."));
+        });
     }
 
     private static String state(Task task, LocalDate today) {

@@ -25,6 +25,22 @@ class BuildPageTest {
     }
 
     @Test
+    void a_stage_is_moved_by_its_buttons_and_the_focus_goes_with_it() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            Visitor.Reply moved = ilse.form(ilse.get("/build"), "form:has(button[id=earlier-gate])")
+                    .press("earlier");
+            assertThat(moved.to()).isEqualTo("/build#later-gate");
+            Visitor.Reply page = ilse.get("/build");
+            assertThat(page.page().select(".flash p").text()).isEqualTo("Sluice gate is stage 1 now.");
+            assertThat(page.page().select(".reorder li span").eachText()).containsExactly("Sluice gate", "Weir");
+            Visitor.Reply back =
+                    ilse.form(page, "form:has(button[id=later-gate])").press("later");
+            assertThat(back.to()).isEqualTo("/build#earlier-gate");
+        }
+    }
+
+    @Test
     void a_helper_is_sent_away() {
         Visitor.Reply page = SERVER.as("noor").get("/build");
         assertThat(page.status()).isEqualTo(403);

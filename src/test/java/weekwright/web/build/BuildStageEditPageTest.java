@@ -27,4 +27,32 @@ class BuildStageEditPageTest {
         assertThat(saved.page().select("h1").text()).isEqualTo("The long weir");
         assertThat(saved.page().select(".flash p").text()).isEqualTo("The stage is changed.");
     }
+
+    @Test
+    void a_stage_is_made_once_more_with_links_and_materials_and_without_what_happened() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            Visitor.Reply page = ilse.get("/build/stages/gate/edit");
+            Visitor.Reply refused = ilse.form(page, "form:has(button[value=duplicate])")
+                    .with("copy", "weir")
+                    .press("duplicate");
+            assertThat(refused.troubles())
+                    .containsExactly("\"weir\" is the name of another stage; choose another name");
+            Visitor.Reply copy = ilse.follow(ilse.form(refused, "form:has(button[value=duplicate])")
+                    .with("copy", "Upper gate")
+                    .press("duplicate"));
+            assertThat(copy.page().select(".flash p").text())
+                    .isEqualTo(
+                            "It is made anew with 3 tasks, their links and materials; hours, days and orders stay with"
+                                    + " the first.");
+            assertThat(copy.page().select(".tasks th[scope=row] a").eachText())
+                    .containsExactly("Plane the gate boards", "Hang the gate", "Forge the straps");
+            assertThat(copy.page().select("ul.materials li").size()).isEqualTo(2);
+            assertThat(
+                            ilse.get("/build/tasks/gate-1.2").status() == 200
+                                    ? ""
+                                    : copy.page().select(".tasks a").attr("href"))
+                    .isNotEmpty();
+        }
+    }
 }
