@@ -15,6 +15,7 @@ import weekwright.web.build.BuildPage;
 import weekwright.web.build.BuildStageEditPage;
 import weekwright.web.build.BuildStagePage;
 import weekwright.web.build.BuildStageRemovePage;
+import weekwright.web.build.BuildStageTasksEditPage;
 import weekwright.web.build.BuildStagesNewPage;
 import weekwright.web.build.BuildStockEditPage;
 import weekwright.web.build.BuildStockNewPage;
@@ -89,6 +90,7 @@ public final class Routes {
                 form("/build/stages/{id}", Access.CREW, new BuildStagePage()),
                 form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
                 form("/build/stages/{id}/remove", Access.CREW, new BuildStageRemovePage()),
+                form("/build/stages/{id}/tasks/edit", Access.CREW, new BuildStageTasksEditPage()),
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
                 form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
