@@ -12,6 +12,7 @@ import weekwright.web.build.BuildEquipmentPage;
 import weekwright.web.build.BuildMaterialEditPage;
 import weekwright.web.build.BuildMaterialPage;
 import weekwright.web.build.BuildPage;
+import weekwright.web.build.BuildShiftPage;
 import weekwright.web.build.BuildStageEditPage;
 import weekwright.web.build.BuildStagePage;
 import weekwright.web.build.BuildStageRemovePage;
@@ -24,6 +25,7 @@ import weekwright.web.build.BuildTaskEditPage;
 import weekwright.web.build.BuildTaskMaterialsNewPage;
 import weekwright.web.build.BuildTaskPage;
 import weekwright.web.build.BuildTaskRemovePage;
+import weekwright.web.build.BuildTaskSplitPage;
 import weekwright.web.build.BuildTasksNewPage;
 import weekwright.web.crew.CrewMemberEditPage;
 import weekwright.web.crew.CrewMembersNewPage;
@@ -86,6 +88,7 @@ public final class Routes {
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
                 form("/build", Access.CREW, new BuildPage()),
+                form("/build/shift", Access.CREW, new BuildShiftPage()),
                 form("/build/stages/new", Access.CREW, new BuildStagesNewPage()),
                 form("/build/stages/{id}", Access.CREW, new BuildStagePage()),
                 form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
@@ -94,6 +97,7 @@ public final class Routes {
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
                 form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
+                form("/build/tasks/{id}/split", Access.CREW, new BuildTaskSplitPage()),
                 form("/build/tasks/{id}/remove", Access.CREW, new BuildTaskRemovePage()),
                 form("/build/tasks/{id}/materials/new", Access.CREW, new BuildTaskMaterialsNewPage()),
                 form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()),
