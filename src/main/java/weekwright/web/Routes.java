@@ -14,6 +14,7 @@ import weekwright.web.build.BuildMaterialPage;
 import weekwright.web.build.BuildPage;
 import weekwright.web.build.BuildShiftPage;
 import weekwright.web.build.BuildStageEditPage;
+import weekwright.web.build.BuildStageNetworkPage;
 import weekwright.web.build.BuildStagePage;
 import weekwright.web.build.BuildStageRemovePage;
 import weekwright.web.build.BuildStageTasksEditPage;
@@ -93,6 +94,7 @@ public final class Routes {
                 form("/build/stages/{id}", Access.CREW, new BuildStagePage()),
                 form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
                 form("/build/stages/{id}/remove", Access.CREW, new BuildStageRemovePage()),
+                sheet("/build/stages/{id}/network", Access.CREW, new BuildStageNetworkPage()),
                 form("/build/stages/{id}/tasks/edit", Access.CREW, new BuildStageTasksEditPage()),
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
                 form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
