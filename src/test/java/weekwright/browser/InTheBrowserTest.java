@@ -8,8 +8,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 import weekwright.base.Id;
+import weekwright.build.TaskStore;
 import weekwright.episodes.EpisodeStore;
 import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.ServerFixture;
@@ -74,6 +78,32 @@ class InTheBrowserTest {
                             .value()
                             .published())
                     .contains(LocalDate.of(2026, 11, 25));
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_block_of_200_rows_is_pasted_into_the_cells_and_enter_goes_down() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/build/stages/gate/tasks/edit");
+            WebElement cell = browser.driver().findElement(By.id("title.3"));
+            ((JavascriptExecutor) browser.driver())
+                    .executeScript(
+                            "const data = new DataTransfer();"
+                                    + "data.setData('text/plain', Array.from({length: 200}, (_, i) =>"
+                                    + " `Cog ${i + 1}\\t0.75`).join('\\r\\n') + '\\r\\n');"
+                                    + "arguments[0].dispatchEvent(new ClipboardEvent('paste',"
+                                    + " {clipboardData: data, bubbles: true, cancelable: true}));",
+                            cell);
+            assertThat(browser.driver().findElement(By.id("likely.202")).getDomProperty("value"))
+                    .isEqualTo("0.75");
+            cell.sendKeys(Keys.ENTER);
+            assertThat(browser.driver().switchTo().activeElement().getDomAttribute("id"))
+                    .isEqualTo("title.4");
+            browser.driver().findElement(By.cssSelector("main button.main")).click();
+            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            assertThat(server.db().read(TaskStore.TABLE::count)).isEqualTo(206);
             assertThat(browser.complaints()).isEmpty();
         }
     }

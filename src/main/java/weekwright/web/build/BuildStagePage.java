@@ -22,9 +22,7 @@ import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
 import weekwright.render.Form;
 import weekwright.render.Formats;
-import weekwright.render.chart.AheadPicture;
 import weekwright.render.chart.CauseBar;
-import weekwright.render.chart.StageStrip;
 import weekwright.render.chart.Tally;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
@@ -137,7 +135,7 @@ public final class BuildStagePage implements Page {
                 lead(sum, done, kept, ahead, formats, forecast),
                 stage.description(),
                 done.isPresent() ? "" : workFirst(ahead, formats),
-                strip(stage, kept, ahead, done, forecast, request.today(), formats),
+                StageTimber.drawings(stage, kept, ahead, done, forecast, request.today(), formats),
                 causes(ahead, shown.map(s -> s.names()), formats, done),
                 done.isPresent() ? List.of() : causeList(ahead, shown.map(s -> s.names()), formats),
                 lines,
@@ -242,42 +240,6 @@ public final class BuildStagePage implements Page {
         return "With the money as it is: "
                 + held.map(formats::far).orElse("not before the end of what is drawn")
                 + ". If the money were there: " + formats.far(free.get()) + ".";
-    }
-
-    private static List<String> strip(
-            Stage stage,
-            List<Task> tasks,
-            Optional<Forecast.Stage> ahead,
-            Optional<LocalDate> done,
-            Optional<Forecast> forecast,
-            LocalDate today,
-            Formats formats) {
-        Optional<AheadPicture.Range> landing = ahead.map(Forecast.Stage::landing)
-                .filter(days -> days.p10().isPresent())
-                .map(days -> new AheadPicture.Range(days.p10(), days.p50(), days.p90()));
-        if (done.isEmpty() && landing.isEmpty()) {
-            return List.of();
-        }
-        List<AheadPicture.Notch> notches = new ArrayList<>();
-        for (Task task : tasks) {
-            task.done()
-                    .or(() -> forecast.flatMap(f -> f.task(task.id().value()))
-                            .flatMap(one -> one.landing().p50()))
-                    .ifPresent(day -> notches.add(new AheadPicture.Notch(task.title(), day)));
-        }
-        StageStrip strip = new StageStrip(
-                new AheadPicture.Stage(
-                        stage.name(),
-                        "",
-                        StageDays.began(tasks),
-                        ahead.map(Forecast.Stage::start)
-                                .map(days -> new AheadPicture.Range(days.p10(), days.p50(), days.p90())),
-                        done.isPresent() ? Optional.empty() : landing,
-                        done,
-                        notches),
-                today,
-                formats);
-        return List.of(strip.wide(), strip.narrow());
     }
 
     private static List<CauseBar.Cause> causeList(
