@@ -3,6 +3,8 @@ package weekwright;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import weekwright.account.Entrance;
+import weekwright.account.Passphrases;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Folder;
@@ -20,6 +22,7 @@ public final class App implements AutoCloseable {
     private final Templates templates;
     private final boolean sample;
     private final AutoCloseable lock;
+    private final Entrance entrance;
     private final int firstLook;
     private final int trials;
     private volatile Optional<Db> db = Optional.empty();
@@ -32,17 +35,25 @@ public final class App implements AutoCloseable {
      * @throws FolderRefused when the folder holds something else, is taken, or was written by a newer program
      */
     public App(Path folder, Clock clock, Templates templates, boolean sample) throws FolderRefused {
-        this(folder, clock, templates, sample, Forecasts.FIRST_LOOK, Forecasts.TRIALS);
+        this(folder, clock, templates, sample, Forecasts.FIRST_LOOK, Forecasts.TRIALS, Passphrases.ofFullCost());
     }
 
     /**
-     * As above with other numbers of futures.
+     * As above with other numbers of futures and another cost of passphrases.
      *
      * @param firstLook of the quick forecast
      * @param trials of the whole one
      */
-    public App(Path folder, Clock clock, Templates templates, boolean sample, int firstLook, int trials)
+    public App(
+            Path folder,
+            Clock clock,
+            Templates templates,
+            boolean sample,
+            int firstLook,
+            int trials,
+            Passphrases passphrases)
             throws FolderRefused {
+        entrance = new Entrance(passphrases, clock);
         this.firstLook = firstLook;
         this.trials = trials;
         this.folder = new Folder(folder);
@@ -73,6 +84,11 @@ public final class App implements AutoCloseable {
 
     public Templates templates() {
         return templates;
+    }
+
+    /** The door: who gets in, and how often somebody may try. */
+    public Entrance entrance() {
+        return entrance;
     }
 
     public boolean sample() {

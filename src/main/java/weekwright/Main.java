@@ -14,7 +14,8 @@ public final class Main {
                 System.err,
                 System.console() != null,
                 Clock.systemDefaultZone(),
-                Runtime.getRuntime().availableProcessors());
+                Runtime.getRuntime().availableProcessors(),
+                new Typing(System.console()));
         System.exit(CommandLines.run(terminal, arguments));
     }
 }

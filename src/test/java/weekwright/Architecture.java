@@ -25,11 +25,12 @@ final class Architecture {
             Map.entry("episodes", Set.of("base", "db", "build")),
             Map.entry("funds", Set.of("base", "db", "build")),
             Map.entry("notes", Set.of("base", "db", "build", "episodes")),
+            Map.entry("account", Set.of("base", "db", "build")),
             Map.entry("forecast", BELOW_FORECAST),
             Map.entry("files", BELOW_FORECAST),
-            Map.entry("web", with(BELOW_FORECAST, "files", "render")),
-            Map.entry("cli", with(BELOW_FORECAST, "files", "render", "web", "")),
-            Map.entry("", with(BELOW_FORECAST, "files", "render", "cli")));
+            Map.entry("web", with(BELOW_FORECAST, "account", "files", "render")),
+            Map.entry("cli", with(BELOW_FORECAST, "account", "files", "render", "web", "")),
+            Map.entry("", with(BELOW_FORECAST, "account", "files", "render", "cli")));
 
     /** Each library by the start of its class names, and who may use it. */
     private static final Map<String, Predicate<JavaClass>> HOMES = Map.ofEntries(

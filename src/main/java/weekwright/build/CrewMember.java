@@ -45,6 +45,13 @@ public record CrewMember(
                 .orElse(Hours.ZERO);
     }
 
+    /** Those who have not left by a day, in the same order. */
+    public static java.util.List<CrewMember> present(java.util.List<CrewMember> all, LocalDate day) {
+        return all.stream()
+                .filter(member -> member.to().map(to -> !to.isBefore(day)).orElse(true))
+                .toList();
+    }
+
     public Access accessOrDefault() {
         return access.orElse(Access.CREW);
     }

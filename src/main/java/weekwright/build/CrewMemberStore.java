@@ -19,7 +19,7 @@ public final class CrewMemberStore {
 
     /** Takes log-ins, sessions and secret links from those who are no longer of the crew. */
     public static void forgetAccessOfMissing(Write write) {
-        for (String table : List.of("log_in", "session", "secret_link")) {
+        for (String table : List.of("log_in", "session", "secret_link", "start_code")) {
             write.handle()
                     .execute("DELETE FROM " + table + " WHERE crew IS NOT NULL AND crew NOT IN (SELECT id FROM crew)");
         }

@@ -71,7 +71,8 @@ public final class CommandLines {
                 new ImportCommand(terminal),
                 new ExportCommand(terminal),
                 new ForecastCommand(terminal),
-                new WeekCommand(terminal))) {
+                new WeekCommand(terminal),
+                new PassphraseCommand(terminal))) {
             line.addSubcommand(command);
         }
         line.setUsageHelpWidth(100);

@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -15,12 +17,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weekwright.App;
 import weekwright.SampleClock;
+import weekwright.account.Entrance;
 import weekwright.base.Rejected;
+import weekwright.build.CrewMember;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.SettingsStore;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
 import weekwright.files.ImportProject;
 import weekwright.files.SampleFiles;
 import weekwright.render.Templates;
+import weekwright.web.Listening;
 import weekwright.web.Server;
 
 /** {@code serve}: the web server of one folder, or of a copy of the sample. Runs until it is stopped. */
@@ -58,8 +65,19 @@ final class ServeCommand implements Callable<Integer> {
             names = "--host",
             paramLabel = "ADDRESS",
             defaultValue = "127.0.0.1",
-            description = "The address to listen on (${DEFAULT-VALUE}: this machine alone).")
+            description = "The address to listen on (${DEFAULT-VALUE}: this machine alone); any other needs a log-in.")
     private String host;
+
+    @Option(
+            names = "--name",
+            paramLabel = "NAME",
+            description = "A name by which other devices call this machine, such as mill.example; may be given again.")
+    private List<String> names = new ArrayList<>();
+
+    @Option(
+            names = "--behind-proxy",
+            description = "A proxy on this machine passes requests on: its X-Forwarded-Proto, -Host and -For are believed.")
+    private boolean behindProxy;
 
     @Option(names = "--sample", description = "Serve a copy of the sample.")
     private boolean sample;
@@ -104,9 +122,15 @@ final class ServeCommand implements Callable<Integer> {
         CountDownLatch stop = new CountDownLatch(1);
         Thread hook = new Thread(() -> stop(stop), "stop");
         try (App app = new App(place, clock, templates(), sample);
-                Server server = Server.start(app, host, port)) {
+                Server server = started(app)) {
             terminal.out().println("weekwright serves " + app.folder().path() + " at " + server.address());
             terminal.out().flush();
+            if (!listening().beyond() && !hasLogIn(app)) {
+                terminal.err().println("Nobody has a log-in. First-run code, good for half an hour: "
+                        + app.entrance().openFirstRun() + " (to set a first passphrase at " + server.address()
+                        + "account/start).");
+                terminal.err().flush();
+            }
             Runtime.getRuntime().addShutdownHook(hook);
             stop.await();
         } catch (Server.PortTaken taken) {
@@ -115,6 +139,31 @@ final class ServeCommand implements Callable<Integer> {
             Runtime.getRuntime().removeShutdownHook(hook);
         }
         return 0;
+    }
+
+    private Listening listening() {
+        return new Listening(host, port, names, behindProxy);
+    }
+
+    /** Other devices reach it only when a log-in of the crew keeps them out. */
+    private Server started(App app) throws Failure, Server.PortTaken {
+        if (listening().beyond() && !hasLogIn(app)) {
+            throw Failure.usage((behindProxy ? "--behind-proxy" : "--host " + host)
+                    + " lets other devices in, and nobody with access crew has a log-in yet. Make one first: weekwright"
+                    + " passphrase " + app.folder().path() + " NAME");
+        }
+        return Server.start(app, listening());
+    }
+
+    private static boolean hasLogIn(App app) {
+        return app.project()
+                .map(db -> db.read(read -> {
+                    LocalDate today = LocalDate.now(
+                            app.clock().withZone(SettingsStore.get(read).zone()));
+                    return Entrance.crewHasLogIn(
+                            read, CrewMember.present(CrewMemberStore.TABLE.values(read), today));
+                }))
+                .orElse(false);
     }
 
     /** When the process is told to end, everything is closed before it does. */

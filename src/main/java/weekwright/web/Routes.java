@@ -3,7 +3,10 @@ package weekwright.web;
 import java.util.List;
 import java.util.Optional;
 import weekwright.App;
+import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
+import weekwright.web.account.AccountPassphrasePage;
+import weekwright.web.account.AccountStartPage;
 import weekwright.web.ahead.AheadPage;
 import weekwright.web.ahead.AheadState;
 import weekwright.web.build.BuildEquipmentEditPage;
@@ -28,6 +31,7 @@ import weekwright.web.build.BuildTaskPage;
 import weekwright.web.build.BuildTaskRemovePage;
 import weekwright.web.build.BuildTaskSplitPage;
 import weekwright.web.build.BuildTasksNewPage;
+import weekwright.web.crew.CrewLogInsPage;
 import weekwright.web.crew.CrewMemberEditPage;
 import weekwright.web.crew.CrewMembersNewPage;
 import weekwright.web.crew.CrewPage;
@@ -79,6 +83,9 @@ public final class Routes {
         NewProject start = new NewProject(app.folder(), app::create);
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
+                form("/account/log-in", Access.PUBLIC, new AccountLogInPage(app.entrance())),
+                form("/account/start", Access.PUBLIC, new AccountStartPage(app.entrance())),
+                form("/account/passphrase", Access.HELPER, new AccountPassphrasePage(app.entrance())),
                 form("/start", Access.PUBLIC, new StartPage(start)),
                 form("/start/new", Access.PUBLIC, new StartNewPage(start)),
                 form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
@@ -121,6 +128,7 @@ public final class Routes {
                 sheet("/crew", Access.CREW, new CrewPage()),
                 form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
                 form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),
+                form("/crew/log-ins", Access.CREW, new CrewLogInsPage()),
                 form("/crew/settings", Access.CREW, new CrewSettingsPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),

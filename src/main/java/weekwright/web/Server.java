@@ -7,16 +7,13 @@ import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.MethodNotAllowedResponse;
 import java.net.BindException;
-import java.net.InetAddress;
-import java.net.NetworkInterface;
-import java.net.SocketException;
-import java.util.HashSet;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import weekwright.App;
+import weekwright.web.account.AccountLogInPage;
 import weekwright.web.kit.Desk;
+import weekwright.web.kit.Front;
 import weekwright.web.kit.Guard;
 import weekwright.web.kit.Project;
 
@@ -56,14 +53,27 @@ public final class Server implements AutoCloseable {
     }
 
     static Server start(App app, String host, int port, Routes routes) throws PortTaken {
+        return start(app, new Listening(host, port, List.of(), false), routes);
+    }
+
+    /** Starts serving for more than this machine. */
+    public static Server start(App app, Listening listening) throws PortTaken {
+        return start(app, listening, new Routes(app));
+    }
+
+    private static Server start(App app, Listening listening, Routes routes) throws PortTaken {
+        Front front = listening.front();
+        int port = listening.port();
         Desk desk = new Desk(
                 app.templates(),
                 app.clock(),
                 () -> app.project()
                         .map(db -> new Project(app.folder(), db, app.forecasts().orElseThrow())),
                 Routes.sampleNotice(app),
-                Provenance::of);
-        Javalin javalin = Javalin.create(config -> configure(config, host, port, desk, routes));
+                Provenance::of,
+                front,
+                new AccountLogInPage(app.entrance()));
+        Javalin javalin = Javalin.create(config -> configure(config, listening, front, desk, routes));
         try {
             javalin.start();
         } catch (RuntimeException e) {
@@ -74,24 +84,25 @@ public final class Server implements AutoCloseable {
             }
             throw e;
         }
-        return new Server(javalin, host);
+        return new Server(javalin, listening.host());
     }
 
-    private static void configure(JavalinConfig config, String host, int port, Desk desk, Routes routes) {
+    private static void configure(
+            JavalinConfig config, Listening listening, Front front, Desk desk, Routes routes) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = BODY_MOST;
         config.http.prefer405over404 = true;
         config.http.defaultContentType = "text/plain; charset=utf-8";
-        config.jetty.host = host;
-        config.jetty.port = port;
+        config.jetty.host = listening.host();
+        config.jetty.port = listening.port();
         config.jetty.multipartConfig.maxFileSize(25, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(60, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);
             server.insertHandler(new GracefulHandler());
-            server.insertHandler(new Guard(names(host)));
+            server.insertHandler(new Guard(front));
             server.setErrorHandler(new Guard.Errors());
         });
         config.jetty.modifyHttpConfiguration(http -> {
@@ -118,27 +129,6 @@ public final class Server implements AutoCloseable {
         });
         to.exception(ContentTooLargeResponse.class, (e, context) -> desk.unknown(context, 413));
         to.exception(HttpResponseException.class, (e, context) -> desk.unknown(context, e.getStatus()));
-    }
-
-    /** The names of this machine under which a server that listens to more than itself may be called. */
-    private static Set<String> names(String host) {
-        Set<String> names = new HashSet<>();
-        String given = host.toLowerCase(Locale.ROOT);
-        names.add(given.contains(":") && !given.startsWith("[") ? "[" + given + "]" : given);
-        if (!given.equals("0.0.0.0") && !given.equals("::")) {
-            return names;
-        }
-        try {
-            NetworkInterface.networkInterfaces()
-                    .flatMap(NetworkInterface::inetAddresses)
-                    .map(InetAddress::getHostAddress)
-                    .map(address -> address.replaceFirst("%.*", ""))
-                    .forEach(address -> names.add(address.contains(":") ? "[" + address + "]" : address));
-            names.add(InetAddress.getLocalHost().getHostName().toLowerCase(Locale.ROOT));
-        } catch (SocketException | java.net.UnknownHostException e) {
-            return names;
-        }
-        return names;
     }
 
     public int port() {

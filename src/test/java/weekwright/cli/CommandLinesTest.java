@@ -10,7 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +26,9 @@ class CommandLinesTest {
 
     private record Run(int status, String out, String err) {}
 
-    private static Run run(String... arguments) {
+    private List<String> typed = List.of();
+
+    private Run run(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int status = CommandLines.run(
@@ -33,9 +37,85 @@ class CommandLinesTest {
                         new PrintStream(err, true, StandardCharsets.UTF_8),
                         false,
                         PlainProject.CLOCK,
-                        2),
+                        2,
+                        new Lines(typed)),
                 arguments);
         return new Run(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** What is typed at the terminal, line by line; asked once where there is one line. */
+    private static final class Lines implements Terminal.Secrets {
+        private final Iterator<String> lines;
+        private final boolean twice;
+
+        Lines(List<String> lines) {
+            this.lines = lines.iterator();
+            twice = lines.size() > 1;
+        }
+
+        @Override
+        public Optional<String> line(String question) {
+            return lines.hasNext() ? Optional.of(lines.next()) : Optional.empty();
+        }
+
+        @Override
+        public boolean typed() {
+            return twice;
+        }
+    }
+
+    private Path project() {
+        Path folder = temp.resolve("project");
+        run("import", files().toString(), folder.toString());
+        return folder;
+    }
+
+    private Run typing(List<String> lines, String... arguments) {
+        typed = lines;
+        return run(arguments);
+    }
+
+    @Test
+    void a_passphrase_is_set_by_name_or_id_asked_once_or_twice() {
+        String folder = project().toString();
+        assertThat(typing(List.of("oak pegs and tallow"), "passphrase", folder, "ANN"))
+                .isEqualTo(new Run(0, "The passphrase of Ann is set.\n", ""));
+        assertThat(typing(List.of("oak pegs and tallow", "oak pegs and tallow"), "passphrase", folder, "Ann"))
+                .isEqualTo(new Run(0, "The passphrase of Ann is set.\n", ""));
+        assertThat(typing(List.of("oak pegs and tallow", "oak pegs and tallov"), "passphrase", folder, "Ann"))
+                .isEqualTo(new Run(1, "", "The two are not the same. Nothing was changed.\n"));
+    }
+
+    @Test
+    void a_bad_passphrase_and_an_unknown_name_are_refused_without_naming_the_passphrase() {
+        String folder = project().toString();
+        assertThat(typing(List.of("oak pegs"), "passphrase", folder, "ann"))
+                .isEqualTo(
+                        new Run(
+                                1,
+                                "",
+                                "passphrase: is too short; take 15 signs or more: four or five words that nobody would"
+                                        + " expect together\n"));
+        Run nobody = typing(List.of("oak pegs and tallow"), "passphrase", folder, "greta");
+        assertThat(nobody.status()).isEqualTo(1);
+        assertThat(nobody.err()).startsWith("\"greta\" is nobody of the crew. Name one of: ");
+    }
+
+    @Test
+    void other_devices_are_let_in_only_when_somebody_of_the_crew_has_a_log_in() {
+        Path folder = project();
+        assertThat(run("serve", folder.toString(), "--port", "0", "--host", "0.0.0.0"))
+                .isEqualTo(new Run(
+                        2,
+                        "",
+                        "--host 0.0.0.0 lets other devices in, and nobody with access crew has a log-in yet. Make one"
+                                + " first: weekwright passphrase " + folder + " NAME\n"));
+        assertThat(run("serve", folder.toString(), "--port", "0", "--behind-proxy"))
+                .isEqualTo(new Run(
+                        2,
+                        "",
+                        "--behind-proxy lets other devices in, and nobody with access crew has a log-in yet. Make one"
+                                + " first: weekwright passphrase " + folder + " NAME\n"));
     }
 
     private Path files() {
@@ -62,11 +142,11 @@ class CommandLinesTest {
         Run help = run("--help");
         assertThat(help.status()).isZero();
         assertThat(help.err()).isEmpty();
-        assertThat(help.out()).contains("serve", "check", "import", "export", "forecast", "week");
+        assertThat(help.out()).contains("serve", "check", "import", "export", "forecast", "week", "passphrase");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"serve", "check", "import", "export", "forecast", "week"})
+    @ValueSource(strings = {"serve", "check", "import", "export", "forecast", "week", "passphrase"})
     void every_command_has_its_help(String command) {
         Run help = run(command, "--help");
         assertThat(help.status()).isZero();

@@ -13,6 +13,9 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import weekwright.App;
+import weekwright.account.LogInStore;
+import weekwright.account.Passphrases;
+import weekwright.base.Id;
 import weekwright.db.Db;
 import weekwright.files.ImportProject;
 import weekwright.files.SampleFiles;
@@ -28,6 +31,9 @@ import weekwright.web.Server;
 public final class ServerFixture implements AutoCloseable {
     public static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
 
+    /** As cheap as they can be; the full cost has its own test. */
+    public static final Passphrases PASSPHRASES = new Passphrases(8, 1);
+
     private static final int FIRST_LOOK = 50;
     private static final int TRIALS = 400;
 
@@ -38,7 +44,7 @@ public final class ServerFixture implements AutoCloseable {
     private ServerFixture(Path folder, Clock clock, Consumer<App> fill) {
         this.folder = folder;
         try {
-            app = new App(folder.resolve("project"), clock, Templates.packed(), false, FIRST_LOOK, TRIALS);
+            app = new App(folder.resolve("project"), clock, Templates.packed(), false, FIRST_LOOK, TRIALS, PASSPHRASES);
             fill.accept(app);
             server = Server.start(app, "127.0.0.1", 0);
         } catch (Exception e) {
@@ -73,6 +79,11 @@ public final class ServerFixture implements AutoCloseable {
     /** With whatever is written into its new store. */
     public static ServerFixture of(Consumer<Db> fill) {
         return new ServerFixture(newFolder(), CLOCK, app -> fill.accept(create(app)));
+    }
+
+    /** As above under another clock. */
+    public static ServerFixture under(Clock clock, Consumer<Db> fill) {
+        return new ServerFixture(newFolder(), clock, app -> fill.accept(create(app)));
     }
 
     private static Db create(App app) {
@@ -122,6 +133,26 @@ public final class ServerFixture implements AutoCloseable {
         Visitor visitor = stranger();
         visitor.setCookie("who", crew);
         visitor.get("/account");
+        return visitor;
+    }
+
+    /** Gives somebody a passphrase: from then on nobody gets in without. */
+    public void giveLogIn(String crew, String passphrase) {
+        String hash = PASSPHRASES.hash(passphrase);
+        db().write("crew", write -> {
+            LogInStore.set(write, new Id(crew), hash);
+            return null;
+        });
+    }
+
+    /** A browser at which this person is logged in. */
+    public Visitor loggedIn(String crew, String passphrase) {
+        Visitor visitor = stranger();
+        Visitor.Reply in = visitor.form(visitor.get("/account/log-in"))
+                .with("name", crew)
+                .with("passphrase", passphrase)
+                .send();
+        visitor.follow(in);
         return visitor;
     }
 

@@ -9,8 +9,9 @@ import weekwright.testkit.ServerFixture;
 import weekwright.web.kit.Access;
 
 class RoutesRulesTest {
-    /** What a browser at which nobody was chosen may see: the choice of a person, and the beginning of a project. */
-    private static final Set<String> OPEN = Set.of("/account", "/start", "/start/new", "/start/files");
+    /** What a browser at which nobody was chosen may see: the choice of a person, the door, and the beginning of a project. */
+    private static final Set<String> OPEN =
+            Set.of("/account", "/account/log-in", "/account/start", "/start", "/start/new", "/start/files");
 
     @Test
     void rule_118_every_page_says_who_may_use_it_and_only_the_beginnings_are_open() {

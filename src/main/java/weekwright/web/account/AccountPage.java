@@ -1,10 +1,15 @@
 package weekwright.web.account;
 
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import weekwright.account.Session;
+import weekwright.account.SessionStore;
 import weekwright.base.Id;
 import weekwright.build.CrewMember;
 import weekwright.render.Form;
+import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
@@ -13,34 +18,92 @@ import weekwright.web.kit.People;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 
-/** Who sits at this browser: chosen once from the crew list and written down with every change. */
+/**
+ * Who sits at this browser. As long as nobody has a log-in: chosen once from the crew list and written down with every
+ * change. Else whose log-in it is, with the devices that are logged in.
+ */
 public final class AccountPage implements Page {
 
     /**
      * @param people to choose from
-     * @param now who is chosen
+     * @param now who is chosen or logged in
+     * @param sessions those of the person; empty where nobody has a log-in
+     * @param end the form that ends one
      */
-    public record View(Form form, List<Form.Choice> people, Optional<String> now, String to) {}
+    public record View(
+            Form form,
+            List<Form.Choice> people,
+            Optional<String> now,
+            String to,
+            boolean locked,
+            List<Device> sessions,
+            Form end) {}
+
+    /** A browser at which the person is logged in. @param here whether it is this one */
+    public record Device(String mark, String browser, String since, String lastSeen, boolean here) {}
 
     @Override
     public View show(Request request) {
         if (!request.hasProject()) {
             throw new NotFound("There is no project yet, so nobody is in its crew.");
         }
+        onlyKnown(request);
         return new View(
                 request.form(
-                        "",
-                        java.util.Map.of(
-                                "who", request.person().map(p -> p.id().value()).orElse(""))),
+                        "", Map.of("who", request.person().map(p -> p.id().value()).orElse(""))),
                 request.crew().stream()
                         .map(member -> new Form.Choice(member.id().value(), member.name()))
                         .toList(),
                 request.person().map(CrewMember::name),
-                request.query("to"));
+                request.query("to"),
+                request.locked(),
+                devices(request),
+                request.form("end"));
+    }
+
+    private static List<Device> devices(Request request) {
+        if (!request.locked()) {
+            return List.of();
+        }
+        Id crew = request.person().orElseThrow().id();
+        String here = request.session().map(Session::mark).orElse("");
+        return request.read(read -> SessionStore.of(read, crew)).stream()
+                .filter(one -> one.alive(request.clock().instant()))
+                .map(one -> new Device(
+                        one.mark(),
+                        one.browser().isEmpty() ? "a browser without a name" : one.browser(),
+                        moment(request, one.since()),
+                        moment(request, one.lastSeen()),
+                        one.mark().equals(here)))
+                .toList();
+    }
+
+    private static String moment(Request request, java.time.Instant at) {
+        return Formats.moment(LocalDateTime.ofInstant(at, request.settings().zone()));
     }
 
     @Override
     public Answer submit(Request request) throws Exception {
+        onlyKnown(request);
+        return request.locked() ? end(request) : choose(request);
+    }
+
+    private static Answer end(Request request) throws Exception {
+        FormReader form = request.form();
+        Id crew = request.person().orElseThrow().id();
+        String here = request.session().map(Session::mark).orElse("");
+        String mark = form.act().equals("log-out") ? here : form.text("session");
+        form.check();
+        boolean ended = request.db().write(request.who(), write -> SessionStore.end(write, crew, mark));
+        if (!ended) {
+            throw new NotFound("This device is not logged in as you, or was logged out before.");
+        }
+        return mark.equals(here)
+                ? Answer.to(Saved.to("/account/log-in"), People.loggedOut())
+                : Answer.to(Saved.to("/account").saying("That device is logged out."));
+    }
+
+    private static Answer choose(Request request) throws Exception {
         FormReader form = request.form();
         Optional<Id> who =
                 form.oneOf("who", request.crew().stream().map(CrewMember::id).toList());
@@ -53,10 +116,19 @@ public final class AccountPage implements Page {
                 .filter(m -> m.id().folded().equals(who.orElseThrow().folded()))
                 .findFirst()
                 .orElseThrow();
-        boolean local = to.matches("/[a-z][A-Za-z0-9/._~-]*");
         return Answer.to(
-                Saved.to(local ? to : "/ahead")
-                        .saying("This browser writes down what is done as " + member.name() + "."),
+                Saved.to(local(to)).saying("This browser writes down what is done as " + member.name() + "."),
                 People.chosen(member));
+    }
+
+    private static void onlyKnown(Request request) {
+        if (request.locked() && request.person().isEmpty()) {
+            throw new Request.Elsewhere(Saved.to("/account/log-in"));
+        }
+    }
+
+    /** Where to go on: a path of this server, else Ahead. */
+    static String local(String to) {
+        return to.matches("/[a-z][A-Za-z0-9/._~-]*") ? to : "/ahead";
     }
 }

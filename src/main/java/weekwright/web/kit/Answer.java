@@ -2,13 +2,12 @@ package weekwright.web.kit;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** What a page answers to a post, and a fragment to any request. */
 public sealed interface Answer {
 
     /** Goes on to a page by 303 See Other. */
-    record GoOn(Saved saved, Optional<Cookie> cookie) implements Answer {}
+    record GoOn(Saved saved, List<Cookie> cookies) implements Answer {}
 
     /**
      * A whole body of any type.
@@ -31,15 +30,11 @@ public sealed interface Answer {
     record Cookie(String name, String value, int maxAgeSeconds) {}
 
     static Answer to(String path) {
-        return new GoOn(Saved.to(path), Optional.empty());
+        return new GoOn(Saved.to(path), List.of());
     }
 
-    static Answer to(Saved saved) {
-        return new GoOn(saved, Optional.empty());
-    }
-
-    static Answer to(Saved saved, Cookie cookie) {
-        return new GoOn(saved, Optional.of(cookie));
+    static Answer to(Saved saved, Cookie... cookies) {
+        return new GoOn(saved, List.of(cookies));
     }
 
     /** A body that is not kept by browsers. */

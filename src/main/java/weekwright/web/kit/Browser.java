@@ -5,6 +5,7 @@ import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
 import java.util.Locale;
 import java.util.Optional;
+import weekwright.account.Session;
 import weekwright.render.Frame;
 
 /**
@@ -14,11 +15,20 @@ import weekwright.render.Frame;
  * @param name random, 43 letters; not a secret of a person, only of this browser
  * @param fresh the name was given just now; it is kept with the next page
  * @param csrf token of its forms: HMAC-SHA256 of the name under the project's key
+ * @param token the secret of its session, or empty
  * @param who the chosen person's id in lower case, or empty
  */
-record Browser(String name, boolean fresh, String csrf, String who, String theme, Optional<Frame.Flash> flash) {
+record Browser(
+        String name,
+        boolean fresh,
+        String csrf,
+        String token,
+        String who,
+        String theme,
+        Optional<Frame.Flash> flash) {
     private static final String NAME = "w";
     private static final String WHO = "who";
+    private static final String SESSION = "session";
     private static final String FLASH = "said";
     private static final int YEAR = 31_536_000;
     private static final int FLASH_SECONDS = 120;
@@ -35,6 +45,7 @@ record Browser(String name, boolean fresh, String csrf, String who, String theme
                 name,
                 fresh,
                 Keys.sign(key, "form", name),
+                text(context, SESSION),
                 text(context, WHO).toLowerCase(Locale.ROOT),
                 theme.equals("day") || theme.equals("night") ? theme : "",
                 flash(context, key, name));
@@ -74,15 +85,25 @@ record Browser(String name, boolean fresh, String csrf, String who, String theme
     }
 
     static void keep(Context context, String name, String value, int maxAgeSeconds) {
-        context.cookie(new Cookie(name, value, "/", maxAgeSeconds, false, true, null, SameSite.LAX));
+        context.cookie(new Cookie(named(context, name), value, "/", maxAgeSeconds, Front.https(context), true, null, SameSite.LAX));
+    }
+
+    /** The cookie of a session, as long as a session lasts at most. */
+    static Answer.Cookie sessionCookie(String token) {
+        return new Answer.Cookie(SESSION, token, token.isEmpty() ? 0 : (int) Session.WHOLE.toSeconds());
     }
 
     static Answer.Cookie whoCookie(String id) {
         return new Answer.Cookie(WHO, id, YEAR);
     }
 
+    /** Under https browsers hold a cookie of this prefix to its host and to https (RFC 6265bis, section 4.1.3.2). */
+    private static String named(Context context, String cookie) {
+        return Front.https(context) ? "__Host-" + cookie : cookie;
+    }
+
     private static String text(Context context, String cookie) {
-        String value = context.cookie(cookie);
+        String value = context.cookie(named(context, cookie));
         return value == null ? "" : value;
     }
 }

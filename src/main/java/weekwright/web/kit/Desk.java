@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import weekwright.account.SessionStore;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
 import weekwright.db.KeyReused;
@@ -29,24 +30,37 @@ import weekwright.render.Templates;
 public final class Desk {
     private static final Logger LOG = LoggerFactory.getLogger("weekwright.web");
 
+    private static final String LOG_IN = "/account/log-in";
+    private static final String NOBODY_YET = "This server can be reached from other devices, and nobody has a log-in. Stop it,"
+            + " make one with \"weekwright passphrase FOLDER NAME\", and start it again.";
+
     private final Templates templates;
     private final Clock clock;
     private final Supplier<Optional<Project>> project;
     private final Optional<String> sampleNotice;
     private final Function<Request, List<Frame.Cell>> provenance;
+    private final Front front;
+    private final Page logIn;
+    private final KeptForms keptForms;
     private final String startKey = Keys.random();
 
     /**
      * @param project the open one, asked anew for each request: it may be made while serving
      * @param sampleNotice a line on every page of the sample
      * @param provenance the cells of the title block
+     * @param logIn shown in place of a page whose form was sent after the log-in had ended
      */
     public Desk(
             Templates templates,
             Clock clock,
             Supplier<Optional<Project>> project,
             Optional<String> sampleNotice,
-            Function<Request, List<Frame.Cell>> provenance) {
+            Function<Request, List<Frame.Cell>> provenance,
+            Front front,
+            Page logIn) {
+        this.front = front;
+        this.logIn = logIn;
+        this.keptForms = new KeptForms(clock);
         this.templates = templates;
         this.clock = clock;
         this.project = project;
@@ -62,6 +76,7 @@ public final class Desk {
             if (!admitted(request, browser, needed)) {
                 return;
             }
+            takeKept(request, path);
             Record view = page.show(request);
             html(request, browser, 200, PageName.of(path), view, true);
         });
@@ -70,7 +85,7 @@ public final class Desk {
     /** Answers POST of a page. */
     public void submit(Context context, String path, Access needed, Page page) {
         guarded(context, path, (request, browser) -> {
-            Optional<Posts.Refusal> refusal = Posts.refusal(context, browser);
+            Optional<Posts.Refusal> refusal = Posts.refusal(context, browser, front.host(context));
             if (refusal.isPresent()) {
                 trouble(
                         request,
@@ -92,6 +107,11 @@ public final class Desk {
                 Map<String, String> errors =
                         Refusals.byField(rejected.problems(), request.form().fields());
                 again(request, browser, page, 422, errors, rejected.problems());
+            } catch (TurnedAway away) {
+                if (away.retryAfterSeconds() > 0) {
+                    context.header("Retry-After", String.valueOf(away.retryAfterSeconds()));
+                }
+                again(request, browser, page, away.status(), Map.of("", away.getMessage()), List.of());
             } catch (KeyReused reused) {
                 again(request, browser, page, 422, Map.of("", Refusals.KEY_REUSED), List.of());
             } catch (NotFound gone) {
@@ -122,9 +142,10 @@ public final class Desk {
     }
 
     private void guarded(Context context, String path, Work work) {
+        front.mark(context);
         Optional<Project> open = project.get();
         Browser browser = Browser.of(context, key(open));
-        Request request = new Request(context, path, open, clock, browser);
+        Request request = new Request(context, path, open, clock, browser, front);
         try {
             work.run(request, browser);
         } catch (Request.Elsewhere e) {
@@ -145,6 +166,12 @@ public final class Desk {
 
     /** Sends on who is not yet known, refuses who may not. */
     private boolean admitted(Request request, Browser browser, Access needed) {
+        boolean open = needed == Access.PUBLIC && !request.path().startsWith("/start");
+        if (front.beyond() && !request.locked() && !open) {
+            trouble(request, browser, Trouble.plain(403, NOBODY_YET));
+            return false;
+        }
+        seen(request);
         if (needed == Access.PUBLIC) {
             return true;
         }
@@ -153,18 +180,59 @@ public final class Desk {
             return false;
         }
         if (request.access() == Access.PUBLIC) {
-            String back = request.context().method().name().equals("GET") ? "?to=" + request.address() : "";
-            send(request, browser, Answer.to("/account" + back));
+            boolean posted = request.context().method().name().equals("POST");
+            if (posted && request.locked()) {
+                request.interruptedBy(KeptForms.pack(request.context(), browser, key(request)));
+                html(request, browser, 401, PageName.of(LOG_IN), logIn.show(request), false);
+            } else {
+                String back = posted ? "" : "?to=" + request.address();
+                send(request, browser, Answer.to((request.locked() ? LOG_IN : "/account") + back));
+            }
             return false;
         }
         if (!request.access().covers(needed)) {
             trouble(
                     request,
                     browser,
-                    Trouble.plain(403, "This sheet is for the crew. A helper logs hours and sees the week."));
+                    Trouble.plain(403, "This sheet is for the crew. A helper logs hours and sees the week and the build."));
             return false;
         }
         return true;
+    }
+
+    /** Writes down that a session is in use, now and then. */
+    private void seen(Request request) {
+        request.session().filter(one -> one.stale(clock.instant())).ifPresent(one -> {
+            try {
+                request.db().write(request.who(), write -> {
+                    SessionStore.seen(write, one.tokenSha256());
+                    return null;
+                });
+            } catch (StoreTrouble busy) {
+                LOG.warn("a session's use was not written down: {}", busy.toString());
+            }
+        });
+    }
+
+    /** After a log-in that had ended meanwhile: the form shows what was typed. */
+    private void takeKept(Request request, String path) {
+        String name = request.query("kept");
+        if (name.isEmpty() || request.person().isEmpty()) {
+            return;
+        }
+        String crew = request.person().orElseThrow().id().folded();
+        keptForms.find(name, crew, request.address()).ifPresent(fields -> {
+            String version = String.join("", fields.getOrDefault("version", List.of()));
+            String act = String.join("", fields.getOrDefault("do", List.of()));
+            Map<String, List<String>> typed = new LinkedHashMap<>(fields);
+            FormReader.KEYS.forEach(typed::remove);
+            request.refuse(new Request.Typed(
+                    act,
+                    version.matches("[0-9]{1,15}") ? Optional.of(Long.parseLong(version)) : Optional.empty(),
+                    typed,
+                    Map.of("", "Your log-in had ended. What you typed stands here; save it once more."),
+                    List.of()));
+        });
     }
 
     // ---- refused forms
@@ -214,10 +282,18 @@ public final class Desk {
     private void send(Request request, Browser browser, Answer answer) {
         Context context = request.context();
         if (answer instanceof Answer.GoOn goOn) {
-            browser.carry(context, key(request), goOn.saved());
-            goOn.cookie().ifPresent(c -> Browser.keep(context, c.name(), c.value(), c.maxAgeSeconds()));
+            Saved saved = goOn.saved();
+            if (saved.kept().isPresent()) {
+                String crew = saved.kept().get().crew();
+                saved = keptForms
+                        .unpack(saved.kept().get().packed(), browser, key(request), crew)
+                        .map(Saved::to)
+                        .orElse(saved);
+            }
+            browser.carry(context, key(request), saved);
+            goOn.cookies().forEach(c -> Browser.keep(context, c.name(), c.value(), c.maxAgeSeconds()));
             context.header("Cache-Control", "no-store");
-            context.status(303).header("Location", goOn.saved().to());
+            context.status(303).header("Location", saved.to());
         } else if (answer instanceof Answer.Body body) {
             body.headers().forEach(context::header);
             context.status(body.status()).contentType(body.type()).result(body.bytes());

@@ -45,7 +45,7 @@ final class FlashText {
             }
             undo = Optional.of(new Frame.Undo(parts[2], parts[3], fields));
         }
-        return new Saved(parts[0], Optional.of(new Frame.Flash(parts[1], undo)));
+        return new Saved(parts[0], Optional.of(new Frame.Flash(parts[1], undo)), Optional.empty());
     }
 
     private static String part(String text) {

@@ -55,6 +55,12 @@ public final class FormReader {
         return all.isEmpty() ? "" : all.get(0).strip();
     }
 
+    /** The text of a field exactly as it was typed, for passphrases. */
+    public String exact(String name) {
+        text(name);
+        return first(name);
+    }
+
     /** All texts of a field that may come several times, such as boxes to tick; empty ones left out. */
     public List<String> texts(String name) {
         asked.add(name);

@@ -29,10 +29,12 @@ public final class Guard extends Handler.Wrapper {
     public static final Map<String, String> HEADERS = headers();
 
     private final Set<String> hosts;
+    private final boolean proxy;
 
-    /** @param hosts names by which this server may be called besides localhost, 127.0.0.1 and [::1], in lower case */
-    public Guard(Set<String> hosts) {
-        this.hosts = Set.copyOf(hosts);
+    /** @param front by which names this server may be called; a proxy's word for the name counts where one stands before it */
+    public Guard(Front front) {
+        hosts = front.names();
+        proxy = front.proxy();
     }
 
     private static Map<String, String> headers() {
@@ -55,14 +57,24 @@ public final class Guard extends Handler.Wrapper {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
-        if (isOurs(request.getHeaders().get(HttpHeader.HOST))) {
+        String forwarded = proxy ? request.getHeaders().get("X-Forwarded-Host") : null;
+        if (isOurs(request.getHeaders().get(HttpHeader.HOST)) && (forwarded == null || isOurs(forwarded))) {
             return super.handle(request, response, callback);
         }
         response.setStatus(421);
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, "text/plain; charset=utf-8");
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
-        Content.Sink.write(response, true, "This server answers to localhost, 127.0.0.1 and [::1] alone.\n", callback);
+        Content.Sink.write(response, true, sentence(), callback);
         return true;
+    }
+
+    private String sentence() {
+        Set<String> all = new java.util.TreeSet<>(hosts);
+        all.removeAll(Set.of("localhost", "127.0.0.1", "[::1]"));
+        return all.isEmpty()
+                ? "This server answers to localhost, 127.0.0.1 and [::1] alone.\n"
+                : "This server does not answer to that name. Open it by its address, or start it with --name and that"
+                        + " name.\n";
     }
 
     private boolean isOurs(String host) {

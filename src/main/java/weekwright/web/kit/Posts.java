@@ -19,12 +19,12 @@ final class Posts {
     record Refusal(int status, String sentence) {}
 
     /** Why a post is not taken at all: another site's, without its token, or of a kind that no form sends. */
-    static Optional<Refusal> refusal(Context context, Browser browser) {
+    static Optional<Refusal> refusal(Context context, Browser browser, String host) {
         String type = header(context, "Content-Type").toLowerCase(Locale.ROOT);
         if (!type.startsWith("application/x-www-form-urlencoded") && !type.startsWith("multipart/form-data")) {
             return Optional.of(new Refusal(415, "Only forms are taken here."));
         }
-        if (!fromHere(context)) {
+        if (!fromHere(context, host)) {
             return Optional.of(new Refusal(403, "This form was sent from another site. Nothing was done."));
         }
         List<String> tokens = context.formParamMap().getOrDefault("csrf", List.of());
@@ -42,24 +42,24 @@ final class Posts {
     }
 
     /** Whether the browser says that the post comes from a page of this server. */
-    private static boolean fromHere(Context context) {
+    private static boolean fromHere(Context context, String host) {
         String site = header(context, "Sec-Fetch-Site");
         if (!site.isEmpty() && !site.equals("same-origin")) {
             return false;
         }
         String origin = header(context, "Origin");
         if (!origin.isEmpty()) {
-            return sameHost(origin, context);
+            return sameHost(origin, host);
         }
         String referer = header(context, "Referer");
-        return referer.isEmpty() ? !site.isEmpty() : sameHost(referer, context);
+        return referer.isEmpty() ? !site.isEmpty() : sameHost(referer, host);
     }
 
-    private static boolean sameHost(String address, Context context) {
+    private static boolean sameHost(String address, String host) {
         try {
             URI uri = URI.create(address);
             return uri.getRawAuthority() != null
-                    && uri.getRawAuthority().equalsIgnoreCase(context.header("Host"))
+                    && uri.getRawAuthority().equalsIgnoreCase(host)
                     && ("http".equals(uri.getScheme()) || "https".equals(uri.getScheme()));
         } catch (IllegalArgumentException e) {
             return false;

@@ -9,6 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import weekwright.account.Codes;
+import weekwright.account.LogInStore;
+import weekwright.account.Session;
+import weekwright.account.SessionStore;
 import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Reading;
@@ -36,6 +40,10 @@ public final class Request {
     private final Optional<Project> project;
     private final Clock clock;
     private final Browser browser;
+    private final Front front;
+    private Optional<Boolean> locked = Optional.empty();
+    private Optional<Optional<Session>> session = Optional.empty();
+    private String interrupted = "";
     private Optional<Settings> settings = Optional.empty();
     private Optional<List<CrewMember>> crew = Optional.empty();
     private Optional<FormReader> reader = Optional.empty();
@@ -49,7 +57,9 @@ public final class Request {
             Map<String, String> errors,
             List<Problem> problems) {}
 
-    Request(Context context, String path, Optional<Project> project, Clock clock, Browser browser) {
+    Request(
+            Context context, String path, Optional<Project> project, Clock clock, Browser browser, Front front) {
+        this.front = front;
         this.context = context;
         this.path = path;
         this.project = project;
@@ -123,10 +133,7 @@ public final class Request {
     /** Everybody of the crew who has not left, in file order. */
     public List<CrewMember> crew() {
         if (crew.isEmpty()) {
-            LocalDate today = today();
-            crew = Optional.of(read(CrewMemberStore.TABLE::values).stream()
-                    .filter(member -> member.to().map(to -> !to.isBefore(today)).orElse(true))
-                    .toList());
+            crew = Optional.of(CrewMember.present(read(CrewMemberStore.TABLE::values), today()));
         }
         return crew.get();
     }
@@ -136,6 +143,9 @@ public final class Request {
         if (!hasProject()) {
             return Optional.empty();
         }
+        if (locked()) {
+            return session().flatMap(one -> member(one.crew()));
+        }
         if (crew().size() == 1) {
             return Optional.of(crew().get(0));
         }
@@ -144,13 +154,53 @@ public final class Request {
                 .findFirst();
     }
 
+    private Optional<CrewMember> member(Id id) {
+        return crew().stream()
+                .filter(member -> member.id().folded().equals(id.folded()))
+                .findFirst();
+    }
+
+    /** Whether anybody has a log-in, so that nobody gets in without. */
+    public boolean locked() {
+        if (locked.isEmpty()) {
+            locked = Optional.of(hasProject() && read(LogInStore::any));
+        }
+        return locked.get();
+    }
+
+    /** The session of this browser, where log-ins exist and it has one that has not ended. */
+    public Optional<Session> session() {
+        if (session.isEmpty()) {
+            session = Optional.of(
+                    browser.token().isEmpty() || !locked()
+                            ? Optional.empty()
+                            : read(read -> SessionStore.find(read, Codes.sha256(browser.token())))
+                                    .filter(one -> one.alive(clock.instant())));
+        }
+        return session.get();
+    }
+
+    /** Where this request came from, for the throttle alone. */
+    public String remoteAddress() {
+        return front.address(context);
+    }
+
+    /** What was typed when the log-in was found to have ended, packed for the log-in page; empty where nothing was. */
+    public String interrupted() {
+        return interrupted;
+    }
+
+    void interruptedBy(String packed) {
+        interrupted = packed;
+    }
+
     /** What the change log is to name: the person's id. */
     public String who() {
         return person().map(member -> member.id().value()).orElse(NOBODY);
     }
 
     public Access access() {
-        if (hasProject() && crew().isEmpty()) {
+        if (hasProject() && crew().isEmpty() && !locked()) {
             return Access.CREW;
         }
         return Access.of(person());
