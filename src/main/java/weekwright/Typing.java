@@ -20,7 +20,8 @@ final class Typing implements Terminal.Secrets {
     @Override
     public Optional<String> line(String question) {
         if (console.isPresent()) {
-            return Optional.ofNullable(console.get().readPassword("%s: ", question)).map(String::new);
+            return Optional.ofNullable(console.get().readPassword("%s: ", question))
+                    .map(String::new);
         }
         try {
             return Optional.ofNullable(

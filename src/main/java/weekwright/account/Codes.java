@@ -42,8 +42,7 @@ public final class Codes {
         try {
             return Base64.getUrlEncoder()
                     .withoutPadding()
-                    .encodeToString(
-                            MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+                    .encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
         } catch (GeneralSecurityException e) {
             throw new IllegalStateException(e);
         }

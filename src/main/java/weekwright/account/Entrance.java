@@ -64,11 +64,15 @@ public final class Entrance {
     /** Tries a start code: the person's own, or, while nobody has a log-in, that of the first run. */
     public Tried code(Db db, List<CrewMember> crew, String name, String typed, String address) {
         String hash = Codes.hashOfCode(typed);
-        return tried(crew, name, address, member -> member.map(
-                        m -> db.read(read -> LogInStore.any(read) ? LogInStore.code(read, m.id()) : firstRun()))
-                .flatMap(code -> code)
-                .filter(code -> clock.instant().isBefore(code.until()) && Codes.same(code.sha256(), hash))
-                .isPresent());
+        return tried(
+                crew,
+                name,
+                address,
+                member -> member.map(
+                                m -> db.read(read -> LogInStore.any(read) ? LogInStore.code(read, m.id()) : firstRun()))
+                        .flatMap(code -> code)
+                        .filter(code -> clock.instant().isBefore(code.until()) && Codes.same(code.sha256(), hash))
+                        .isPresent());
     }
 
     private interface Test {
@@ -92,7 +96,8 @@ public final class Entrance {
     /** By id or by whole name, in any case of letters. */
     public static Optional<CrewMember> named(List<CrewMember> crew, String name) {
         return crew.stream()
-                .filter(m -> m.id().folded().equals(folded(name)) || folded(m.name()).equals(folded(name)))
+                .filter(m ->
+                        m.id().folded().equals(folded(name)) || folded(m.name()).equals(folded(name)))
                 .findFirst();
     }
 
@@ -119,8 +124,8 @@ public final class Entrance {
     /** Makes the code of the first run, good for half an hour and once. @return to be shown on the console */
     public synchronized String openFirstRun() {
         String code = Codes.code();
-        firstRun = Optional.of(new LogInStore.StartCode(
-                Codes.hashOfCode(code), clock.instant().plus(FIRST_RUN)));
+        firstRun = Optional.of(
+                new LogInStore.StartCode(Codes.hashOfCode(code), clock.instant().plus(FIRST_RUN)));
         return code;
     }
 

@@ -17,8 +17,7 @@ public final class LogInStore {
 
     /** Whether anybody has a log-in: from then on nobody gets in without. */
     public static boolean any(Read read) {
-        return read
-                .handle()
+        return read.handle()
                 .createQuery("SELECT EXISTS (SELECT 1 FROM log_in)")
                 .mapTo(Boolean.class)
                 .one();
@@ -34,8 +33,7 @@ public final class LogInStore {
 
     /** The stored hash. */
     public static Optional<String> passphrase(Read read, Id crew) {
-        return read
-                .handle()
+        return read.handle()
                 .createQuery("SELECT passphrase FROM log_in WHERE crew = :crew")
                 .bind("crew", crew.value())
                 .mapTo(String.class)
@@ -75,8 +73,7 @@ public final class LogInStore {
     }
 
     public static Optional<StartCode> code(Read read, Id crew) {
-        return read
-                .handle()
+        return read.handle()
                 .createQuery("SELECT code_sha256, until FROM start_code WHERE crew = :crew")
                 .bind("crew", crew.value())
                 .mapToMap()

@@ -80,8 +80,7 @@ public final class PassphraseRules {
             }
         }
         if (left.replaceAll("[^\\p{L}]", "").length() < DIFFERENT && !left.equals(plain)) {
-            return refused(
-                    "is made of names that others know", "take several words that nobody would expect together");
+            return refused("is made of names that others know", "take several words that nobody would expect together");
         }
         return Optional.empty();
     }
@@ -92,7 +91,9 @@ public final class PassphraseRules {
 
     /** Without blanks, in lower case. */
     private static String plain(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFC).toLowerCase(Locale.ROOT).replaceAll("\\s", "");
+        return Normalizer.normalize(text, Normalizer.Form.NFC)
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("\\s", "");
     }
 
     /** Whether it is one shorter text over and over. */

@@ -61,13 +61,12 @@ public final class Passphrases {
 
     /** Whether the stored text was made at another cost than this, so that it is to be made anew. */
     public boolean outdated(String stored) {
-        return !stored.startsWith("$argon2id$v=19$m=" + argon2.kibibytes() + ",t=" + argon2.passes() + ",p="
-                + argon2.lanes() + "$");
+        return !stored.startsWith(
+                "$argon2id$v=19$m=" + argon2.kibibytes() + ",t=" + argon2.passes() + ",p=" + argon2.lanes() + "$");
     }
 
     private byte[] tag(Argon2 cost, int length, String passphrase, byte[] salt) {
-        byte[] typed =
-                Normalizer.normalize(passphrase, Normalizer.Form.NFC).getBytes(StandardCharsets.UTF_8);
+        byte[] typed = Normalizer.normalize(passphrase, Normalizer.Form.NFC).getBytes(StandardCharsets.UTF_8);
         atOnce.acquireUninterruptibly();
         try {
             return cost.tag(length, typed, salt, NONE, NONE);

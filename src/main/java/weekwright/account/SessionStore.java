@@ -16,8 +16,7 @@ public final class SessionStore {
     private SessionStore() {}
 
     public static Optional<Session> find(Read read, String tokenSha256) {
-        return read
-                .handle()
+        return read.handle()
                 .createQuery(COLUMNS + "WHERE token_sha256 = :token")
                 .bind("token", tokenSha256)
                 .mapToMap()
@@ -27,8 +26,7 @@ public final class SessionStore {
 
     /** Those of one person, the last used first. */
     public static List<Session> of(Read read, Id crew) {
-        return read
-                .handle()
+        return read.handle()
                 .createQuery(COLUMNS + "WHERE crew = :crew ORDER BY last_seen DESC, token_sha256")
                 .bind("crew", crew.value())
                 .mapToMap()

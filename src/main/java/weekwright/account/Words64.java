@@ -6,8 +6,7 @@ import java.nio.ByteOrder;
 
 /** Words of 64 bits in bytes, the lowest byte first. */
 final class Words64 {
-    private static final VarHandle LONGS =
-            MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+    private static final VarHandle LONGS = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
     private Words64() {}
 

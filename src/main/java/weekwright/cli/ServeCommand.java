@@ -76,7 +76,8 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(
             names = "--behind-proxy",
-            description = "A proxy on this machine passes requests on: its X-Forwarded-Proto, -Host and -For are believed.")
+            description =
+                    "A proxy on this machine passes requests on: its X-Forwarded-Proto, -Host and -For are believed.")
     private boolean behindProxy;
 
     @Option(names = "--sample", description = "Serve a copy of the sample.")
@@ -126,9 +127,10 @@ final class ServeCommand implements Callable<Integer> {
             terminal.out().println("weekwright serves " + app.folder().path() + " at " + server.address());
             terminal.out().flush();
             if (!listening().beyond() && !hasLogIn(app)) {
-                terminal.err().println("Nobody has a log-in. First-run code, good for half an hour: "
-                        + app.entrance().openFirstRun() + " (to set a first passphrase at " + server.address()
-                        + "account/start).");
+                terminal.err()
+                        .println("Nobody has a log-in. First-run code, good for half an hour: "
+                                + app.entrance().openFirstRun() + " (to set a first passphrase at " + server.address()
+                                + "account/start).");
                 terminal.err().flush();
             }
             Runtime.getRuntime().addShutdownHook(hook);
@@ -160,8 +162,7 @@ final class ServeCommand implements Callable<Integer> {
                 .map(db -> db.read(read -> {
                     LocalDate today = LocalDate.now(
                             app.clock().withZone(SettingsStore.get(read).zone()));
-                    return Entrance.crewHasLogIn(
-                            read, CrewMember.present(CrewMemberStore.TABLE.values(read), today));
+                    return Entrance.crewHasLogIn(read, CrewMember.present(CrewMemberStore.TABLE.values(read), today));
                 }))
                 .orElse(false);
     }

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param secrets how a passphrase is typed
  * @param threads processors to use where nothing else is said
  */
-public record Terminal(PrintStream out, PrintStream err, boolean interactive, Clock clock, int threads, Secrets secrets) {
+public record Terminal(
+        PrintStream out, PrintStream err, boolean interactive, Clock clock, int threads, Secrets secrets) {
 
     /** Reads what is not to be seen. */
     public interface Secrets {

@@ -56,5 +56,4 @@ public record Listening(String host, int port, List<String> names, boolean behin
         }
         return names;
     }
-
 }

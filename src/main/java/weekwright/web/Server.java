@@ -87,8 +87,7 @@ public final class Server implements AutoCloseable {
         return new Server(javalin, listening.host());
     }
 
-    private static void configure(
-            JavalinConfig config, Listening listening, Front front, Desk desk, Routes routes) {
+    private static void configure(JavalinConfig config, Listening listening, Front front, Desk desk, Routes routes) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.http.maxRequestSize = BODY_MOST;

@@ -41,7 +41,14 @@ class PassphraseRulesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"aaaaaaaaaaaaaaaa", "weekmillweekmill", "abcdefghijklmnop", "ponmlkjihgfedcba", "fedcbafedcbafedcba"})
+    @ValueSource(
+            strings = {
+                "aaaaaaaaaaaaaaaa",
+                "weekmillweekmill",
+                "abcdefghijklmnop",
+                "ponmlkjihgfedcba",
+                "fedcbafedcbafedcba"
+            })
     void what_repeats_itself_or_counts_up_is_refused(String passphrase) {
         assertThat(refusals(passphrase)).isNotEmpty();
     }

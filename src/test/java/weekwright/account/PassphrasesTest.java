@@ -33,13 +33,15 @@ class PassphrasesTest {
         String stored = CHEAP.hash(" " + "a b".repeat(30));
         assertThat(CHEAP.matches(" " + "a b".repeat(30), Optional.of(stored))).isTrue();
         assertThat(CHEAP.matches("a b".repeat(30), Optional.of(stored))).isFalse();
-        assertThat(CHEAP.matches(" " + "a b".repeat(29) + "a c", Optional.of(stored))).isFalse();
+        assertThat(CHEAP.matches(" " + "a b".repeat(29) + "a c", Optional.of(stored)))
+                .isFalse();
     }
 
     @Test
     void a_letter_with_its_accent_apart_is_the_same_letter() {
         String stored = CHEAP.hash("caf\u00e9 behind the mill");
-        assertThat(CHEAP.matches("cafe\u0301 behind the mill", Optional.of(stored))).isTrue();
+        assertThat(CHEAP.matches("cafe\u0301 behind the mill", Optional.of(stored)))
+                .isTrue();
     }
 
     @Test

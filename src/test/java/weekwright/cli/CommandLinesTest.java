@@ -90,12 +90,11 @@ class CommandLinesTest {
     void a_bad_passphrase_and_an_unknown_name_are_refused_without_naming_the_passphrase() {
         String folder = project().toString();
         assertThat(typing(List.of("oak pegs"), "passphrase", folder, "ann"))
-                .isEqualTo(
-                        new Run(
-                                1,
-                                "",
-                                "passphrase: is too short; take 15 signs or more: four or five words that nobody would"
-                                        + " expect together\n"));
+                .isEqualTo(new Run(
+                        1,
+                        "",
+                        "passphrase: is too short; take 15 signs or more: four or five words that nobody would"
+                                + " expect together\n"));
         Run nobody = typing(List.of("oak pegs and tallow"), "passphrase", folder, "greta");
         assertThat(nobody.status()).isEqualTo(1);
         assertThat(nobody.err()).startsWith("\"greta\" is nobody of the crew. Name one of: ");

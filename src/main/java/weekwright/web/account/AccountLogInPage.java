@@ -58,12 +58,9 @@ public final class AccountLogInPage implements Page {
                 entrance.passphrase(request.db(), request.crew(), name, passphrase, request.remoteAddress());
         CrewMember member = in(tried, "Name and passphrase do not belong together.");
         String token = request.db()
-                .write(
-                        member.id().value(),
-                        write -> Entrance.begin(write, member.id(), request.header("User-Agent")));
+                .write(member.id().value(), write -> Entrance.begin(write, member.id(), request.header("User-Agent")));
         return Answer.to(
-                Saved.to(AccountPage.local(to)).orBackTo(kept, member.id().folded()),
-                People.loggedIn(member, token));
+                Saved.to(AccountPage.local(to)).orBackTo(kept, member.id().folded()), People.loggedIn(member, token));
     }
 
     /** Who it is. @throws TurnedAway when it is nobody, or too soon to try */

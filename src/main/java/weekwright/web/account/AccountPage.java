@@ -50,7 +50,8 @@ public final class AccountPage implements Page {
         onlyKnown(request);
         return new View(
                 request.form(
-                        "", Map.of("who", request.person().map(p -> p.id().value()).orElse(""))),
+                        "",
+                        Map.of("who", request.person().map(p -> p.id().value()).orElse(""))),
                 request.crew().stream()
                         .map(member -> new Form.Choice(member.id().value(), member.name()))
                         .toList(),

@@ -36,8 +36,8 @@ public final class AccountPassphrasePage implements Page {
         String old = form.exact("old");
         String passphrase = NewPassphrase.read(request, member.name());
         form.check();
-        Entrance.Tried tried = entrance.passphrase(
-                request.db(), request.crew(), member.id().value(), old, request.remoteAddress());
+        Entrance.Tried tried =
+                entrance.passphrase(request.db(), request.crew(), member.id().value(), old, request.remoteAddress());
         Optional<CrewMember> right = tried.member();
         if (right.isEmpty() && tried.delay().isZero()) {
             form.fault("old", "", "is not your passphrase", "type the one you log in with now");

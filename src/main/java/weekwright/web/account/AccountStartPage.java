@@ -50,15 +50,17 @@ public final class AccountStartPage implements Page {
         form.check();
         boolean first = !request.locked();
         Entrance.Tried tried = entrance.code(request.db(), request.crew(), name, code, request.remoteAddress());
-        CrewMember member = AccountLogInPage.in(
-                tried, "Name and code do not belong together, or the code was used or is too old.");
+        CrewMember member =
+                AccountLogInPage.in(tried, "Name and code do not belong together, or the code was used or is too old.");
         if (first && member.accessOrDefault() != CrewMember.Access.CREW) {
             throw new TurnedAway(403, "The first log-in belongs to somebody with access crew.", 0);
         }
         String hash = entrance.passphrases().hash(passphrase);
         boolean[] taken = {false};
         String token = request.db().write(member.id().value(), write -> {
-            if (first ? LogInStore.any(write) : LogInStore.code(write, member.id()).isEmpty()) {
+            if (first
+                    ? LogInStore.any(write)
+                    : LogInStore.code(write, member.id()).isEmpty()) {
                 taken[0] = true;
                 return "";
             }
@@ -70,8 +72,9 @@ public final class AccountStartPage implements Page {
         }
         return Answer.to(
                 Saved.to("/ahead")
-                        .saying("The passphrase is set. From now on everybody needs a log-in here; the crew's sheet makes"
-                                + " the others' start codes."),
+                        .saying(
+                                "The passphrase is set. From now on everybody needs a log-in here; the crew's sheet makes"
+                                        + " the others' start codes."),
                 People.loggedIn(member, token));
     }
 }

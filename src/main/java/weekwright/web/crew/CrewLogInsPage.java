@@ -27,7 +27,12 @@ public final class CrewLogInsPage implements Page {
      * @param codeUntil the last day of a start code that was handed out
      */
     public record Line(
-            String id, String name, String access, Optional<LocalDate> since, Optional<LocalDate> codeUntil, boolean me) {}
+            String id,
+            String name,
+            String access,
+            Optional<LocalDate> since,
+            Optional<LocalDate> codeUntil,
+            boolean me) {}
 
     @Override
     public View show(Request request) {
@@ -52,7 +57,9 @@ public final class CrewLogInsPage implements Page {
     }
 
     private static boolean isMe(Request request, Id id) {
-        return request.person().filter(me -> me.id().folded().equals(id.folded())).isPresent();
+        return request.person()
+                .filter(me -> me.id().folded().equals(id.folded()))
+                .isPresent();
     }
 
     @Override

@@ -19,13 +19,7 @@ import weekwright.render.Frame;
  * @param who the chosen person's id in lower case, or empty
  */
 record Browser(
-        String name,
-        boolean fresh,
-        String csrf,
-        String token,
-        String who,
-        String theme,
-        Optional<Frame.Flash> flash) {
+        String name, boolean fresh, String csrf, String token, String who, String theme, Optional<Frame.Flash> flash) {
     private static final String NAME = "w";
     private static final String WHO = "who";
     private static final String SESSION = "session";
@@ -85,7 +79,8 @@ record Browser(
     }
 
     static void keep(Context context, String name, String value, int maxAgeSeconds) {
-        context.cookie(new Cookie(named(context, name), value, "/", maxAgeSeconds, Front.https(context), true, null, SameSite.LAX));
+        context.cookie(new Cookie(
+                named(context, name), value, "/", maxAgeSeconds, Front.https(context), true, null, SameSite.LAX));
     }
 
     /** The cookie of a session, as long as a session lasts at most. */

@@ -31,8 +31,9 @@ public final class Desk {
     private static final Logger LOG = LoggerFactory.getLogger("weekwright.web");
 
     private static final String LOG_IN = "/account/log-in";
-    private static final String NOBODY_YET = "This server can be reached from other devices, and nobody has a log-in. Stop it,"
-            + " make one with \"weekwright passphrase FOLDER NAME\", and start it again.";
+    private static final String NOBODY_YET =
+            "This server can be reached from other devices, and nobody has a log-in. Stop it,"
+                    + " make one with \"weekwright passphrase FOLDER NAME\", and start it again.";
 
     private final Templates templates;
     private final Clock clock;
@@ -194,7 +195,8 @@ public final class Desk {
             trouble(
                     request,
                     browser,
-                    Trouble.plain(403, "This sheet is for the crew. A helper logs hours and sees the week and the build."));
+                    Trouble.plain(
+                            403, "This sheet is for the crew. A helper logs hours and sees the week and the build."));
             return false;
         }
         return true;

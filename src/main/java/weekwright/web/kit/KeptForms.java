@@ -66,7 +66,8 @@ final class KeptForms {
         for (String pair : parts[3].split("&")) {
             String[] halves = pair.split("=", 2);
             if (halves.length == 2) {
-                fields.computeIfAbsent(decoded(halves[0]), name -> new ArrayList<>()).add(decoded(halves[1]));
+                fields.computeIfAbsent(decoded(halves[0]), name -> new ArrayList<>())
+                        .add(decoded(halves[1]));
             }
         }
         String address = decoded(parts[1]);

@@ -57,8 +57,7 @@ public final class Request {
             Map<String, String> errors,
             List<Problem> problems) {}
 
-    Request(
-            Context context, String path, Optional<Project> project, Clock clock, Browser browser, Front front) {
+    Request(Context context, String path, Optional<Project> project, Clock clock, Browser browser, Front front) {
         this.front = front;
         this.context = context;
         this.path = path;

@@ -65,11 +65,12 @@ class AccountLogInPageTest {
                 .anyMatch(cookie -> cookie.matches("session=[A-Za-z0-9_-]{43}; Path=/; Expires=[^;]+; Max-Age=2592000;"
                         + " HttpOnly; SameSite=Lax"));
         String token = visitor.cookie("session");
-        assertThat(server.db().<Boolean>read(read -> SessionStore.find(read, Codes.sha256(token))
-                        .isPresent()))
+        assertThat(server.db()
+                        .<Boolean>read(read ->
+                                SessionStore.find(read, Codes.sha256(token)).isPresent()))
                 .isTrue();
-        assertThat(server.db().<Boolean>read(
-                        read -> SessionStore.find(read, token).isPresent()))
+        assertThat(server.db()
+                        .<Boolean>read(read -> SessionStore.find(read, token).isPresent()))
                 .isFalse();
     }
 
@@ -94,8 +95,7 @@ class AccountLogInPageTest {
         Visitor.Reply sixth = tried(visitor, "ilse", ILSES);
         assertThat(sixth.status()).isEqualTo(429);
         assertThat(sixth.header("Retry-After")).isEqualTo("1");
-        assertThat(sixth.troubles())
-                .containsExactly("Too many wrong tries from this device. Try again in 1 second.");
+        assertThat(sixth.troubles()).containsExactly("Too many wrong tries from this device. Try again in 1 second.");
         clock.step(Duration.ofSeconds(1));
         assertThat(tried(visitor, "ilse", "wrong").status()).isEqualTo(401);
         assertThat(tried(visitor, "ilse", ILSES).header("Retry-After")).isEqualTo("2");

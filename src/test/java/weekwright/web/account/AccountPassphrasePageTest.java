@@ -27,8 +27,7 @@ class AccountPassphrasePageTest {
             Visitor there = server.loggedIn("ilse", OLD);
             Visitor.Reply wrong = change(here, "");
             assertThat(wrong.status()).isEqualTo(422);
-            assertThat(wrong.troubles())
-                    .containsExactly("is not your passphrase; type the one you log in with now");
+            assertThat(wrong.troubles()).containsExactly("is not your passphrase; type the one you log in with now");
             assertThat(there.get("/week").status()).isEqualTo(200);
             String before = here.cookie("session");
             Visitor.Reply changed = change(here, OLD);

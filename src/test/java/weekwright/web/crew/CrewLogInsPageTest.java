@@ -32,10 +32,8 @@ class CrewLogInsPageTest {
     @Test
     void a_start_code_is_shown_once_and_lets_its_person_in() {
         Visitor ilse = server.loggedIn("ilse", ILSES);
-        String said = ilse.follow(press(ilse, "bram", "code"))
-                .page()
-                .select(".flash")
-                .text();
+        String said =
+                ilse.follow(press(ilse, "bram", "code")).page().select(".flash").text();
         assertThat(said)
                 .matches("Start code of Bram: [a-z2-9-]{31}\\. Good once, for seven days, at /account/start\\. Write it"
                         + " down: it is not shown again\\.");
