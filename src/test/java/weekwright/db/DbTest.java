@@ -188,7 +188,7 @@ class DbTest {
         db.close();
         assertThatThrownBy(() -> new Folder(folder).open(CLOCK))
                 .hasMessage(folder.resolve("build.db") + " was written by a newer weekwright (schema 99, this program"
-                        + " knows 1). Nothing was changed. Use the newer program.");
+                        + " knows " + Migrations.newest() + "). Nothing was changed. Use the newer program.");
     }
 
     @Test
