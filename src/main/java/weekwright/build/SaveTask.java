@@ -101,7 +101,8 @@ public final class SaveTask {
                 problems.remark("after", title, "is dropped and holds nothing up", "");
             }
         }
-        if (whole) {
+        // a task that follows nothing closes no ring
+        if (whole && !links.isEmpty()) {
             checkRing(write, task, links, problems);
         }
     }
@@ -111,12 +112,16 @@ public final class SaveTask {
         LinkStore.TABLE.values(write).stream()
                 .filter(link -> !link.task().folded().equals(task.id().folded()))
                 .forEach(all::add);
-        LinkRules.ring(all)
-                .ifPresent(ring -> problems.fault(
-                        "after",
-                        "",
-                        written(write, task, ring) + " is a ring: each waits for the one before it",
-                        "take one of these links out"));
+        LinkRules.ring(all).ifPresent(ring -> problems.add(ring(write, task, ring)));
+    }
+
+    /** The fault of a ring of links, told from this task on (rule 36). */
+    static Problem ring(Write write, Task task, List<Id> ring) {
+        return Problem.fault(
+                "after",
+                "",
+                written(write, task, ring) + " is a ring: each waits for the one before it",
+                "take one of these links out");
     }
 
     /** The titles of a ring from this task on; of a very long one its two ends. */
@@ -145,7 +150,8 @@ public final class SaveTask {
         return String.join(" → ", titles);
     }
 
-    private static void setLinks(Write write, Id task, List<Link> links) throws Stale {
+    /** Makes these the links of a task; those that stand and are not among them are taken away. */
+    static void setLinks(Write write, Id task, List<Link> links) throws Stale {
         List<Link> fresh = new ArrayList<>(links);
         for (Stored<Link> old : LinkStore.before(write, task)) {
             Optional<Link> same = links.stream()

@@ -58,9 +58,7 @@ public final class SaveTasks {
                     .ifPresent(stored -> kept.put(row.number(), stored));
         }
         if (faults.isEmpty()) {
-            for (Row row : rows) {
-                link(write, row, kept, today, faults);
-            }
+            link(write, rows, kept, faults);
         }
         if (!faults.isEmpty()) {
             throw new Rejected(faults);
@@ -68,31 +66,43 @@ public final class SaveTasks {
         return new Saved(added, rows.size() - added, remarks);
     }
 
-    private static void link(
-            Write write, Row row, Map<Integer, Stored<Task>> kept, LocalDate today, List<Problem> faults) {
-        Stored<Task> task = kept.get(row.number());
-        List<Id> after = new ArrayList<>(row.after());
+    /** Sets the links of all rows, then looks once for rings. */
+    private static void link(Write write, List<Row> rows, Map<Integer, Stored<Task>> kept, List<Problem> faults) {
+        for (Row row : rows) {
+            Task task = kept.get(row.number()).value();
+            Problems problems = new Problems();
+            List<Link> links = links(write, row, task, kept);
+            links.forEach(link -> LinkRules.check(link, problems));
+            problems.faults().forEach(p -> faults.add(at(row, p)));
+            try {
+                SaveTask.setLinks(write, task.id(), links);
+            } catch (Stale stale) {
+                throw new IllegalStateException(
+                        "a link read in the same transaction changed: task " + task.id(), stale);
+            }
+        }
+        for (List<Id> ring : LinkRules.rings(LinkStore.TABLE.values(write))) {
+            rows.stream()
+                    .filter(row -> ring.contains(kept.get(row.number()).value().id()))
+                    .findFirst()
+                    .ifPresent(row -> faults.add(
+                            at(row, SaveTask.ring(write, kept.get(row.number()).value(), ring))));
+        }
+    }
+
+    private static List<Link> links(Write write, Row row, Task task, Map<Integer, Stored<Task>> kept) {
         Set<String> seen = new HashSet<>();
-        for (int number : row.afterRows()) {
-            after.add(kept.get(number).value().id());
-        }
+        List<Id> after = new ArrayList<>(row.after());
+        row.afterRows().forEach(number -> after.add(kept.get(number).value().id()));
         after.removeIf(id -> !seen.add(id.folded()));
-        List<Link> links = standing(write, task.value(), after);
-        if (links.size() < after.size()) {
-            Set<String> have = new HashSet<>();
-            links.forEach(link -> have.add(link.after().folded()));
-            after.stream()
-                    .filter(id -> !have.contains(id.folded()))
-                    .map(id -> new Link(
-                            task.value().id(),
-                            id,
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty()))
-                    .forEach(links::add);
-            save(write, row, Optional.of(Shown.of(task)), task.value(), links, today, faults, new ArrayList<>());
-        }
+        List<Link> links = standing(write, task, after);
+        links.forEach(link -> seen.remove(link.after().folded()));
+        after.stream()
+                .filter(id -> seen.contains(id.folded()))
+                .map(id ->
+                        new Link(task.id(), id, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()))
+                .forEach(links::add);
+        return links;
     }
 
     /** The links of a task that stand to some of these. */

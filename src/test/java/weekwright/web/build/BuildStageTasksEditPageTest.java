@@ -110,6 +110,26 @@ class BuildStageTasksEditPageTest {
     }
 
     @Test
+    void rule_36_new_rows_that_wait_for_each_other_or_for_themselves_are_refused() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply ring = ilse.form(ilse.get("/build/stages/gate/tasks/edit"))
+                .with("title.3", "Fit the rack")
+                .with("after.3", "Cast the pinion")
+                .with("title.4", "Cast the pinion")
+                .with("after.4", "Fit the rack")
+                .send();
+        assertThat(ring.page().select("tbody .error").eachText())
+                .containsExactly(
+                        "Fit the rack → Cast the pinion → Fit the rack is a ring: each waits for the one before"
+                                + " it; take one of these links out");
+        Visitor.Reply self =
+                ilse.form(ring).with("after.3", "").with("after.4", "5").send();
+        assertThat(self.page().select("tbody .error").eachText())
+                .containsExactly("\"gate.5\" is the task itself; name the task that comes before it");
+        assertThat(SERVER.db().read(TaskStore.TABLE::count)).isEqualTo(6);
+    }
+
+    @Test
     void a_block_of_200_rows_is_pasted_looked_at_and_saved() {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor ilse = server.as("ilse");
