@@ -72,8 +72,14 @@ public final class SaveTasks {
             Task task = kept.get(row.number()).value();
             Problems problems = new Problems();
             List<Link> links = links(write, row, task, kept);
-            links.forEach(link -> LinkRules.check(link, problems));
-            problems.faults().forEach(p -> faults.add(at(row, p)));
+            for (Link link : links) {
+                LinkRules.check(link, problems);
+                References.check(write, LinkStore.TABLE.shape(), link, problems);
+            }
+            if (problems.hasFaults()) {
+                problems.faults().forEach(p -> faults.add(at(row, p)));
+                continue;
+            }
             try {
                 SaveTask.setLinks(write, task.id(), links);
             } catch (Stale stale) {

@@ -255,7 +255,7 @@ final class TaskCells {
             FormReader form, List<Task> all, int row, int count, String name, List<Id> after, Set<Integer> afterRows) {
         String cell = "after." + row;
         if (name.matches("[0-9]{1,4}") && Integer.parseInt(name) >= 1 && Integer.parseInt(name) <= count) {
-            afterRows.add(Integer.parseInt(name) - 1);
+            other(form, row, Integer.parseInt(name) - 1, name, afterRows);
             return;
         }
         List<Integer> titled = new ArrayList<>();
@@ -265,7 +265,7 @@ final class TaskCells {
             }
         }
         if (titled.size() == 1) {
-            afterRows.add(titled.get(0));
+            other(form, row, titled.get(0), name, afterRows);
             return;
         }
         List<Task> found = all.stream()
@@ -282,6 +282,14 @@ final class TaskCells {
             form.fault(cell, name, "is the title of several tasks", "write the number of its row");
         } else {
             form.fault(cell, name, "is no task's title", "write a title, or the number of a row");
+        }
+    }
+
+    private static void other(FormReader form, int row, int named, String name, Set<Integer> afterRows) {
+        if (named == row) {
+            form.fault("after." + row, name, "is this row itself", "name a task that comes before it");
+        } else {
+            afterRows.add(named);
         }
     }
 }

@@ -125,7 +125,7 @@ class BuildStageTasksEditPageTest {
         Visitor.Reply self =
                 ilse.form(ring).with("after.3", "").with("after.4", "5").send();
         assertThat(self.page().select("tbody .error").eachText())
-                .containsExactly("\"gate.5\" is the task itself; name the task that comes before it");
+                .containsExactly("\"5\" is this row itself; name a task that comes before it");
         assertThat(SERVER.db().read(TaskStore.TABLE::count)).isEqualTo(6);
     }
 
