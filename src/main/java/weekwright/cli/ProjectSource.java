@@ -1,7 +1,6 @@
 package weekwright.cli;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -12,51 +11,45 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
+import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
-import weekwright.files.ImportProject;
+import weekwright.files.csv.PlainFiles;
+import weekwright.files.csv.ProjectData;
 import weekwright.files.csv.ProjectToml;
+import weekwright.files.csv.ReadResult;
 import weekwright.forecast.Basis;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.ForecastRun;
 import weekwright.forecast.InputsBuilder;
+import weekwright.forecast.WeekPlan;
 
-/**
- * A project to be read by a command: a project's folder, or plain files, which are imported into a temporary folder that is
- * removed at the end.
- */
-final class ProjectSource implements AutoCloseable {
-    private final Db db;
-    private final List<Problem> remarks;
-    private final Optional<Path> temporary;
+/** A project to be read by a command: a project's folder, or plain files, which are checked as an import checks them. */
+abstract sealed class ProjectSource implements AutoCloseable {
     private final Clock clock;
 
-    private ProjectSource(Db db, List<Problem> remarks, Optional<Path> temporary, Clock clock) {
-        this.db = db;
-        this.remarks = remarks;
-        this.temporary = temporary;
+    private ProjectSource(Clock clock) {
         this.clock = clock;
     }
 
     static ProjectSource open(Path place, Clock clock) throws Failure, FolderRefused, Rejected {
         mustBeFolder(place);
         if (new Folder(place).isProject()) {
-            return new ProjectSource(new Folder(place).open(clock), List.of(), Optional.empty(), clock)
-                    .withSettings(place);
+            Db db = new Folder(place).open(clock);
+            if (db.read(SettingsStore::find).isEmpty()) {
+                db.close();
+                throw Failure.fault(place + " holds no project yet. Start one with: weekwright serve " + place);
+            }
+            return new OfStore(db, clock);
         }
         if (!Files.isRegularFile(place.resolve(ProjectToml.FILE))) {
             throw Failure.fault(place + " is no project: it has neither a database nor " + ProjectToml.FILE
                     + ". Name a project's folder, or a folder of plain files.");
         }
-        Path temporary = temporaryFolder();
-        try {
-            Folder folder = new Folder(temporary.resolve("project"));
-            ImportProject.Done done = ImportProject.into(place, folder, false, LocalDate.now(clock), clock);
-            return new ProjectSource(folder.open(clock), done.remarks(), Optional.of(temporary), clock);
-        } catch (FolderRefused | Rejected | RuntimeException e) {
-            remove(temporary);
-            throw e;
-        }
+        ReadResult read = PlainFiles.read(place, LocalDate.now(clock));
+        return new OfFiles(read.data().orElseThrow(() -> new Rejected(read.problems())), read.remarks(), clock);
     }
 
     static void mustBeFolder(Path place) throws Failure {
@@ -68,45 +61,91 @@ final class ProjectSource implements AutoCloseable {
         }
     }
 
-    private ProjectSource withSettings(Path place) throws Failure {
-        if (db.read(SettingsStore::find).isEmpty()) {
-            close();
-            throw Failure.fault(place + " holds no project yet. Start one with: weekwright serve " + place);
-        }
-        return this;
-    }
-
     /** The day asked for, else today in the project's zone. */
     LocalDate day(LocalDate asked) {
-        return asked == null
-                ? LocalDate.now(clock.withZone(db.read(SettingsStore::get).zone()))
-                : asked;
+        return asked == null ? LocalDate.now(clock.withZone(settings().zone())) : asked;
     }
 
-    Basis basis(LocalDate day) {
-        return db.read(read -> InputsBuilder.build(read, day));
-    }
+    abstract Settings settings();
 
-    Db db() {
-        return db;
-    }
+    abstract Basis basis(LocalDate day);
+
+    /** The week's sheet, orders by their forecast. */
+    abstract WeekPlan week(Basis basis, ForecastRun.Planned planned, Forecast forecast);
 
     /** What is odd in the plain files; a project's folder shows it on its pages. */
-    List<Problem> remarks() {
-        return remarks;
-    }
+    abstract List<Problem> remarks();
 
     @Override
-    public void close() {
-        db.close();
-        temporary.ifPresent(ProjectSource::remove);
+    public abstract void close();
+
+    private static final class OfStore extends ProjectSource {
+        private final Db db;
+
+        OfStore(Db db, Clock clock) {
+            super(clock);
+            this.db = db;
+        }
+
+        @Override
+        Settings settings() {
+            return db.read(SettingsStore::get);
+        }
+
+        @Override
+        Basis basis(LocalDate day) {
+            return db.read(read -> InputsBuilder.build(read, day));
+        }
+
+        @Override
+        WeekPlan week(Basis basis, ForecastRun.Planned planned, Forecast forecast) {
+            return db.read(read -> WeekPlan.of(read, basis, planned, Optional.of(forecast)));
+        }
+
+        @Override
+        List<Problem> remarks() {
+            return List.of();
+        }
+
+        @Override
+        public void close() {
+            db.close();
+        }
     }
 
-    private static Path temporaryFolder() {
-        try {
-            return Files.createTempDirectory("weekwright");
-        } catch (IOException e) {
-            throw new UncheckedIOException("no temporary folder can be made", e);
+    private static final class OfFiles extends ProjectSource {
+        private final ProjectData data;
+        private final List<Problem> remarks;
+
+        OfFiles(ProjectData data, List<Problem> remarks, Clock clock) {
+            super(clock);
+            this.data = data;
+            this.remarks = remarks;
+        }
+
+        @Override
+        Settings settings() {
+            return data.settings();
+        }
+
+        @Override
+        Basis basis(LocalDate day) {
+            return InputsBuilder.build(data, day);
+        }
+
+        @Override
+        WeekPlan week(Basis basis, ForecastRun.Planned planned, Forecast forecast) {
+            return WeekPlan.of(data, basis, planned, Optional.of(forecast));
+        }
+
+        @Override
+        List<Problem> remarks() {
+            return remarks;
+        }
+
+        @Override
+        public void close() {
+            // nothing is held open
         }
     }
 

@@ -2,7 +2,6 @@ package weekwright.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,7 +49,7 @@ final class WeekCommand implements Callable<Integer> {
             Forecast forecast = planned.run(Forecasts.FIRST_LOOK, terminal.threads(), progress)
                     .forecast();
             progress.stop();
-            WeekPlan week = project.db().read(read -> WeekPlan.of(read, basis, planned, Optional.of(forecast)));
+            WeekPlan week = project.week(basis, planned, forecast);
             if (json) {
                 terminal.out().println(new ForecastJson(basis.moneyDigits()).lines(week));
             } else {

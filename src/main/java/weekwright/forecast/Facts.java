@@ -25,14 +25,12 @@ import weekwright.build.HoursEntryStore;
 import weekwright.build.Link;
 import weekwright.build.LinkStore;
 import weekwright.build.Settings;
-import weekwright.build.SettingsStore;
 import weekwright.build.Stage;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.build.WeekLine;
 import weekwright.build.WeekLineStore;
-import weekwright.db.Read;
 import weekwright.engine.Inputs;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
@@ -54,7 +52,7 @@ import weekwright.funds.SupporterMonth;
 import weekwright.funds.SupporterMonthStore;
 
 /**
- * One state of the store, every table that a forecast looks at in stored order, and the as-of day against which facts count
+ * One state of a project, every table that a forecast looks at in stored order, and the as-of day against which facts count
  * (rule 1: dated on or before it they are known, later ones are ignored).
  */
 record Facts(
@@ -81,15 +79,15 @@ record Facts(
         List<SupporterMonth> supporters,
         Map<String, String> written) {
 
-    static Facts of(Read read, LocalDate asOf) {
+    static Facts of(Source source, LocalDate asOf) {
         Map<String, String> written = new HashMap<>();
-        List<CrewMember> crew = CrewMemberStore.TABLE.values(read);
-        List<Stage> stages = StageStore.TABLE.values(read);
-        List<Task> tasks = TaskStore.TABLE.values(read);
-        List<Equipment> equipment = EquipmentStore.TABLE.values(read);
-        List<Material> materials = MaterialStore.TABLE.values(read);
-        List<Episode> episodes = EpisodeStore.TABLE.values(read);
-        List<PledgeLevel> levels = PledgeLevelStore.TABLE.values(read);
+        List<CrewMember> crew = source.list(CrewMemberStore.TABLE);
+        List<Stage> stages = source.list(StageStore.TABLE);
+        List<Task> tasks = source.list(TaskStore.TABLE);
+        List<Equipment> equipment = source.list(EquipmentStore.TABLE);
+        List<Material> materials = source.list(MaterialStore.TABLE);
+        List<Episode> episodes = source.list(EpisodeStore.TABLE);
+        List<PledgeLevel> levels = source.list(PledgeLevelStore.TABLE);
         crew.forEach(one -> written.put("crew " + one.id().folded(), one.id().value()));
         stages.forEach(one -> written.put("stage " + one.id().folded(), one.id().value()));
         tasks.forEach(one -> written.put("task " + one.id().folded(), one.id().value()));
@@ -102,26 +100,26 @@ record Facts(
         levels.forEach(one -> written.put("level " + one.id().folded(), one.id().value()));
         return new Facts(
                 asOf,
-                SettingsStore.get(read),
+                source.settings(),
                 crew,
-                CrewHoursStore.TABLE.values(read),
-                DaysOffStore.TABLE.values(read),
-                GatheringStore.TABLE.values(read),
-                WeekLineStore.TABLE.values(read),
+                source.list(CrewHoursStore.TABLE),
+                source.list(DaysOffStore.TABLE),
+                source.list(GatheringStore.TABLE),
+                source.list(WeekLineStore.TABLE),
                 stages,
                 tasks,
-                LinkStore.TABLE.values(read),
+                source.list(LinkStore.TABLE),
                 equipment,
-                HoursEntryStore.TABLE.values(read),
+                source.list(HoursEntryStore.TABLE),
                 materials,
-                StockItemStore.TABLE.values(read),
+                source.list(StockItemStore.TABLE),
                 episodes,
-                TellStore.TABLE.values(read),
-                ShotStore.TABLE.values(read),
-                LedgerEntryStore.TABLE.values(read),
-                RegularItemStore.TABLE.values(read),
+                source.list(TellStore.TABLE),
+                source.list(ShotStore.TABLE),
+                source.list(LedgerEntryStore.TABLE),
+                source.list(RegularItemStore.TABLE),
                 levels,
-                SupporterMonthStore.TABLE.values(read),
+                source.list(SupporterMonthStore.TABLE),
                 written);
     }
 

@@ -12,7 +12,7 @@ import weekwright.db.Read;
 import weekwright.engine.Inputs;
 
 /**
- * Reads one state of the store as the engine takes it, as of a day: facts dated on or before that day are known, facts dated
+ * Reads one state of a project as the engine takes it, as of a day: facts dated on or before that day are known, facts dated
  * later are ignored, plans for later days count (rule 1).
  */
 public final class InputsBuilder {
@@ -24,12 +24,18 @@ public final class InputsBuilder {
      * @throws java.util.NoSuchElementException while the folder has no project
      */
     public static Basis build(Read read, LocalDate asOf) {
-        Facts facts = Facts.of(read, asOf);
+        return build(Source.of(read), asOf, SavedForecastStore.kept(read, asOf), read.projectVersion());
+    }
+
+    /** From plain files: no order of work is kept with them (rule 108), and their version is 0. */
+    public static Basis build(Source files, LocalDate asOf) {
+        return build(files, asOf, Inputs.Kept.NONE, 0);
+    }
+
+    private static Basis build(Source source, LocalDate asOf, Inputs.Kept kept, long version) {
+        Facts facts = Facts.of(source, asOf);
         return new Basis(
-                inputs(facts, SavedForecastStore.kept(read, asOf)),
-                names(facts),
-                facts.settings().project().currency(),
-                read.projectVersion());
+                inputs(facts, kept), names(facts), facts.settings().project().currency(), version);
     }
 
     private static Inputs inputs(Facts facts, Inputs.Kept kept) {
@@ -81,7 +87,7 @@ public final class InputsBuilder {
 
     /** What people call the things of the project. */
     static Names names(Read read) {
-        return names(Facts.of(read, LocalDate.MAX));
+        return names(Facts.of(Source.of(read), LocalDate.MAX));
     }
 
     private static Names names(Facts facts) {

@@ -2,10 +2,14 @@ package weekwright.forecast;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import weekwright.base.Hours;
+import weekwright.build.WeekLine;
+import weekwright.build.WeekLineStore;
 import weekwright.db.Read;
+import weekwright.db.Stored;
 
 /**
  * The sheet of the week of a day, Monday to Sunday: the crew's own lines as they wrote them, and for the as-of day and those
@@ -88,6 +92,22 @@ public record WeekPlan(String week, List<Day> days) {
      * @param forecast for the days by which orders should go out; without one none are listed
      */
     public static WeekPlan of(Read read, Basis basis, ForecastRun.Planned planned, Optional<Forecast> forecast) {
-        return new WeekMaker(Facts.of(read, basis.asOf()), OwnLine.all(read), basis, planned.plan(), forecast).plan();
+        return of(Source.of(read), WeekLineStore.TABLE.list(read), basis, planned, forecast);
+    }
+
+    /** As {@link #of(Read, Basis, ForecastRun.Planned, Optional)}, from plain files, whose rows count from 1. */
+    public static WeekPlan of(Source files, Basis basis, ForecastRun.Planned planned, Optional<Forecast> forecast) {
+        List<Stored<WeekLine>> own = new ArrayList<>();
+        files.list(WeekLineStore.TABLE).forEach(line -> own.add(new Stored<>(own.size() + 1, 1, line)));
+        return of(files, own, basis, planned, forecast);
+    }
+
+    private static WeekPlan of(
+            Source source,
+            List<Stored<WeekLine>> own,
+            Basis basis,
+            ForecastRun.Planned planned,
+            Optional<Forecast> forecast) {
+        return new WeekMaker(Facts.of(source, basis.asOf()), own, basis, planned.plan(), forecast).plan();
     }
 }

@@ -9,6 +9,13 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.db.Folder;
+import weekwright.engine.simulate.Progress;
+import weekwright.files.ImportProject;
+import weekwright.files.SampleFiles;
+import weekwright.forecast.Basis;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.ForecastRun;
 import weekwright.testkit.PlainProject;
 
 class ProjectSourceTest {
@@ -23,6 +30,26 @@ class ProjectSourceTest {
         try (ProjectSource source = ProjectSource.open(files.folder(), clock)) {
             assertThat(source.day(null)).isEqualTo(LocalDate.of(2026, 11, 26));
             assertThat(source.day(LocalDate.of(2026, 11, 20))).isEqualTo(LocalDate.of(2026, 11, 20));
+        }
+    }
+
+    @Test
+    void plain_files_give_the_same_forecast_and_week_as_the_store_that_they_are_imported_into() throws Exception {
+        LocalDate day = LocalDate.of(2026, 11, 25);
+        Clock clock = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
+        Folder folder = new Folder(temp.resolve("project"));
+        try (SampleFiles files = SampleFiles.unpack()) {
+            ImportProject.into(files.folder(), folder, false, day, clock);
+            try (ProjectSource plain = ProjectSource.open(files.folder(), clock);
+                    ProjectSource stored = ProjectSource.open(folder.path(), clock)) {
+                Basis basis = plain.basis(day);
+                assertThat(basis.inputs()).isEqualTo(stored.basis(day).inputs());
+                assertThat(basis.names()).isEqualTo(stored.basis(day).names());
+                assertThat(basis.currency()).isEqualTo(stored.basis(day).currency());
+                ForecastRun.Planned planned = new ForecastRun.Planned(basis, 1);
+                Forecast forecast = planned.run(20, 1, Progress.NONE).forecast();
+                assertThat(plain.week(basis, planned, forecast)).isEqualTo(stored.week(basis, planned, forecast));
+            }
         }
     }
 }

@@ -29,6 +29,7 @@ import weekwright.funds.FundsRows;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.MaterialStore;
 import weekwright.funds.StockItemStore;
+import weekwright.forecast.Source;
 import weekwright.funds.SupporterMonthStore;
 import weekwright.notes.NoteStore;
 import weekwright.notes.PhotoStore;
@@ -39,7 +40,7 @@ import weekwright.notes.PhotoStore;
  * @param rows by the table's name; a table that is not in it has no rows
  * @param source the folder of plain files or of the project
  */
-public record ProjectData(Settings settings, Map<String, Rows<?>> rows, Path source) {
+public record ProjectData(Settings settings, Map<String, Rows<?>> rows, Path source) implements Source {
     public ProjectData {
         rows = Map.copyOf(rows);
     }
@@ -67,7 +68,7 @@ public record ProjectData(Settings settings, Map<String, Rows<?>> rows, Path sou
         return rows(rows, table);
     }
 
-    /** The values of a table in stored order. */
+    @Override
     public <R extends Record> List<R> list(Table<R> table) {
         return rows(table).list();
     }
