@@ -71,9 +71,16 @@ public final class Routes {
     /**
      * A page.
      *
+     * @param access who may see it
      * @param posts whether it takes posts too
+     * @param submitting who may post to it
      */
-    public record Line(String path, Access access, boolean posts, Page page) {}
+    public record Line(String path, Access access, boolean posts, Access submitting, Page page) {
+        /** Who may see it may post to it. */
+        Line(String path, Access access, boolean posts, Page page) {
+            this(path, access, posts, access, page);
+        }
+    }
 
     /** An address that is no page; it answers GET and HEAD. */
     public record Other(String path, Access access, Fragment fragment) {}
@@ -89,22 +96,22 @@ public final class Routes {
                 form("/start", Access.PUBLIC, new StartPage(start)),
                 form("/start/new", Access.PUBLIC, new StartNewPage(start)),
                 form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
-                sheet("/ahead", Access.HELPER, new AheadPage()),
+                sheet("/ahead", Access.CREW, new AheadPage()),
                 sheet("/week", Access.HELPER, new WeekPage()),
                 form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
                 form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
-                form("/build", Access.CREW, new BuildPage()),
+                form("/build", Access.HELPER, Access.CREW, new BuildPage()),
                 form("/build/shift", Access.CREW, new BuildShiftPage()),
                 form("/build/stages/new", Access.CREW, new BuildStagesNewPage()),
-                form("/build/stages/{id}", Access.CREW, new BuildStagePage()),
+                form("/build/stages/{id}", Access.HELPER, Access.CREW, new BuildStagePage()),
                 form("/build/stages/{id}/edit", Access.CREW, new BuildStageEditPage()),
                 form("/build/stages/{id}/remove", Access.CREW, new BuildStageRemovePage()),
                 sheet("/build/stages/{id}/network", Access.CREW, new BuildStageNetworkPage()),
                 form("/build/stages/{id}/tasks/edit", Access.CREW, new BuildStageTasksEditPage()),
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
-                form("/build/tasks/{id}", Access.CREW, new BuildTaskPage()),
+                form("/build/tasks/{id}", Access.HELPER, Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
                 form("/build/tasks/{id}/split", Access.CREW, new BuildTaskSplitPage()),
                 form("/build/tasks/{id}/remove", Access.CREW, new BuildTaskRemovePage()),
@@ -131,8 +138,8 @@ public final class Routes {
                 form("/crew/log-ins", Access.CREW, new CrewLogInsPage()),
                 form("/crew/settings", Access.CREW, new CrewSettingsPage()));
         others = List.of(
-                new Other("/", Access.PUBLIC, request -> Answer.to("/ahead")),
-                new Other("/ahead/state", Access.HELPER, new AheadState()),
+                new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),
+                new Other("/ahead/state", Access.CREW, new AheadState()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),
                 new Other("/photos/{file}", Access.CREW, new Photos()));
@@ -149,6 +156,11 @@ public final class Routes {
 
     private static Line form(String path, Access access, Page page) {
         return new Line(path, access, true, page);
+    }
+
+    /** A page that some may only see. */
+    private static Line form(String path, Access access, Access submitting, Page page) {
+        return new Line(path, access, true, submitting, page);
     }
 
     /** Every page, in the order of the sheets. */

@@ -114,7 +114,7 @@ public final class Server implements AutoCloseable {
         for (Routes.Line line : routes.pages()) {
             to.get(line.path(), context -> desk.show(context, line.path(), line.access(), line.page()));
             if (line.posts()) {
-                to.post(line.path(), context -> desk.submit(context, line.path(), line.access(), line.page()));
+                to.post(line.path(), context -> desk.submit(context, line.path(), line.submitting(), line.page()));
             }
         }
         for (Routes.Other other : routes.others()) {

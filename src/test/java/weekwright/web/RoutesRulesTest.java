@@ -2,39 +2,210 @@ package weekwright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.ServerFixture;
-import weekwright.web.kit.Access;
+import weekwright.testkit.Visitor;
 
+/**
+ * Who may use which address: OWASP ASVS 5.0.0, 8.1.1, 8.2.1, 8.3.1. Every address is asked as everybody; what stands in neither
+ * list here must be the crew's alone.
+ */
 class RoutesRulesTest {
-    /** What a browser at which nobody was chosen may see: the choice of a person, the door, and the beginning of a project. */
-    private static final Set<String> OPEN =
-            Set.of("/account", "/account/log-in", "/account/start", "/start", "/start/new", "/start/files");
+    /** Open to everybody: the door, and the beginning of a project. */
+    private static final Set<String> PUBLIC = Set.of(
+            "GET /",
+            "GET /account",
+            "POST /account",
+            "GET /account/log-in",
+            "POST /account/log-in",
+            "GET /account/start",
+            "POST /account/start",
+            "GET /css/{name}",
+            "GET /start",
+            "POST /start",
+            "GET /start/files",
+            "POST /start/files",
+            "GET /start/new",
+            "POST /start/new",
+            "GET /static/<file>");
+
+    /** A helper's besides: the week, own hours and shots, the build to look at. */
+    private static final Set<String> HELPER = Set.of(
+            "GET /account/passphrase",
+            "POST /account/passphrase",
+            "GET /build",
+            "GET /build/stages/{id}",
+            "GET /build/tasks/{id}",
+            "GET /log",
+            "POST /log",
+            "GET /log/entries/{row}/edit",
+            "POST /log/entries/{row}/edit",
+            "GET /week");
+
+    private static ServerFixture open;
+    private static ServerFixture locked;
+
+    @BeforeAll
+    static void start() {
+        open = ServerFixture.small();
+        locked = ServerFixture.small();
+        locked.giveLogIn("ilse", "oak pegs and tallow");
+        locked.giveLogIn("noor", "three wet felt hats");
+    }
+
+    @AfterAll
+    static void stop() {
+        open.close();
+        locked.close();
+    }
+
+    private static Set<String> addresses() {
+        Routes routes = new Routes(open.app());
+        Set<String> all = new TreeSet<>();
+        routes.pages().forEach(line -> {
+            all.add("GET " + line.path());
+            if (line.posts()) {
+                all.add("POST " + line.path());
+            }
+        });
+        routes.others().forEach(other -> all.add("GET " + other.path()));
+        return all;
+    }
+
+    /** Asks with an id that nothing has: who may not learns nothing of that. */
+    private static Visitor.Reply ask(Visitor visitor, String csrf, String address) {
+        String path = address.replaceFirst("^[A-Z]+ ", "")
+                .replace("{row}", "987654")
+                .replaceAll("[{<][a-z]+[}>]", "none.such");
+        return address.startsWith("GET")
+                ? visitor.get(path)
+                : visitor.post(
+                        path,
+                        "answer=0123456789abcdefghij&csrf=" + csrf,
+                        "Content-Type",
+                        "application/x-www-form-urlencoded",
+                        "Origin",
+                        visitor.origin());
+    }
+
+    private static String csrf(Visitor visitor) {
+        return visitor.form(visitor.get("/account/start")).value("csrf");
+    }
+
+    /** The addresses that this visitor is let through to; sent to the door and refused are not. */
+    private static List<String> letThrough(Visitor visitor) {
+        String csrf = csrf(visitor);
+        List<String> through = new ArrayList<>();
+        for (String address : addresses()) {
+            Visitor.Reply reply = ask(visitor, csrf, address);
+            boolean toTheDoor = reply.status() == 303 && reply.to().matches("/account(/log-in)?([?].*)?");
+            boolean refused = reply.status() == 403 || reply.status() == 401;
+            assertThat(reply.status()).as(address).isLessThan(500);
+            boolean ofTheDoor = address.contains(" /account");
+            if (ofTheDoor && !address.endsWith("/passphrase") || !toTheDoor && !refused) {
+                through.add(address);
+            }
+        }
+        return through;
+    }
+
+    private static List<String> sorted(Set<String> some, Set<String> more) {
+        Set<String> all = new TreeSet<>(some);
+        all.addAll(more);
+        return List.copyOf(all);
+    }
 
     @Test
-    void rule_118_every_page_says_who_may_use_it_and_only_the_beginnings_are_open() {
-        try (ServerFixture server = ServerFixture.small()) {
-            List<Routes.Line> pages = new Routes(server.app()).pages();
-            assertThat(pages).isNotEmpty().allMatch(line -> line.access() != null);
-            assertThat(pages.stream()
-                            .filter(line -> line.access() == Access.PUBLIC)
-                            .map(Routes.Line::path))
-                    .allMatch(OPEN::contains);
+    void rule_118_every_address_says_who_may_use_it() {
+        Routes routes = new Routes(open.app());
+        assertThat(routes.pages()).isNotEmpty().allMatch(line -> line.access() != null && line.submitting() != null);
+        assertThat(routes.others()).isNotEmpty().allMatch(other -> other.access() != null);
+        assertThat(addresses()).containsAll(PUBLIC).containsAll(HELPER);
+    }
+
+    @Test
+    void rule_118_a_stranger_is_let_through_to_the_door_alone() {
+        List<String> door = sorted(PUBLIC, Set.of());
+        assertThat(letThrough(open.stranger())).isEqualTo(door);
+        assertThat(letThrough(locked.stranger())).isEqualTo(door);
+        assertThat(letThrough(locked.as("ilse"))).isEqualTo(door);
+    }
+
+    @Test
+    void rule_118_a_helper_is_let_through_to_week_log_and_build_alone() {
+        List<String> helpers = sorted(PUBLIC, HELPER);
+        assertThat(letThrough(open.as("noor"))).isEqualTo(helpers);
+        assertThat(letThrough(locked.loggedIn("noor", "three wet felt hats"))).isEqualTo(helpers);
+    }
+
+    @Test
+    void rule_118_the_crew_is_let_through_everywhere() {
+        List<String> all = List.copyOf(addresses());
+        assertThat(letThrough(open.as("ilse"))).isEqualTo(all);
+        assertThat(letThrough(locked.loggedIn("ilse", "oak pegs and tallow"))).containsAll(all.stream()
+                .filter(address -> !address.contains(" /account"))
+                .toList());
+    }
+
+    @Test
+    void every_post_without_its_key_from_elsewhere_or_of_another_kind_is_refused() {
+        Visitor ilse = locked.loggedIn("ilse", "oak pegs and tallow");
+        String csrf = csrf(ilse);
+        String others = csrf(locked.stranger());
+        String form = "application/x-www-form-urlencoded";
+        for (String address : addresses()) {
+            if (!address.startsWith("POST ")) {
+                continue;
+            }
+            String path = address.substring(5).replace("{row}", "987654").replaceAll("[{<][a-z]+[}>]", "none.such");
+            String body = "answer=0123456789abcdefghij&csrf=";
+            assertThat(ilse.post(path, "answer=0123456789abcdefghij", "Content-Type", form, "Origin", ilse.origin())
+                            .status())
+                    .as(address)
+                    .isEqualTo(403);
+            assertThat(ilse.post(path, body + others, "Content-Type", form, "Origin", ilse.origin())
+                            .status())
+                    .isEqualTo(403);
+            assertThat(ilse.post(path, body + csrf, "Content-Type", form, "Origin", "http://evil.example")
+                            .status())
+                    .isEqualTo(403);
+            assertThat(ilse.post(path, body + csrf, "Content-Type", form, "Origin", "null")
+                            .status())
+                    .isEqualTo(403);
+            assertThat(ilse.post(path, body + csrf, "Content-Type", form, "Sec-Fetch-Site", "cross-site")
+                            .status())
+                    .isEqualTo(403);
+            assertThat(ilse.post(path, body + csrf, "Content-Type", "text/plain", "Origin", ilse.origin())
+                            .status())
+                    .isEqualTo(415);
         }
     }
 
     @Test
-    void rule_118_a_page_without_a_variable_is_refused_to_a_stranger_unless_it_is_open() {
-        try (ServerFixture server = ServerFixture.small()) {
-            for (Routes.Line line : new Routes(server.app()).pages()) {
-                if (!line.path().contains("{") && line.access() != Access.PUBLIC) {
-                    assertThat(server.stranger().get(line.path()).status())
-                            .as(line.path())
-                            .isIn(303, 403);
-                }
+    void a_helper_sees_the_build_without_money_and_without_what_only_the_crew_may_do() {
+        Visitor ilse = open.as("ilse");
+        Visitor noor = open.as("noor");
+        List<String> pages = new ArrayList<>(List.of("/build", "/week", "/log"));
+        for (String link : noor.get("/build").page().select("main a[href]").eachAttr("href")) {
+            pages.add(link);
+            pages.addAll(noor.get(link).page().select("main a[href^=/build]").eachAttr("href"));
+        }
+        assertThat(ilse.get("/build").text()).contains("Spent", "\u20ac");
+        assertThat(pages).anyMatch(path -> path.startsWith("/build/tasks/"));
+        for (String path : new TreeSet<>(pages)) {
+            Visitor.Reply page = noor.get(path);
+            assertThat(page.status()).as(path).isEqualTo(200);
+            assertThat(page.text()).as(path).doesNotContain("\u20ac", "EUR", "Spent", "money");
+            if (path.startsWith("/build")) {
+                assertThat(page.page().select("main form")).as(path).isEmpty();
             }
+            assertThat(page.page().select("nav.sheets li").eachText()).containsExactly("Week", "Log", "Build");
         }
     }
 }

@@ -118,7 +118,7 @@ public final class AccountPage implements Page {
                 .findFirst()
                 .orElseThrow();
         return Answer.to(
-                Saved.to(local(to)).saying("This browser writes down what is done as " + member.name() + "."),
+                Saved.to(local(to, member)).saying("This browser writes down what is done as " + member.name() + "."),
                 People.chosen(member));
     }
 
@@ -128,8 +128,9 @@ public final class AccountPage implements Page {
         }
     }
 
-    /** Where to go on: a path of this server, else Ahead. */
-    static String local(String to) {
-        return to.matches("/[a-z][A-Za-z0-9/._~-]*") ? to : "/ahead";
+    /** Where to go on: a path of this server, else where this person begins. */
+    static String local(String to, CrewMember member) {
+        boolean helper = member.accessOrDefault() == CrewMember.Access.HELPER;
+        return to.matches("/[a-z][A-Za-z0-9/._~-]*") ? to : helper ? "/week" : "/ahead";
     }
 }

@@ -70,11 +70,11 @@ public final class AccountStartPage implements Page {
         if (taken[0]) {
             throw new TurnedAway(401, "This code was used meanwhile.", 0);
         }
+        String said = first
+                ? "The passphrase is set. From now on everybody needs a log-in; make the others' start codes under Crew,"
+                        + " Log-ins."
+                : "The passphrase is set.";
         return Answer.to(
-                Saved.to("/ahead")
-                        .saying(
-                                "The passphrase is set. From now on everybody needs a log-in here; the crew's sheet makes"
-                                        + " the others' start codes."),
-                People.loggedIn(member, token));
+                Saved.to(AccountPage.local("", member)).saying(said), People.loggedIn(member, token));
     }
 }

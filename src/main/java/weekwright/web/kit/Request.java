@@ -205,6 +205,11 @@ public final class Request {
         return Access.of(person());
     }
 
+    /** Where a person begins who asked for no sheet. */
+    public String home() {
+        return access() == Access.HELPER ? "/week" : "/ahead";
+    }
+
     /** Refuses a helper who is after what only the crew may do. */
     public void crewOnly(String sentence) {
         if (access() != Access.CREW) {

@@ -187,7 +187,7 @@ class AccountLogInPageTest {
                         .with("passphrase", NOORS)
                         .send()
                         .to())
-                .isEqualTo("/ahead");
+                .isEqualTo("/week");
         assertThat(visitor.form(visitor.get("/account/log-in"))
                         .with("kept", kept.replace("Eel", "Owl"))
                         .with("name", "ilse")

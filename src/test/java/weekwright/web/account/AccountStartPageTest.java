@@ -70,7 +70,7 @@ class AccountStartPageTest {
         assertThat(set(server.stranger(), "bram", code, "three wet felt hats").status())
                 .isEqualTo(401);
         Visitor noor = server.stranger();
-        assertThat(set(noor, "noor", code, "three wet felt hats").to()).isEqualTo("/ahead");
+        assertThat(set(noor, "noor", code, "three wet felt hats").to()).isEqualTo("/week");
         assertThat(noor.get("/week").status()).isEqualTo(200);
         assertThat(set(server.stranger(), "noor", code, "four dry felt hats").status())
                 .isEqualTo(401);
