@@ -148,9 +148,10 @@ class RoutesRulesTest {
     void rule_118_the_crew_is_let_through_everywhere() {
         List<String> all = List.copyOf(addresses());
         assertThat(letThrough(open.as("ilse"))).isEqualTo(all);
-        assertThat(letThrough(locked.loggedIn("ilse", "oak pegs and tallow"))).containsAll(all.stream()
-                .filter(address -> !address.contains(" /account"))
-                .toList());
+        assertThat(letThrough(locked.loggedIn("ilse", "oak pegs and tallow")))
+                .containsAll(all.stream()
+                        .filter(address -> !address.contains(" /account"))
+                        .toList());
     }
 
     @Test

@@ -60,7 +60,9 @@ public final class AccountLogInPage implements Page {
         String token = request.db()
                 .write(member.id().value(), write -> Entrance.begin(write, member.id(), request.header("User-Agent")));
         return Answer.to(
-                Saved.to(AccountPage.local(to, member)).orBackTo(kept, member.id().folded()), People.loggedIn(member, token));
+                Saved.to(AccountPage.local(to, member))
+                        .orBackTo(kept, member.id().folded()),
+                People.loggedIn(member, token));
     }
 
     /** Who it is. @throws TurnedAway when it is nobody, or too soon to try */

@@ -74,7 +74,6 @@ public final class AccountStartPage implements Page {
                 ? "The passphrase is set. From now on everybody needs a log-in; make the others' start codes under Crew,"
                         + " Log-ins."
                 : "The passphrase is set.";
-        return Answer.to(
-                Saved.to(AccountPage.local("", member)).saying(said), People.loggedIn(member, token));
+        return Answer.to(Saved.to(AccountPage.local("", member)).saying(said), People.loggedIn(member, token));
     }
 }
