@@ -30,7 +30,7 @@ final class MemberFields {
     static List<Form.Choice> access() {
         return List.of(
                 new Form.Choice("crew", "crew: sees and changes everything"),
-                new Form.Choice("helper", "helper: logs own hours and sees the week"));
+                new Form.Choice("helper", "helper: logs own hours, sees the week and the build without money"));
     }
 
     static List<Form.Choice> hazards() {

@@ -118,11 +118,10 @@ class AheadPageTest {
     }
 
     @Test
-    void a_helper_sees_what_is_ahead_without_links_into_the_crews_sheets() throws Exception {
+    void rule_118_a_helper_does_not_see_it_and_begins_at_the_week() {
         try (ServerFixture server = ServerFixture.small()) {
-            Visitor.Reply page = drawn(server, "noor");
-            assertThat(page.status()).isEqualTo(200);
-            assertThat(page.page().select("main .answer a, main h1 a")).isEmpty();
+            assertThat(server.as("noor").get("/ahead").status()).isEqualTo(403);
+            assertThat(server.as("noor").get("/").to()).isEqualTo("/week");
         }
     }
 }

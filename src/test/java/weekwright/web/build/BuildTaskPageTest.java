@@ -93,7 +93,9 @@ class BuildTaskPageTest {
     }
 
     @Test
-    void a_helper_is_sent_away() {
-        assertThat(SERVER.as("noor").get("/build/tasks/weir.1").status()).isEqualTo(403);
+    void a_helper_sees_it_and_changes_nothing_on_it() {
+        Visitor.Reply page = SERVER.as("noor").get("/build/tasks/weir.1");
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(page.page().select("main form")).isEmpty();
     }
 }
