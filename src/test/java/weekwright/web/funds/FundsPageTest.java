@@ -34,6 +34,7 @@ class FundsPageTest {
     void a_helper_sees_no_money() {
         Visitor.Reply page = SERVER.as("noor").get("/funds");
         assertThat(page.status()).isEqualTo(403);
-        assertThat(page.text()).contains("This sheet is for the crew. A helper logs hours and sees the week and the build.");
+        assertThat(page.text())
+                .contains("This sheet is for the crew. A helper logs hours and sees the week and the build.");
     }
 }

@@ -67,7 +67,8 @@ class WeekPageTest {
         Visitor.Reply refused = noor.get("/week/lines/new");
         assertThat(refused.status()).isEqualTo(403);
         assertThat(refused.text())
-                .isEqualTo("Not for you here This sheet is for the crew. A helper logs hours and sees the week and the build.");
+                .isEqualTo(
+                        "Not for you here This sheet is for the crew. A helper logs hours and sees the week and the build.");
     }
 
     @Test
