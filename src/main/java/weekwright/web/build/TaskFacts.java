@@ -121,7 +121,7 @@ final class TaskFacts {
                                 + s.value()
                                         .movePointRight(2)
                                         .stripTrailingZeros()
-                                        .toPlainString() + " % is done")
+                                        .toPlainString() + Formats.NBSP + "% is done")
                 .orElse("");
         String wait = link.waitLikely()
                 .filter(w -> w.compareTo(Quantity.ZERO) > 0)
