@@ -52,7 +52,9 @@ import weekwright.web.notes.NotePage;
 import weekwright.web.notes.NotesPage;
 import weekwright.web.notes.Photos;
 import weekwright.web.start.NewProject;
+import weekwright.web.start.StartBuildPage;
 import weekwright.web.start.StartFilesPage;
+import weekwright.web.start.StartMoneyPage;
 import weekwright.web.start.StartNewPage;
 import weekwright.web.start.StartPage;
 import weekwright.web.week.WeekLineEditPage;
@@ -96,6 +98,8 @@ public final class Routes {
                 form("/start", Access.PUBLIC, new StartPage(start)),
                 form("/start/new", Access.PUBLIC, new StartNewPage(start)),
                 form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
+                form("/start/build", Access.CREW, new StartBuildPage()),
+                form("/start/money", Access.CREW, new StartMoneyPage()),
                 sheet("/ahead", Access.CREW, new AheadPage()),
                 sheet("/week", Access.HELPER, new WeekPage()),
                 form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),

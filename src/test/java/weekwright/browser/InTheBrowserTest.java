@@ -107,4 +107,50 @@ class InTheBrowserTest {
             assertThat(browser.complaints()).isEmpty();
         }
     }
+
+    @Test
+    void a_small_project_is_built_from_an_empty_folder_to_a_forecast_by_clicks_alone() {
+        try (ServerFixture server = ServerFixture.empty();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/");
+            click(browser, By.linkText("Start a new project"));
+            type(browser, "name", "The dovecote");
+            type(browser, "crew", "Ilse");
+            type(browser, "cash", "1200");
+            browser.driver().findElement(By.id("zone")).clear();
+            type(browser, "zone", "Europe/Berlin");
+            click(browser, By.cssSelector("main form button.main"));
+            browser.until(d -> d.getTitle().startsWith("What is built"));
+            type(browser, "stage1", "Walls");
+            type(browser, "stage1_hours", "120");
+            type(browser, "stage2", "Roof");
+            type(browser, "stage2_hours", "80");
+            type(browser, "task1", "Dig the footing");
+            type(browser, "task1_hours", "16");
+            type(browser, "task2", "Lay the sill");
+            type(browser, "task3", "Raise the walls");
+            click(browser, By.cssSelector("main form button.main"));
+            browser.until(d -> d.getTitle().startsWith("What supporters pledge"));
+            type(browser, "level1", "Perch");
+            type(browser, "level1_amount", "5");
+            type(browser, "level1_supporters", "40");
+            type(browser, "winter", "9");
+            click(browser, By.cssSelector("main form button.main"));
+            browser.until(
+                    d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
+            assertThat(browser.driver().findElement(By.cssSelector("main h1")).getText())
+                    .startsWith("Walls is done about ");
+            assertThat(browser.driver().findElement(By.cssSelector(".guessed")).getText())
+                    .matches("Rough: 2 tasks and 1 stage are guessed, about [0-9]+ hours of work\\.");
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    private static void click(BrowserFixture browser, By where) {
+        browser.driver().findElement(where).click();
+    }
+
+    private static void type(BrowserFixture browser, String id, String text) {
+        browser.driver().findElement(By.id(id)).sendKeys(text);
+    }
 }

@@ -23,10 +23,11 @@ public final class AheadPage implements Page {
      * @param moving whether a newer one is being drawn
      * @param failed why the last try did not finish; empty if it did
      * @param needs what is missing for any forecast; empty where nothing is
+     * @param guessed how much of the forecast is guessed (rule 121); empty where nothing is
      * @param sight the forecast; empty before the first
      */
     public record View(
-            String key, boolean moving, boolean failed, List<Need> needs, boolean crew, Optional<Sight> sight) {}
+            String key, boolean moving, boolean failed, List<Need> needs, boolean crew, String guessed, Optional<Sight> sight) {}
 
     /** A thing that a forecast needs, and where it is said. */
     public record Need(String text, String link) {}
@@ -63,7 +64,35 @@ public final class AheadPage implements Page {
                 look.state() == Forecasts.State.FAILED,
                 needs,
                 request.access() == weekwright.web.kit.Access.CREW,
+                look.shown().map(shown -> guessed(shown.forecast())).orElse(""),
                 sight);
+    }
+
+    /** "Rough: 2 tasks and 3 stages are guessed." Empty where nothing is. */
+    static String guessed(Forecast forecast) {
+        int tasks = forecast.stages().stream()
+                .mapToInt(stage -> stage.rough().tasks())
+                .sum();
+        int minutes = forecast.stages().stream()
+                .mapToInt(stage -> stage.rough().hours().minutes())
+                .sum();
+        long stages = forecast.stages().stream()
+                .filter(stage -> stage.rough().tasks() == 0
+                        && stage.rough().hours().minutes() > 0)
+                .count();
+        if (tasks == 0 && stages == 0) {
+            return "";
+        }
+        List<String> parts = new ArrayList<>();
+        if (tasks > 0) {
+            parts.add(Formats.count(tasks, "task"));
+        }
+        if (stages > 0) {
+            parts.add(Formats.count(stages, "stage"));
+        }
+        boolean one = tasks + stages == 1;
+        return "Rough: " + Formats.list(parts) + (one ? " is" : " are") + " guessed, about "
+                + Formats.hoursLong(Math.max(60, (minutes + 30) / 60 * 60)) + " of work.";
     }
 
     /** Names what is shown: another key means that the page is out of date. */
@@ -78,10 +107,11 @@ public final class AheadPage implements Page {
     private static List<Need> needs(AheadFacts facts, Request request) {
         List<Need> needs = new ArrayList<>();
         if (facts.stages().isEmpty()) {
-            needs.add(new Need("A stage: a part of the build that is done one day.", "/build"));
+            needs.add(new Need("A stage: a part of the build that is done one day.", "/start/build"));
         }
-        if (facts.tasks().isEmpty()) {
-            needs.add(new Need("Its tasks, with the hours they may take.", "/build"));
+        boolean rough = facts.stages().stream().anyMatch(stage -> stage.roughLikely().isPresent());
+        if (facts.tasks().isEmpty() && !rough) {
+            needs.add(new Need("Its tasks, or rough hours for the whole stage.", "/start/build"));
         }
         if (request.crew().isEmpty()) {
             needs.add(new Need("Somebody who works on it, with their hours of the week.", "/crew"));

@@ -100,7 +100,7 @@ public final class StartNewPage implements Page {
             StartProject.start(write, settings, crew);
             return null;
         });
-        return Answer.to(Saved.to("/ahead").saying(project.name() + " is started."));
+        return Answer.to(Saved.to("/start/build").saying(project.name() + " is started."));
     }
 
     /** One name a line; each works the hours given from Monday to Friday, until the Crew sheet says otherwise. */

@@ -45,7 +45,7 @@ class StartNewPageTest {
     void a_project_is_started_while_the_server_runs() {
         Visitor.Reply started = filled().send();
         assertThat(started.status()).isEqualTo(303);
-        assertThat(started.to()).isEqualTo("/ahead");
+        assertThat(started.to()).isEqualTo("/start/build");
         Settings settings = server.db().read(SettingsStore::get);
         assertThat(settings.project().name()).isEqualTo("The weir");
         assertThat(settings.weekday()).isEqualTo(java.time.DayOfWeek.SATURDAY);
