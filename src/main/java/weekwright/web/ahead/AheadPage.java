@@ -27,7 +27,13 @@ public final class AheadPage implements Page {
      * @param sight the forecast; empty before the first
      */
     public record View(
-            String key, boolean moving, boolean failed, List<Need> needs, boolean crew, String guessed, Optional<Sight> sight) {}
+            String key,
+            boolean moving,
+            boolean failed,
+            List<Need> needs,
+            boolean crew,
+            String guessed,
+            Optional<Sight> sight) {}
 
     /** A thing that a forecast needs, and where it is said. */
     public record Need(String text, String link) {}
@@ -77,8 +83,8 @@ public final class AheadPage implements Page {
                 .mapToInt(stage -> stage.rough().hours().minutes())
                 .sum();
         long stages = forecast.stages().stream()
-                .filter(stage -> stage.rough().tasks() == 0
-                        && stage.rough().hours().minutes() > 0)
+                .filter(stage ->
+                        stage.rough().tasks() == 0 && stage.rough().hours().minutes() > 0)
                 .count();
         if (tasks == 0 && stages == 0) {
             return "";
@@ -109,7 +115,8 @@ public final class AheadPage implements Page {
         if (facts.stages().isEmpty()) {
             needs.add(new Need("A stage: a part of the build that is done one day.", "/start/build"));
         }
-        boolean rough = facts.stages().stream().anyMatch(stage -> stage.roughLikely().isPresent());
+        boolean rough =
+                facts.stages().stream().anyMatch(stage -> stage.roughLikely().isPresent());
         if (facts.tasks().isEmpty() && !rough) {
             needs.add(new Need("Its tasks, or rough hours for the whole stage.", "/start/build"));
         }

@@ -138,8 +138,7 @@ public final class StartBuildPage implements Page {
         SaveTask.save(write, Optional.empty(), task, List.of(), request.today());
     }
 
-    private static <R extends Record> R parsed(Write write, Shape<R> shape, Map<String, String> texts)
-            throws Rejected {
+    private static <R extends Record> R parsed(Write write, Shape<R> shape, Map<String, String> texts) throws Rejected {
         Settings settings = SettingsStore.get(write);
         Problems problems = new Problems();
         Optional<R> row = shape.parse(texts, settings.typed(), problems);

@@ -59,10 +59,9 @@ public final class StartMoneyPage implements Page {
                     .map(Quantity::text)
                     .orElse("");
             Formats formats = new Formats(request.settings().project().currency(), request.today());
-            List<String> lost =
-                    SettingsStore.get(read).weather().lost().list();
-            Map<String, String> values = Map.of(
-                    "charged", "month", "put_by", tax, "winter", days(lost, 0), "summer", days(lost, 6));
+            List<String> lost = SettingsStore.get(read).weather().lost().list();
+            Map<String, String> values =
+                    Map.of("charged", "month", "put_by", tax, "winter", days(lost, 0), "summer", days(lost, 6));
             return new View(
                     request.form("", values),
                     LEVELS,
@@ -132,8 +131,7 @@ public final class StartMoneyPage implements Page {
             Optional<Money> amount = form.read(field + "_amount", Money.class);
             Optional<Integer> supporters = form.read(field + "_supporters", Integer.class);
             if (supporters.map(count -> count < 0).orElse(false)) {
-                form.fault(
-                        field + "_supporters", form.text(field + "_supporters"), "is under 0", "write 0 or more");
+                form.fault(field + "_supporters", form.text(field + "_supporters"), "is under 0", "write 0 or more");
             }
             boolean typed = !form.text(field + "_amount").isEmpty()
                     || !form.text(field + "_supporters").isEmpty();

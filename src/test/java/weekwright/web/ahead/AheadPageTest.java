@@ -112,8 +112,9 @@ class AheadPageTest {
                     .send();
             Visitor.Reply page = visitor.get("/ahead");
             assertThat(page.page().select(".empty-sheet").text())
-                    .isEqualTo("Nothing ahead to see yet A landing date appears as soon as these are there: A stage: a"
-                            + " part of the build that is done one day. Its tasks, or rough hours for the whole stage.");
+                    .isEqualTo(
+                            "Nothing ahead to see yet A landing date appears as soon as these are there: A stage: a"
+                                    + " part of the build that is done one day. Its tasks, or rough hours for the whole stage.");
         }
     }
 
