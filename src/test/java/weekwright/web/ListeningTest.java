@@ -34,8 +34,8 @@ class ListeningTest {
     private static String raw(int port, String path, String... headers) throws IOException {
         try (Socket socket = new Socket("127.0.0.1", port)) {
             socket.setSoTimeout(20_000);
-            String request = "GET " + path + " HTTP/1.1\r\n" + String.join("\r\n", headers)
-                    + "\r\nConnection: close\r\n\r\n";
+            String request =
+                    "GET " + path + " HTTP/1.1\r\n" + String.join("\r\n", headers) + "\r\nConnection: close\r\n\r\n";
             socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
             socket.getOutputStream().flush();
             return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
