@@ -85,6 +85,7 @@ public final class BuildPage implements Page {
 
     @Override
     public Answer submit(Request request) throws Exception {
+        request.crewOnly("The order of the stages is the crew's to change.");
         FormReader form = request.form();
         boolean earlier = form.act().equals("earlier");
         Optional<Id> stage = form.needed("stage", Id.class);

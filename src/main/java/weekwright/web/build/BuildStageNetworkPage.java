@@ -1,5 +1,7 @@
 package weekwright.web.build;
 
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -67,7 +69,7 @@ public final class BuildStageNetworkPage implements Page {
         TaskStore.TABLE.values(read).forEach(task -> all.put(task.id().folded(), task));
         List<Link> links = LinkStore.TABLE.values(read);
         TaskNetwork network = TaskNetwork.of(tasks, links);
-        Map<String, Double> days = days(read, tasks);
+        Map<String, Double> days = days(read, tasks, formats.today());
         TaskNetwork.Longest longest = network.longest(task -> days.get(task.id().folded()));
         Set<Integer> heavy = longest.days() > 0
                 ? longest.places().stream()
@@ -87,7 +89,7 @@ public final class BuildStageNetworkPage implements Page {
     }
 
     /** Days that are left of each task: of work at eight hours of all its hands a day, of a wait its days. */
-    private static Map<String, Double> days(Read read, List<Task> tasks) {
+    private static Map<String, Double> days(Read read, List<Task> tasks, LocalDate today) {
         var entries = TaskFigures.entries(read);
         Map<String, Double> days = new HashMap<>();
         for (Task task : tasks) {
@@ -101,10 +103,18 @@ public final class BuildStageNetworkPage implements Page {
                                             .left()
                                     / MINUTES_A_DAY
                                     / task.handsOrDefault()
-                            : task.likely().map(Quantity::doubleValue).orElse(0.0);
+                            : waitLeft(task, today);
             days.put(task.id().folded(), left);
         }
         return days;
+    }
+
+    private static double waitLeft(Task wait, LocalDate today) {
+        double days = wait.likely().map(Quantity::doubleValue).orElse(0.0);
+        long gone = wait.started()
+                .map(began -> ChronoUnit.DAYS.between(began, today))
+                .orElse(0L);
+        return Math.max(0, days - gone);
     }
 
     private static Line line(

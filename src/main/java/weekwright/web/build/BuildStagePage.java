@@ -152,6 +152,7 @@ public final class BuildStagePage implements Page {
     /** Several tasks are done on one day, or none of them. */
     @Override
     public Answer submit(Request request) throws Exception {
+        request.crewOnly("That a task is done is the crew's to say.");
         FormReader form = request.form();
         Id stage = request.id("id");
         Optional<LocalDate> day = form.needed("day", LocalDate.class);

@@ -127,8 +127,8 @@ final class TaskFacts {
                 .filter(w -> w.compareTo(Quantity.ZERO) > 0)
                 .map(w -> "then " + w.text() + (w.equals(Quantity.ONE) ? " day" : " days")
                         + (link.waitLow().isPresent() && link.waitHigh().isPresent()
-                                ? " (" + link.waitLow().get().text() + " to "
-                                        + link.waitHigh().get().text() + ")"
+                                ? ", " + link.waitLow().get().text() + " to "
+                                        + link.waitHigh().get().text()
                                 : ""))
                 .orElse("");
         return share + (share.isEmpty() || wait.isEmpty() ? "" : ", ") + wait;

@@ -2,8 +2,14 @@ package weekwright.web.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Id;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.db.Stored;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -41,6 +47,28 @@ class BuildStageNetworkPageTest {
                 .anyMatch(
                         row -> row.startsWith("Hang the gate Lime cures, Plane the gate boards, Forge the straps yes"));
         assertThat(page.page().select("svg.order-rod.wide .bow").size()).isEqualTo(2);
+    }
+
+    @Test
+    void the_days_that_a_wait_under_way_has_behind_it_do_not_count() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            server.db().write("test", write -> {
+                Stored<Task> wait =
+                        TaskStore.TABLE.find(write, new Id("weir.3")).orElseThrow();
+                return TaskStore.TABLE.update(
+                        write,
+                        wait.row(),
+                        wait.version(),
+                        TaskStore.TABLE.shape().with(wait.value(), "started", Optional.of(LocalDate.of(2026, 11, 20))));
+            });
+            // two days of work as above, and two of the seven days of the lime
+            assertThat(server.as("ilse")
+                            .get("/build/stages/weir/network")
+                            .page()
+                            .select(".lead")
+                            .text())
+                    .startsWith("The longest way through what is left takes about 4 days,");
+        }
     }
 
     @Test
