@@ -11,9 +11,13 @@ import weekwright.base.Money;
 import weekwright.base.Problem;
 import weekwright.base.Quantity;
 import weekwright.base.Rejected;
+import weekwright.base.Shape;
 import weekwright.build.CrewMember;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
+import weekwright.build.LayAside;
+import weekwright.build.Link;
+import weekwright.build.LinkStore;
 import weekwright.build.LogHours;
 import weekwright.build.LoggedHours;
 import weekwright.build.MarkDone;
@@ -41,7 +45,11 @@ import weekwright.web.parts.Choices;
  * @param crew one or more people, each of whom gets an entry
  * @param task none for editing, shop and office
  * @param state how the task stands: goes, nearly (with the hours left) or done
+ * @param others people without a name here who worked the same hours beside those pressed
  * @param found title of work that nobody had listed
+ * @param foundHours a guess at it
+ * @param foundFirst whether this task waits for it
+ * @param after what is to become of the task: again (it has to be done once more), aside, or nothing
  */
 record LogForm(
         List<Id> crew,
@@ -50,6 +58,7 @@ record LogForm(
         Optional<Id> episode,
         LocalDate date,
         Hours hours,
+        int others,
         Optional<Integer> pieces,
         Optional<Integer> spoiled,
         String state,
@@ -59,7 +68,11 @@ record LogForm(
         Optional<Money> cost,
         String payee,
         String found,
+        Optional<Hours> foundHours,
+        boolean foundFirst,
+        String after,
         String note) {
+    private static final int OTHERS_MOST = 99;
 
     /** What came of it. */
     record Kept(
@@ -67,6 +80,7 @@ record LogForm(
             String what,
             Optional<Stored<Task>> done,
             Optional<Task> found,
+            Optional<Task> again,
             List<Problem> remarks) {}
 
     /** Reads every field; faults stay with the reader until it is checked. */
@@ -133,6 +147,23 @@ record LogForm(
         if (!found.isEmpty() && task.isEmpty()) {
             form.fault("found", found, "belongs to no stage", "press a task of the stage it was found in");
         }
+        Optional<Hours> foundHours = form.read("found_hours", Hours.class);
+        boolean foundFirst = form.ticked("found_first");
+        if (found.isEmpty() && (foundHours.isPresent() || foundFirst)) {
+            form.fault("found", "", "is missing", "write what was found");
+        }
+        Optional<Integer> others = form.read("others", Integer.class);
+        if (others.map(count -> count < 0 || count > OTHERS_MOST).orElse(false)) {
+            form.fault("others", form.text("others"), "is not 0 to " + OTHERS_MOST, "write how many there were");
+        }
+        String after = form.text("after");
+        if (!after.isEmpty() && !after.equals("again") && !after.equals("aside")) {
+            form.fault("after", after, "is not one of those here", "choose one of the list");
+        } else if (!after.isEmpty() && task.isEmpty()) {
+            form.fault("after", "", "is said of no task", "press the task that is meant");
+        } else if (after.equals("aside") && state.equals("done")) {
+            form.fault("after", "", "is laid aside and done", "choose one of the two");
+        }
         String note = form.text("note");
         form.check();
         return new LogForm(
@@ -142,6 +173,7 @@ record LogForm(
                 as == HoursEntry.As.EDIT ? episode : Optional.empty(),
                 date.orElseThrow(),
                 hours.orElseThrow(),
+                others.orElse(0),
                 task.isPresent() && as == HoursEntry.As.HANDS ? pieces : Optional.empty(),
                 task.isPresent() && as == HoursEntry.As.HANDS ? spoiled : Optional.empty(),
                 state,
@@ -151,6 +183,9 @@ record LogForm(
                 cost,
                 payee,
                 found,
+                foundHours,
+                foundFirst,
+                after,
                 note);
     }
 
@@ -171,7 +206,7 @@ record LogForm(
                     HoursEntryStore.nextId(write),
                     date,
                     person,
-                    Optional.empty(),
+                    chief && others > 0 ? Optional.of(others + 1) : Optional.empty(),
                     task,
                     episode,
                     as == HoursEntry.As.HANDS ? Optional.empty() : Optional.of(as),
@@ -190,7 +225,7 @@ record LogForm(
         Optional<Stored<Task>> stored = task.flatMap(id -> TaskStore.TABLE.find(write, id));
         Optional<Stored<Task>> done = Optional.empty();
         if (stored.isPresent() && stored.get().value().isOpen()) {
-            if (state.equals("done")) {
+            if (state.equals("done") || after.equals("again")) {
                 MarkDone.Done marked = MarkDone.mark(write, Shown.of(stored.get()), date, today);
                 done = Optional.of(marked.task());
                 remarks.addAll(marked.remarks());
@@ -198,12 +233,17 @@ record LogForm(
             } else if (left.isPresent()) {
                 SayLeft.say(write, Shown.of(stored.get()), left.get(), today);
             }
+            if (after.equals("aside")) {
+                LayAside.lay(write, now(write, stored.get()), Optional.empty(), today);
+            }
         }
         if (cost.isPresent()) {
             SpendMoney.spend(write, costEntry(write), today);
         }
         Optional<Task> listed = found.isEmpty() ? Optional.empty() : Optional.of(list(write, stored, today));
-        return new Kept(entries, what(write, stored), done, listed, remarks);
+        Optional<Task> again =
+                after.equals("again") ? Optional.of(again(write, stored.orElseThrow().value(), today)) : Optional.empty();
+        return new Kept(entries, what(write, stored), done, listed, again, remarks);
     }
 
     /** Once-only must-have shots of a finished task that nobody captured. */
@@ -237,14 +277,49 @@ record LogForm(
     private Task list(Write write, Optional<Stored<Task>> beside, LocalDate today) throws Rejected, Stale {
         Id stage = beside.orElseThrow().value().stage();
         Map<String, String> texts = Map.of(
-                "id", TaskStore.nextId(write, stage).value(), "stage", stage.value(), "title", found, "kind", "work");
+                "id", TaskStore.nextId(write, stage).value(), "stage", stage.value(), "title", found, "kind", "work", "likely", foundHours.map(Hours::text).orElse(""));
         Task task = TaskStore.TABLE
                 .shape()
                 .parse(texts, weekwright.build.SettingsStore.get(write).typed(), new weekwright.base.Problems())
                 .orElseThrow();
-        return SaveTask.save(write, Optional.empty(), task, List.of(), today)
+        Task kept = SaveTask.save(write, Optional.empty(), task, List.of(), today)
                 .task()
                 .value();
+        Stored<Task> one = TaskStore.TABLE.find(write, beside.get().row()).orElseThrow();
+        if (foundFirst && one.value().isOpen()) {
+            List<Link> links = new ArrayList<>(LinkStore.before(write, one.value().id()).stream()
+                    .map(Stored::value)
+                    .toList());
+            links.add(follows(one.value().id(), kept.id()));
+            SaveTask.save(write, Optional.of(Shown.of(one)), one.value(), links, today);
+        }
+        return kept;
+    }
+
+    /** The same work once more as a task of its own; whatever waits for the first waits for this one too. */
+    private static Task again(Write write, Task old, LocalDate today) throws Rejected, Stale {
+        Shape<Task> shape = TaskStore.TABLE.shape();
+        Task task = shape.with(old, "id", TaskStore.nextId(write, old.stage()));
+        task = shape.with(task, "title", old.title() + ", again");
+        task = shape.with(task, "redo_of", Optional.of(old.id()));
+        for (String column : List.of("left", "left_on", "aside_until", "added", "started", "done", "dropped")) {
+            task = shape.with(task, column, Optional.empty());
+        }
+        Task kept = SaveTask.save(write, Optional.empty(), task, List.of(), today)
+                .task()
+                .value();
+        for (Stored<Link> link : LinkStore.after(write, old.id())) {
+            LinkStore.TABLE.insert(write, LinkStore.TABLE.shape().with(link.value(), "after", kept.id()));
+        }
+        return kept;
+    }
+
+    private static Link follows(Id task, Id after) {
+        return new Link(task, after, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private static Shown now(Write write, Stored<Task> task) {
+        return Shown.of(TaskStore.TABLE.find(write, task.row()).orElseThrow());
     }
 
     private String what(Write write, Optional<Stored<Task>> stored) {

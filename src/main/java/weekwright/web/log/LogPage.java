@@ -129,6 +129,9 @@ public final class LogPage implements Page {
         if (typed.cost().isPresent() || !typed.payee().isEmpty()) {
             request.crewOnly("Costs are entered by the crew. Nothing was saved; take the cost out and send it again.");
         }
+        if (!typed.after().isEmpty()) {
+            request.crewOnly("Whether a task is laid aside or done again is said by the crew. Nothing was saved.");
+        }
         return request.save(write -> {
             LogForm.Kept kept = typed.keep(write, request);
             return Saved.to("/log").saying(said(typed, kept, request)).undo("/log", "Take it back", undoFields(kept));
@@ -149,9 +152,10 @@ public final class LogPage implements Page {
                 .map(entry -> name(request, entry.value().crew()))
                 .toList();
         StringBuilder text = new StringBuilder(Formats.hoursLong(typed.hours().minutes()))
-                .append(names.size() > 1 ? " each" : "")
+                .append(names.size() + typed.others() > 1 ? " each" : "")
                 .append(" logged for ")
                 .append(Formats.list(names))
+                .append(typed.others() == 0 ? "" : " and " + Formats.counted(typed.others(), "other", "others"))
                 .append(" on ")
                 .append(kept.what());
         if (!typed.date().equals(request.today())) {
@@ -166,6 +170,12 @@ public final class LogPage implements Page {
         typed.cost().ifPresent(cost -> text.append(" The cost is in the books."));
         kept.found()
                 .ifPresent(task -> text.append(" Found: ").append(task.title()).append('.'));
+        kept.again().ifPresent(task -> text.append(" Listed once more: ")
+                .append(task.title())
+                .append('.'));
+        if (typed.after().equals("aside")) {
+            text.append(" It is laid aside.");
+        }
         for (Problem remark : kept.remarks()) {
             text.append(' ').append(Formats.sentence(remark.sentence()));
             text.append(remark.sentence().endsWith(".") ? "" : ".");

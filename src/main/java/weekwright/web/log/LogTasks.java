@@ -23,11 +23,13 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.forecast.Forecast;
 import weekwright.render.Form;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.TaskFigures;
 
 /** Which tasks somebody most likely worked on: today's lines of the week, then what is under way, then what begins next. */
 final class LogTasks {
     private static final int MOST = 3;
     private static final int DAYS_BACK = 21;
+    private static final int ASKED_FROM_PERCENT = 70;
 
     private LogTasks() {}
 
@@ -36,8 +38,9 @@ final class LogTasks {
      *
      * @param remark why it is offered: today, yesterday, under way, next
      * @param pieces whether it goes by pieces
+     * @param early whether under 70 % of its estimate is logged, so that nobody is asked yet how it stands
      */
-    record Line(String id, String title, String remark, boolean pieces) {}
+    record Line(String id, String title, String remark, boolean pieces, boolean early) {}
 
     static List<Line> likely(Read read, LocalDate today, Optional<CrewMember> person, Optional<Forecast> forecast) {
         Map<String, Task> open = new LinkedHashMap<>();
@@ -73,6 +76,7 @@ final class LogTasks {
                 .filter(task -> UnmetLinks.of(read, task).isEmpty())
                 .limit(MOST)
                 .forEach(task -> offered.putIfAbsent(task.id().folded(), "can begin"));
+        Map<String, List<HoursEntry>> entries = TaskFigures.entries(read);
         return offered.entrySet().stream()
                 .filter(entry -> open.containsKey(entry.getKey()))
                 .limit(MOST)
@@ -82,9 +86,15 @@ final class LogTasks {
                             task.id().value(),
                             task.title(),
                             entry.getValue(),
-                            task.pieces().isPresent());
+                            task.pieces().isPresent(),
+                            early(task, entries));
                 })
                 .toList();
+    }
+
+    private static boolean early(Task task, Map<String, List<HoursEntry>> entries) {
+        TaskFigures figures = TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of()));
+        return figures.logged() * 100L < figures.estimate() * (long) ASKED_FROM_PERCENT;
     }
 
     private static boolean mine(WeekLine line, Optional<CrewMember> person) {

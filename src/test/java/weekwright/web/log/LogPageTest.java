@@ -158,4 +158,71 @@ class LogPageTest {
                 .send();
         assertThat(other.troubles()).containsExactly("\"ilse\" is not one of those here; choose one of the list");
     }
+
+    @Test
+    void how_it_is_is_asked_from_70_percent_of_the_estimate_on_and_others_found_work_and_laying_aside_are_kept() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            Visitor.Reply page = ilse.get("/log");
+            assertThat(page.page().select("input[value=weir.2]").hasClass("early"))
+                    .isTrue();
+            Visitor.Reply after = ilse.follow(ilse.form(page, "form[data-log]")
+                    .with("hours", "8")
+                    .with("others", "2")
+                    .with("found", "Shore the bank")
+                    .with("found_hours", "6")
+                    .with("found_first", "yes")
+                    .with("after", "aside")
+                    .send());
+            assertThat(after.page().select(".flash p").text())
+                    .isEqualTo("8 hours each logged for Ilse and two others on Set the sill stones. Found: Shore the"
+                            + " bank. It is laid aside.");
+            assertThat(server.db().read(weekwright.build.LinkStore.TABLE::values))
+                    .extracting(link -> link.task() + " after " + link.after())
+                    .contains("weir.2 after weir.4");
+            var sill = server.db()
+                    .read(read -> TaskStore.TABLE.find(read, new Id("weir.2")))
+                    .orElseThrow()
+                    .value();
+            assertThat(weekwright.build.LayAside.isAside(sill, java.time.LocalDate.of(2026, 11, 25)))
+                    .isTrue();
+            Visitor.Reply refused = ilse.form(ilse.get("/log"), "form[data-log]")
+                    .with("hours", "1")
+                    .with("others", "-1")
+                    .with("found_hours", "2")
+                    .send();
+            assertThat(refused.troubles())
+                    .containsExactlyInAnyOrder(
+                            "is missing; write what was found",
+                            "\"-1\" is not 0 to 99; write how many there were");
+        }
+    }
+
+    @Test
+    void from_70_percent_on_it_is_asked_and_work_that_has_to_be_done_again_is_listed_once_more() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            // 13.5 of 30 hours stand there; 7.5 more are 70 %
+            ilse.form(ilse.get("/log"), "form[data-log]").with("hours", "7.5").send();
+            Visitor.Reply page = ilse.get("/log");
+            assertThat(page.page().select("input[value=weir.2]").hasClass("early"))
+                    .isFalse();
+            Visitor.Reply after = ilse.follow(ilse.form(page, "form[data-log]")
+                    .with("hours", "1")
+                    .with("after", "again")
+                    .send());
+            assertThat(after.page().select(".flash p").text())
+                    .startsWith("1 hour logged for Ilse on Set the sill stones. It is done. Listed once more: Set the"
+                            + " sill stones, again.");
+            var again = server.db()
+                    .read(read -> TaskStore.TABLE.find(read, new Id("weir.4")))
+                    .orElseThrow()
+                    .value();
+            assertThat(again.redoOf()).contains(new Id("weir.2"));
+            assertThat(again.isOpen()).isTrue();
+            assertThat(server.db().read(weekwright.build.LinkStore.TABLE::values))
+                    .extracting(link -> link.task() + " after " + link.after())
+                    .contains("weir.3 after weir.4", "weir.3 after weir.2");
+        }
+    }
 }
