@@ -241,8 +241,9 @@ record LogForm(
             SpendMoney.spend(write, costEntry(write), today);
         }
         Optional<Task> listed = found.isEmpty() ? Optional.empty() : Optional.of(list(write, stored, today));
-        Optional<Task> again =
-                after.equals("again") ? Optional.of(again(write, stored.orElseThrow().value(), today)) : Optional.empty();
+        Optional<Task> again = after.equals("again")
+                ? Optional.of(again(write, stored.orElseThrow().value(), today))
+                : Optional.empty();
         return new Kept(entries, what(write, stored), done, listed, again, remarks);
     }
 
@@ -277,7 +278,16 @@ record LogForm(
     private Task list(Write write, Optional<Stored<Task>> beside, LocalDate today) throws Rejected, Stale {
         Id stage = beside.orElseThrow().value().stage();
         Map<String, String> texts = Map.of(
-                "id", TaskStore.nextId(write, stage).value(), "stage", stage.value(), "title", found, "kind", "work", "likely", foundHours.map(Hours::text).orElse(""));
+                "id",
+                TaskStore.nextId(write, stage).value(),
+                "stage",
+                stage.value(),
+                "title",
+                found,
+                "kind",
+                "work",
+                "likely",
+                foundHours.map(Hours::text).orElse(""));
         Task task = TaskStore.TABLE
                 .shape()
                 .parse(texts, weekwright.build.SettingsStore.get(write).typed(), new weekwright.base.Problems())
@@ -287,9 +297,10 @@ record LogForm(
                 .value();
         Stored<Task> one = TaskStore.TABLE.find(write, beside.get().row()).orElseThrow();
         if (foundFirst && one.value().isOpen()) {
-            List<Link> links = new ArrayList<>(LinkStore.before(write, one.value().id()).stream()
-                    .map(Stored::value)
-                    .toList());
+            List<Link> links =
+                    new ArrayList<>(LinkStore.before(write, one.value().id()).stream()
+                            .map(Stored::value)
+                            .toList());
             links.add(follows(one.value().id(), kept.id()));
             SaveTask.save(write, Optional.of(Shown.of(one)), one.value(), links, today);
         }

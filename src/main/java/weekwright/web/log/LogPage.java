@@ -170,9 +170,9 @@ public final class LogPage implements Page {
         typed.cost().ifPresent(cost -> text.append(" The cost is in the books."));
         kept.found()
                 .ifPresent(task -> text.append(" Found: ").append(task.title()).append('.'));
-        kept.again().ifPresent(task -> text.append(" Listed once more: ")
-                .append(task.title())
-                .append('.'));
+        kept.again()
+                .ifPresent(task ->
+                        text.append(" Listed once more: ").append(task.title()).append('.'));
         if (typed.after().equals("aside")) {
             text.append(" It is laid aside.");
         }

@@ -93,7 +93,8 @@ final class LogTasks {
     }
 
     private static boolean early(Task task, Map<String, List<HoursEntry>> entries) {
-        TaskFigures figures = TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of()));
+        TaskFigures figures =
+                TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of()));
         return figures.logged() * 100L < figures.estimate() * (long) ASKED_FROM_PERCENT;
     }
 

@@ -193,8 +193,7 @@ class LogPageTest {
                     .send();
             assertThat(refused.troubles())
                     .containsExactlyInAnyOrder(
-                            "is missing; write what was found",
-                            "\"-1\" is not 0 to 99; write how many there were");
+                            "is missing; write what was found", "\"-1\" is not 0 to 99; write how many there were");
         }
     }
 
