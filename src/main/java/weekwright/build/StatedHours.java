@@ -2,7 +2,6 @@ package weekwright.build;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import weekwright.base.DayRange;
 import weekwright.base.Hours;
 
@@ -22,8 +21,8 @@ public final class StatedHours {
         LocalDate last = LocalDate.MIN;
         for (CrewHours season : seasons) {
             LocalDate from = season.from().orElse(LocalDate.MIN);
-            boolean holds = season.crew().folded().equals(member.id().folded())
-                    && new DayRange(season.from(), season.to()).holds(day);
+            boolean holds = new DayRange(season.from(), season.to()).holds(day)
+                    && season.crew().folded().equals(member.id().folded());
             if (holds && !from.isBefore(last)) {
                 hours = season.on(day.getDayOfWeek());
                 last = from;
@@ -31,10 +30,11 @@ public final class StatedHours {
         }
         Hours own = hours;
         for (DaysOff off : daysOff) {
-            boolean mine = off.crew()
-                    .map(id -> id.folded().equals(member.id().folded()))
-                    .orElse(false);
-            if (mine && holds(off, day) && (own.minutes() > 0 || off.from().equals(off.to()))) {
+            boolean mine = holds(off, day)
+                    && off.crew()
+                            .map(id -> id.folded().equals(member.id().folded()))
+                            .orElse(false);
+            if (mine && (own.minutes() > 0 || off.from().equals(off.to()))) {
                 hours = off.hours().orElse(Hours.ZERO);
             }
         }
@@ -48,6 +48,6 @@ public final class StatedHours {
     }
 
     private static boolean holds(DaysOff off, LocalDate day) {
-        return new DayRange(Optional.of(off.from()), Optional.of(off.to())).holds(day);
+        return !day.isBefore(off.from()) && !day.isAfter(off.to());
     }
 }

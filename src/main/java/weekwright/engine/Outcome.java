@@ -178,85 +178,57 @@ public final class Outcome {
     }
 
     /**
-     * Takes the first {@code count} trials of an outcome of the same inputs as trials {@code from} and on. Sums over trials are left
-     * as they are.
-     */
-    public void take(Outcome block, int from, int count) {
-        System.arraycopy(block.effortRatio, 0, effortRatio, from, count);
-        take(block.held, held, from, count);
-        take(block.workFirst, workFirst, from, count);
-        take(block.taskStart, taskStart, from, count);
-        take(block.taskLanding, taskLanding, from, count);
-        take(block.taskDrawn, taskDrawn, from, count);
-        take(block.episodeCut, episodeCut, from, count);
-        take(block.episodeLast, episodeLast, from, count);
-        take(block.slot, slot, from, count);
-        take(block.bank, bank, from, count);
-        take(block.orderDay, orderDay, from, count);
-        take(block.needDay, needDay, from, count);
-        take(block.unspent, unspent, from, count);
-        System.arraycopy(block.firstUnderWithoutPledges, 0, firstUnderWithoutPledges, from, count);
-        take(block.stageShort, stageShort, from, count);
-        take(block.counts, counts, from, count);
-    }
-
-    private static void take(Answer block, Answer answer, int from, int count) {
-        take(block.stageStart, answer.stageStart, from, count);
-        take(block.stageLanding, answer.stageLanding, from, count);
-        take(block.cash, answer.cash, from, count);
-        take(block.underReserve, answer.underReserve, from, count);
-        take(block.underZero, answer.underZero, from, count);
-        System.arraycopy(block.firstUnderReserve, 0, answer.firstUnderReserve, from, count);
-        System.arraycopy(block.firstUnderZero, 0, answer.firstUnderZero, from, count);
-    }
-
-    private static void take(Object[] block, Object[] columns, int from, int count) {
-        for (int i = 0; i < columns.length; i++) {
-            System.arraycopy(block[i], 0, columns[i], from, count);
-        }
-    }
-
-    /**
      * The smallest value that at least the share {@code q} of the trials does not exceed: the ceil(q * n)-th smallest (rule 7).
      *
      * @param q over 0, at most 1
      */
     public static int quantile(int[] perTrial, double q) {
-        int[] sorted = perTrial.clone();
-        Arrays.sort(sorted);
-        return sorted[position(sorted.length, q)];
+        return quantiles(perTrial, q)[0];
     }
 
-    /** As {@link #quantile(int[], double)}, several at once. */
+    /** As {@link #quantile(int[], double)}, several at once, in growing order. */
     public static int[] quantiles(int[] perTrial, double... q) {
-        int[] sorted = perTrial.clone();
-        Arrays.sort(sorted);
-        return Arrays.stream(q)
-                .mapToInt(x -> sorted[position(sorted.length, x)])
-                .toArray();
+        long[] values = new long[perTrial.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = perTrial[i];
+        }
+        return Arrays.stream(smallest(values, q)).mapToInt(x -> (int) x).toArray();
     }
 
-    /** As {@link #quantile(int[], double)}, several at once. */
+    /** As {@link #quantiles(int[], double...)}. */
     public static long[] quantiles(long[] perTrial, double... q) {
-        long[] sorted = perTrial.clone();
-        Arrays.sort(sorted);
-        return Arrays.stream(q)
-                .mapToLong(x -> sorted[position(sorted.length, x)])
+        return smallest(perTrial.clone(), q);
+    }
+
+    /** As {@link #quantiles(int[], double...)}. */
+    public static double[] quantiles(double[] perTrial, double... q) {
+        long[] values = new long[perTrial.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = ordered(Double.doubleToLongBits(perTrial[i]));
+        }
+        return Arrays.stream(smallest(values, q))
+                .mapToDouble(x -> Double.longBitsToDouble(ordered(x)))
                 .toArray();
     }
 
-    /** As {@link #quantile(int[], double)}, several at once. */
-    public static double[] quantiles(double[] perTrial, double... q) {
-        double[] sorted = perTrial.clone();
-        Arrays.sort(sorted);
-        return Arrays.stream(q).map(x -> sorted[position(sorted.length, x)]).toArray();
+    /** As {@link #quantiles(int[], double...)}. */
+    public static double[] quantiles(float[] perTrial, double... q) {
+        double[] values = new double[perTrial.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = perTrial[i];
+        }
+        return quantiles(values, q);
     }
 
-    /** As {@link #quantile(int[], double)}, several at once. */
-    public static double[] quantiles(float[] perTrial, double... q) {
-        float[] sorted = perTrial.clone();
-        Arrays.sort(sorted);
-        return Arrays.stream(q).map(x -> sorted[position(sorted.length, x)]).toArray();
+    /** The bits of a double as a whole number that grows with it, and back. */
+    private static long ordered(long bits) {
+        return bits ^ ((bits >> 63) & Long.MAX_VALUE);
+    }
+
+    private static long[] smallest(long[] values, double... q) {
+        int[] positions =
+                Arrays.stream(q).mapToInt(x -> position(values.length, x)).toArray();
+        return Smallest.at(values, positions);
     }
 
     /** Share of trials that have not happened before the horizon (rule 7). */

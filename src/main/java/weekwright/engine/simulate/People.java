@@ -89,7 +89,13 @@ final class People {
         if (e == 0) {
             return minutes;
         }
-        minutes = Math.min(minutes, leaving[p] - e - usedFrom(p, e));
+        minutes = Math.min(minutes, leaving[p] - e);
+        return lateCount[p] == 0 ? minutes : besideLate(p, e, minutes);
+    }
+
+    /** As {@link #available} for somebody who has worked already today on what was not possible from the morning on. */
+    private int besideLate(int p, int e, int most) {
+        int minutes = Math.min(most, leaving[p] - e - usedFrom(p, e));
         for (int k = p * MOST_LATE; k < p * MOST_LATE + lateCount[p]; k++) {
             if (lateFrom[k] < e) {
                 minutes = Math.min(minutes, leaving[p] - lateFrom[k] - usedFrom(p, lateFrom[k]));

@@ -5,20 +5,20 @@ import static weekwright.engine.simulate.State.FIRST_UNDER_WITHOUT;
 import static weekwright.engine.simulate.State.FIRST_UNDER_ZERO;
 import static weekwright.engine.simulate.State.LATER;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
 
 /**
- * Writes finished trials into the outcome: each its own column of each array, and whole-number sums that are added up over threads at
- * the end, so that the result does not depend on who ran which trial. Columns are gathered in a block first, because a trial's entries
- * lie far apart in the outcome.
+ * Writes finished trials into the outcome: each its own place in each column, and whole-number sums that are added up over threads at
+ * the end, so that the result does not depend on who ran which trial.
  */
 final class Recorder {
     private final Setup setup;
-    private final Outcome all;
-    /** The trials since the last {@link #flush}. */
+    private final Trial trial;
     private final Outcome outcome;
-
+    private final List<Columns> columns;
     private final Chain chain;
     private final int asOf;
     private final long[][] heldBy;
@@ -29,13 +29,17 @@ final class Recorder {
     /** By stage: whether anything is left to pay for its lines. */
     private final boolean[] hasNeed;
 
-    /** @param most how many trials are recorded between two {@link #flush}es at most */
-    Recorder(Setup setup, Luck luck, Outcome all, int most) {
+    /**
+     * @param trial whose futures are recorded
+     * @param most how many are recorded between two {@link #flush}es at most
+     */
+    Recorder(Setup setup, Trial trial, Outcome outcome, int most) {
         this.setup = setup;
-        this.all = all;
-        outcome = Simulation.emptyOutcome(setup, most);
-        chain = new Chain(setup, luck);
+        this.trial = trial;
+        this.outcome = outcome;
+        chain = new Chain(setup, trial.luck);
         asOf = setup.calendar.asOf;
+        columns = columns(most);
         int stages = setup.inputs.stages().size();
         heldBy = new long[stages][setup.reasons.list.size()];
         critical = new int[setup.tasks.listed];
@@ -47,48 +51,52 @@ final class Recorder {
         }
         for (int s = 0; s < stages; s++) {
             int stage = s;
-            ofStage[s] = java.util.stream.IntStream.range(0, setup.tasks.count)
+            ofStage[s] = IntStream.range(0, setup.tasks.count)
                     .filter(t -> setup.tasks.stage[t] == stage && setup.tasks.status[t] != TaskTable.DROPPED)
                     .toArray();
         }
     }
 
-    /** Records the {@code i}-th trial since the last {@link #flush}. */
-    void record(int i, Trial trial) {
+    private List<Columns> columns(int most) {
         State held = trial.held;
-        State free = trial.parted() ? trial.free : held;
-        outcome.effortRatio[i] = StrictMath.exp(trial.luck.beta);
-        answer(i, held, outcome.held);
-        answer(i, free, outcome.workFirst);
-        for (int t = 0; t < setup.tasks.listed; t++) {
-            outcome.taskStart[t][i] = date(held.startDay[t]);
-            outcome.taskLanding[t][i] = date(held.landDay[t]);
-            outcome.taskDrawn[t][i] = trial.luck.total[t];
+        State free = trial.free;
+        Outcome.Answer first = outcome.held;
+        Outcome.Answer second = outcome.workFirst;
+        return List.of(
+                Columns.ofDays(held.startDay, outcome.taskStart, asOf, most),
+                Columns.ofDays(held.landDay, outcome.taskLanding, asOf, most),
+                Columns.of(trial.luck.total, outcome.taskDrawn, most),
+                Columns.ofDays(held.cutDay, outcome.episodeCut, asOf, most),
+                Columns.of(held.lastTold, outcome.episodeLast, most),
+                Columns.of(held.slotOutcome, outcome.slot, most),
+                Columns.of(held.bankWeek, outcome.bank, most),
+                Columns.of(held.unspentWeek, held.unspentWeek, outcome.unspent, most),
+                Columns.ofDays(held.orderedOn, outcome.orderDay, asOf, most),
+                Columns.ofDays(held.needDay, outcome.needDay, asOf, most),
+                Columns.of(held.counts, outcome.counts, most),
+                Columns.of(held.stageShort, free.stageShort, outcome.stageShort, most),
+                Columns.of(held.cashWeek, held.cashWeek, first.cash, most),
+                Columns.of(held.cashWeek, free.cashWeek, second.cash, most),
+                Columns.of(held.underReserve, held.underReserve, first.underReserve, most),
+                Columns.of(held.underReserve, free.underReserve, second.underReserve, most),
+                Columns.of(held.underZero, held.underZero, first.underZero, most),
+                Columns.of(held.underZero, free.underZero, second.underZero, most));
+    }
+
+    /** Records the trial as it stands: the {@code i}-th since the last {@link #flush}, the {@code at}-th of all. */
+    void record(int i, int at) {
+        State held = trial.held;
+        boolean parted = trial.parted();
+        for (Columns each : columns) {
+            each.keep(i, parted);
         }
-        for (int e = 0; e < setup.episodes.count; e++) {
-            outcome.episodeCut[e][i] = date(held.cutDay[e]);
-            outcome.episodeLast[e][i] = held.lastTold[e];
-        }
-        for (int s = 0; s < outcome.slot.length; s++) {
-            outcome.slot[s][i] = held.slotOutcome[s];
-        }
-        for (int w = 0; w < outcome.bank.length; w++) {
-            outcome.bank[w][i] = held.bankWeek[w];
-            outcome.unspent[w][i] = held.unspentWeek[w];
-        }
-        for (int m = 0; m < setup.lines.count; m++) {
-            outcome.orderDay[m][i] = date(held.orderedOn[m]);
-            outcome.needDay[m][i] = date(held.needDay[m]);
-        }
-        outcome.firstUnderWithoutPledges[i] = date(held.number[FIRST_UNDER_WITHOUT]);
-        for (int c = 0; c < outcome.counts.length; c++) {
-            outcome.counts[c][i] = held.counts[c];
-        }
-        int weeks = setup.calendar.sundays.length;
+        outcome.effortRatio[at] = StrictMath.exp(trial.luck.beta);
+        outcome.firstUnderWithoutPledges[at] = date(held.number[FIRST_UNDER_WITHOUT]);
+        answer(at, held, outcome.held);
+        answer(at, parted ? trial.free : held, outcome.workFirst);
         for (int s = 0; s < ofStage.length; s++) {
-            outcome.stageShort[s][i] = free.stageShort[s];
-            for (int w = 0; hasNeed[s] && w < weeks; w++) {
-                covered[s][w] += held.covered[s * weeks + w] ? 1 : 0;
+            if (hasNeed[s]) {
+                cover(held, s);
             }
             int last = lastOf(held, s);
             if (last >= 0 && held.landDay[last] >= 0) {
@@ -97,34 +105,35 @@ final class Recorder {
         }
     }
 
-    /** Hands so many trials over, the first of them as trial number {@code from}. */
+    private void cover(State held, int s) {
+        int[] times = covered[s];
+        int at = s * times.length;
+        for (int w = 0; w < times.length; w++) {
+            times[w] += held.covered[at + w] ? 1 : 0;
+        }
+    }
+
+    /** Hands over what was recorded of so many trials, the first of them trial number {@code from}. */
     void flush(int from, int count) {
-        all.take(outcome, from, count);
+        columns.forEach(each -> each.flush(from, count));
     }
 
     private int date(int day) {
         return day == LATER ? Outcome.LATER : day + asOf;
     }
 
-    private void answer(int i, State x, Outcome.Answer answer) {
+    private void answer(int at, State x, Outcome.Answer answer) {
         for (int s = 0; s < ofStage.length; s++) {
             int start = LATER;
             for (int t : ofStage[s]) {
                 start = Math.min(start, x.startDay[t]);
             }
             int last = lastOf(x, s);
-            answer.stageStart[s][i] = date(start);
-            answer.stageLanding[s][i] = last < 0 ? Inputs.NONE : date(x.landDay[last]);
+            answer.stageStart[s][at] = date(start);
+            answer.stageLanding[s][at] = last < 0 ? Inputs.NONE : date(x.landDay[last]);
         }
-        for (int w = 0; w < answer.cash.length; w++) {
-            answer.cash[w][i] = x.cashWeek[w];
-        }
-        for (int m = 0; m < answer.underZero.length; m++) {
-            answer.underReserve[m][i] = x.underReserve[m];
-            answer.underZero[m][i] = x.underZero[m];
-        }
-        answer.firstUnderReserve[i] = date(x.number[FIRST_UNDER_RESERVE]);
-        answer.firstUnderZero[i] = date(x.number[FIRST_UNDER_ZERO]);
+        answer.firstUnderReserve[at] = date(x.number[FIRST_UNDER_RESERVE]);
+        answer.firstUnderZero[at] = date(x.number[FIRST_UNDER_ZERO]);
     }
 
     /** The task of a stage that landed last, unfinished ones latest; -1 for a stage without tasks. */
@@ -138,18 +147,18 @@ final class Recorder {
         return last;
     }
 
-    /** Adds the sums of this thread's trials to the all. */
+    /** Adds the sums of this thread's trials to the outcome. */
     void addSums() {
         for (int s = 0; s < ofStage.length; s++) {
             for (int r = 0; r < heldBy[s].length; r++) {
-                all.heldBy[s][r] += heldBy[s][r];
+                outcome.heldBy[s][r] += heldBy[s][r];
             }
             for (int w = 0; w < covered[s].length; w++) {
-                all.stageCovered[s][w] += covered[s][w];
+                outcome.stageCovered[s][w] += covered[s][w];
             }
         }
         for (int t = 0; t < critical.length; t++) {
-            all.critical[t] += critical[t];
+            outcome.critical[t] += critical[t];
         }
     }
 }

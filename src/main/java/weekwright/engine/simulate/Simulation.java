@@ -121,7 +121,7 @@ public final class Simulation {
     private void work() {
         try {
             Trial trial = new Trial(setup);
-            Recorder recorder = new Recorder(setup, trial.luck, outcome, CHUNK);
+            Recorder recorder = new Recorder(setup, trial, outcome, CHUNK);
             for (int from = next.getAndAdd(CHUNK); from < outcome.trials && !stopped; from = next.getAndAdd(CHUNK)) {
                 int to = Math.min(outcome.trials, from + CHUNK);
                 for (int i = from; i < to; i++) {
@@ -130,7 +130,7 @@ public final class Simulation {
                     if (trial.parted()) {
                         trial.runWorkFirst();
                     }
-                    recorder.record(i - from, trial);
+                    recorder.record(i - from, i);
                 }
                 recorder.flush(from, to - from);
                 tell(to - from);
