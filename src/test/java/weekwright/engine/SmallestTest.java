@@ -28,12 +28,15 @@ class SmallestTest {
         int n = 10_001;
         int[] positions = {0, 1000, 1000, 5000, 9000, n - 1};
         for (long[] values : new long[][] {
-            new long[n], IntStream.range(0, n).mapToLong(i -> i).toArray(), IntStream.range(0, n).mapToLong(i -> -i).toArray()
+            new long[n],
+            IntStream.range(0, n).mapToLong(i -> i).toArray(),
+            IntStream.range(0, n).mapToLong(i -> -i).toArray()
         }) {
             long[] sorted = values.clone();
             Arrays.sort(sorted);
             assertThat(Smallest.at(values, positions))
-                    .containsExactly(Arrays.stream(positions).mapToLong(k -> sorted[k]).toArray());
+                    .containsExactly(
+                            Arrays.stream(positions).mapToLong(k -> sorted[k]).toArray());
         }
     }
 
@@ -42,6 +45,7 @@ class SmallestTest {
         assertThat(Outcome.quantiles(new double[] {1.5, -2.25, 0, -0.5, 1e300}, 0.2, 0.4, 0.6, 0.8, 1))
                 .containsExactly(-2.25, -0.5, 0, 1.5, 1e300);
         assertThat(Outcome.quantiles(new float[] {0.1f, -3, 2}, 0.3, 0.5, 1)).containsExactly(-3, 0.1f, 2);
-        assertThat(Outcome.quantiles(new int[] {Outcome.LATER, -4, 7}, 0.3, 0.5, 1)).containsExactly(-4, 7, Outcome.LATER);
+        assertThat(Outcome.quantiles(new int[] {Outcome.LATER, -4, 7}, 0.3, 0.5, 1))
+                .containsExactly(-4, 7, Outcome.LATER);
     }
 }
