@@ -48,6 +48,7 @@ import weekwright.web.kit.Fragment;
 import weekwright.web.kit.Page;
 import weekwright.web.log.LogEntryEditPage;
 import weekwright.web.log.LogPage;
+import weekwright.web.log.LogWeekPage;
 import weekwright.web.notes.NotePage;
 import weekwright.web.notes.NotesPage;
 import weekwright.web.notes.Photos;
@@ -105,6 +106,7 @@ public final class Routes {
                 form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
                 form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/log", Access.HELPER, new LogPage()),
+                sheet("/log/week", Access.HELPER, new LogWeekPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
                 form("/build", Access.HELPER, Access.CREW, new BuildPage()),
                 form("/build/shift", Access.CREW, new BuildShiftPage()),

@@ -1,0 +1,48 @@
+package weekwright.web.log;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class LogWeekPageTest {
+    private static final ServerFixture SERVER = ServerFixture.small();
+
+    @AfterAll
+    static void close() {
+        SERVER.close();
+    }
+
+    @Test
+    void each_person_has_a_line_of_the_week_with_sums() {
+        Visitor.Reply page = SERVER.as("ilse").get("/log/week?of=2026-11-12");
+        assertThat(page.page().select("h1").text()).isEqualTo("Logged from 9 November to 15 November");
+        assertThat(page.page().select(".week-hours tr").eachText())
+                .containsExactly(
+                        "Who Mon Tue Wed Thu Fri Sat Sun Together",
+                        "Ilse 7 h 6½ h – – – – – 13½ h",
+                        "Bram – – – – – – – 0 h",
+                        "Noor – – – – – – – 0 h",
+                        "Together 7 h 6½ h – – – – – 13½ h");
+        assertThat(page.page().select("main ul.ruled li").eachText())
+                .containsExactly(
+                        "9 Nov, Ilse: Set the sill stones 7 h", "10 Nov, Ilse: Set the sill stones 6½ h");
+    }
+
+    @Test
+    void an_empty_week_says_what_belongs_there_and_why() {
+        Visitor.Reply page = SERVER.as("ilse").get("/log/week?of=nonsense");
+        assertThat(page.page().select(".empty-sheet .words").text())
+                .isEqualTo("Nothing is logged for this week. Logged hours are what every estimate and every date"
+                        + " learns from.");
+        assertThat(page.page().select("main a[href*=of=]").eachText()).containsExactly("The week before");
+    }
+
+    @Test
+    void a_helper_sees_their_own_line_alone() {
+        Visitor.Reply page = SERVER.as("noor").get("/log/week?of=2026-11-12");
+        assertThat(page.text()).doesNotContain("Set the sill stones");
+    }
+}
