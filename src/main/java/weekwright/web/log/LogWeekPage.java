@@ -51,7 +51,8 @@ public final class LogWeekPage implements Page {
     @Override
     public View show(Request request) {
         LocalDate monday = day(request).with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        List<LocalDate> days = IntStream.range(0, DAYS).mapToObj(monday::plusDays).toList();
+        List<LocalDate> days =
+                IntStream.range(0, DAYS).mapToObj(monday::plusDays).toList();
         return request.read(read -> {
             List<Stored<HoursEntry>> entries = HoursEntryStore.between(read, monday, days.get(DAYS - 1));
             List<Row> rows = new ArrayList<>();
@@ -60,7 +61,8 @@ public final class LogWeekPage implements Page {
                 List<Stored<HoursEntry>> own = entries.stream()
                         .filter(entry -> Choices.same(entry.value().crew(), person.id()))
                         .toList();
-                List<Integer> minutes = days.stream().map(day -> minutes(own, day)).toList();
+                List<Integer> minutes =
+                        days.stream().map(day -> minutes(own, day)).toList();
                 rows.add(new Row(person.name(), minutes, sum(minutes)));
                 own.forEach(entry -> lines.add(new Line(
                         entry.value().date(),
@@ -71,9 +73,8 @@ public final class LogWeekPage implements Page {
             }
             lines.sort(java.util.Comparator.comparing(Line::day));
             List<Integer> all = IntStream.range(0, DAYS)
-                    .mapToObj(i -> rows.stream()
-                            .mapToInt(row -> row.minutes().get(i))
-                            .sum())
+                    .mapToObj(i ->
+                            rows.stream().mapToInt(row -> row.minutes().get(i)).sum())
                     .toList();
             return new View(
                     "Logged from " + Formats.dayMonthLong(monday) + " to " + Formats.dayMonthLong(days.get(DAYS - 1)),

@@ -27,8 +27,7 @@ class LogWeekPageTest {
                         "Noor – – – – – – – 0 h",
                         "Together 7 h 6½ h – – – – – 13½ h");
         assertThat(page.page().select("main ul.ruled li").eachText())
-                .containsExactly(
-                        "9 Nov, Ilse: Set the sill stones 7 h", "10 Nov, Ilse: Set the sill stones 6½ h");
+                .containsExactly("9 Nov, Ilse: Set the sill stones 7 h", "10 Nov, Ilse: Set the sill stones 6½ h");
     }
 
     @Test
