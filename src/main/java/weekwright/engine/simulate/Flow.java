@@ -120,7 +120,7 @@ final class Flow {
     private int reachedOn(int t, double share) {
         TaskTable tasks = setup.tasks;
         int day = tasks.pieces[t] > 1 && tasks.piecesDone[t] > 0 && share > 0
-                ? tasks.dayOfPieces(t, (int) StrictMath.ceil(share * tasks.pieces[t] - 1e-9))
+                ? tasks.dayOfPieces(t, (int) Math.ceil(share * tasks.pieces[t] - 1e-9))
                 : tasks.dayOfMinutes(t, share * luck.total[t] - 1);
         return day != NO_DAY ? day : tasks.started[t] != NO_DAY ? tasks.started[t] : -1;
     }
@@ -294,7 +294,7 @@ final class Flow {
         int n = luck.total[t];
         for (int i = links.markStart[t]; i < links.markStart[t + 1] && links.markShare[i] < 1; i++) {
             x.nextMark[t] = i + 1;
-            hit(i, t, begun + (int) StrictMath.ceil(links.markShare[i] * n - 1e-9), 0);
+            hit(i, t, begun + (int) Math.ceil(links.markShare[i] * n - 1e-9), 0);
         }
         int end = begun + n;
         if (end <= today) {
@@ -366,7 +366,7 @@ final class Flow {
             }
             int until = LATER;
             if (lines.atShare[m] > 0 && !setup.tasks.wait[t]) {
-                until = luck.leftAtShare(t, lines.atShare[m]);
+                until = luck.neededLeft[m];
                 until = begun && luck.left[t] <= until ? 0 : until;
             } else if (lines.lotShare[m] > 0) {
                 int pieces = piecesThere(t, lines.lot[m]);
@@ -386,7 +386,7 @@ final class Flow {
             int m = lines.ofTask[i];
             share += lines.lot[m] == lot && x.line[m] == LineTable.THERE ? lines.lotShare[m] : 0;
         }
-        return (int) StrictMath.floor(share * setup.tasks.pieces[t] + 1e-9);
+        return (int) Math.floor(share * setup.tasks.pieces[t] + 1e-9);
     }
 
     /** A line has come: its task may go on. */

@@ -162,7 +162,7 @@ public final class Inverse {
 
     /** e^(−y²), the square split at sixteenths so that its rounding does not reach the exponent. */
     private static double expOfMinusSquare(double y) {
-        double whole = StrictMath.floor(y * 16) / 16;
+        double whole = Math.floor(y * 16) / 16;
         double rest = (y - whole) * (y + whole);
         return StrictMath.exp(-whole * whole) * StrictMath.exp(-rest);
     }

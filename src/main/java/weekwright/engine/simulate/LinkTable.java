@@ -114,7 +114,7 @@ final class LinkTable {
                 int begun = tasks.started[t];
                 day = begun + ThreePoint.wholeDays(share * (tasks.landed[t] - begun));
             } else if (tasks.piecesDone[t] > 0 && share > 0) {
-                day = tasks.dayOfPieces(t, (int) StrictMath.ceil(share * tasks.pieces[t] - 1e-9));
+                day = tasks.dayOfPieces(t, (int) Math.ceil(share * tasks.pieces[t] - 1e-9));
             } else {
                 day = tasks.dayOfMinutes(t, share * tasks.logged[t]);
             }

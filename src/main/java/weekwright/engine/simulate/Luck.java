@@ -1,5 +1,6 @@
 package weekwright.engine.simulate;
 
+import java.util.Arrays;
 import weekwright.engine.Inputs;
 
 /**
@@ -26,6 +27,9 @@ final class Luck {
     final int[] left;
     /** A mark is reached when so many person-minutes or fewer are left. */
     final int[] markLeft;
+
+    /** By line needed from a share of its task on: so many person-minutes of the task are left then; of others "always". */
+    final int[] neededLeft;
 
     final int[] linkWait;
     final long[] cost;
@@ -59,6 +63,8 @@ final class Luck {
         total = new int[tasks.count];
         left = new int[tasks.count];
         markLeft = new int[setup.links.markShare.length];
+        neededLeft = new int[setup.lines.count];
+        Arrays.fill(neededLeft, NEVER);
         linkWait = new int[setup.links.count];
         cost = new long[setup.lines.count];
         deposit = new long[setup.lines.count];
@@ -230,20 +236,26 @@ final class Luck {
                 markLeft[i] = leftAtShare(t, links.markShare[i]);
             }
         }
+        LineTable lines = setup.lines;
+        for (int m = 0; m < lines.count; m++) {
+            if (lines.atShare[m] > 0) {
+                neededLeft[m] = leftAtShare(lines.task[m], lines.atShare[m]);
+            }
+        }
     }
 
     /**
      * How many person-minutes are left when a share of the task is done (rule 27: hours done of the drawn hours; of a task in
      * pieces, pieces done of all pieces).
      */
-    int leftAtShare(int t, double share) {
+    private int leftAtShare(int t, double share) {
         if (share >= 1) {
             return 0;
         }
         if (setup.tasks.pieces[t] > 1) {
-            return leftAtPieces(t, (int) StrictMath.ceil(share * setup.tasks.pieces[t] - 1e-9));
+            return leftAtPieces(t, (int) Math.ceil(share * setup.tasks.pieces[t] - 1e-9));
         }
-        return (int) StrictMath.floor((1 - share) * total[t]);
+        return (int) Math.floor((1 - share) * total[t]);
     }
 
     /** How many person-minutes are left when the first {@code k} pieces are done. */
@@ -256,7 +268,7 @@ final class Luck {
         if (k >= taken.length - 1) {
             return 0;
         }
-        return (int) StrictMath.floor(left[t] * (1 - taken[k]) / (1 - taken[done]));
+        return (int) Math.floor(left[t] * (1 - taken[k]) / (1 - taken[done]));
     }
 
     /** Days from a missed turn to the next, at least one (rule 129), drawn for the date that was missed. */

@@ -15,7 +15,7 @@ public final class MoneyDraws {
      */
     public static long halfUp(double minor) {
         double magnitude = StrictMath.abs(minor);
-        long whole = (long) StrictMath.floor(magnitude * (1 + 1e-14) + 0.5);
+        long whole = (long) Math.floor(magnitude * (1 + 1e-14) + 0.5);
         return minor < 0 ? -whole : whole;
     }
 

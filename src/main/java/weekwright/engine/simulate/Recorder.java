@@ -92,16 +92,22 @@ final class Recorder {
         }
         outcome.effortRatio[at] = StrictMath.exp(trial.luck.beta);
         outcome.firstUnderWithoutPledges[at] = date(held.number[FIRST_UNDER_WITHOUT]);
-        answer(at, held, outcome.held);
-        answer(at, parted ? trial.free : held, outcome.workFirst);
         for (int s = 0; s < ofStage.length; s++) {
-            if (hasNeed[s]) {
-                cover(held, s);
-            }
-            int last = lastOf(held, s);
-            if (last >= 0 && held.landDay[last] >= 0) {
-                chain.follow(held, last, s, heldBy[s], critical);
-            }
+            stage(at, s, parted);
+        }
+        firstDays(at, held, outcome.held);
+        firstDays(at, parted ? trial.free : held, outcome.workFirst);
+    }
+
+    private void stage(int at, int s, boolean parted) {
+        State held = trial.held;
+        if (hasNeed[s]) {
+            cover(held, s);
+        }
+        int last = landing(at, s, held, outcome.held);
+        landing(at, s, parted ? trial.free : held, outcome.workFirst);
+        if (last >= 0 && held.landDay[last] >= 0) {
+            chain.follow(held, last, s, heldBy[s], critical);
         }
     }
 
@@ -122,29 +128,24 @@ final class Recorder {
         return day == LATER ? Outcome.LATER : day + asOf;
     }
 
-    private void answer(int at, State x, Outcome.Answer answer) {
-        for (int s = 0; s < ofStage.length; s++) {
-            int start = LATER;
-            for (int t : ofStage[s]) {
-                start = Math.min(start, x.startDay[t]);
-            }
-            int last = lastOf(x, s);
-            answer.stageStart[s][at] = date(start);
-            answer.stageLanding[s][at] = last < 0 ? Inputs.NONE : date(x.landDay[last]);
-        }
-        answer.firstUnderReserve[at] = date(x.number[FIRST_UNDER_RESERVE]);
-        answer.firstUnderZero[at] = date(x.number[FIRST_UNDER_ZERO]);
-    }
-
     /** The task of a stage that landed last, unfinished ones latest; -1 for a stage without tasks. */
-    private int lastOf(State x, int s) {
+    private int landing(int at, int s, State x, Outcome.Answer answer) {
+        int start = LATER;
         int last = -1;
         for (int t : ofStage[s]) {
+            start = Math.min(start, x.startDay[t]);
             if (last < 0 || x.landDay[t] >= x.landDay[last]) {
                 last = t;
             }
         }
+        answer.stageStart[s][at] = date(start);
+        answer.stageLanding[s][at] = last < 0 ? Inputs.NONE : date(x.landDay[last]);
         return last;
+    }
+
+    private void firstDays(int at, State x, Outcome.Answer answer) {
+        answer.firstUnderReserve[at] = date(x.number[FIRST_UNDER_RESERVE]);
+        answer.firstUnderZero[at] = date(x.number[FIRST_UNDER_ZERO]);
     }
 
     /** Adds the sums of this thread's trials to the outcome. */

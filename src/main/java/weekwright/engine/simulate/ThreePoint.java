@@ -85,7 +85,7 @@ public final class ThreePoint {
 
     /** Whole days: nearest, halves up, never under 0 (rule 10). */
     public static int wholeDays(double days) {
-        return StrictMath.max(0, (int) StrictMath.floor(days + 0.5));
+        return StrictMath.max(0, (int) Math.floor(days + 0.5));
     }
 
     /** Drawn whole days of a range. */

@@ -193,37 +193,30 @@ final class Work {
      * @return whether a stretch was worked
      */
     private boolean attempt(int t, int at, int own, int most) {
-        TaskTable tasks = setup.tasks;
-        int season = tasks.season[t];
-        if (season >= 0 && setup.seasons[season][today] != today) {
-            unlist(t, at);
-            x.account(t, setup.reasons.season, today);
-            flow.sleep(t, setup.seasons[season][today], setup.reasons.season);
-            return false;
+        int season = setup.tasks.season[t];
+        boolean closed = season >= 0 && setup.seasons[season][today] != today;
+        boolean missed = x.status[t] == OPEN && x.booked[t] != NO_DAY && x.booked[t] < today;
+        int reason = closed ? setup.reasons.season : missed ? setup.reasons.booking : fits(t, own, most);
+        boolean stuck = x.left[t] <= x.stop[t] && !closed && !missed;
+        if (reason == FITS && !stuck) {
+            work(t, at);
+            return true;
         }
-        if (x.status[t] == OPEN && x.booked[t] != NO_DAY && x.booked[t] < today) {
-            unlist(t, at);
-            x.account(t, setup.reasons.booking, today);
-            flow.place(t);
-            return false;
+        if (reason >= 0 && !stuck) {
+            x.account(t, reason, today);
         }
-        int reason = fits(t, own, most);
-        if (x.left[t] <= x.stop[t]) {
-            // short of material: only looked at to learn the day on which it was needed
-            if (reason == FITS) {
+        if (closed || missed || reason == FITS) {
+            unlist(t, at);
+            if (closed) {
+                flow.sleep(t, setup.seasons[season][today], reason);
+            } else if (missed) {
+                flow.place(t);
+            } else {
+                // short of material: only looked at to learn the day on which it was needed
                 needed(t);
-                unlist(t, at);
             }
-            return false;
         }
-        if (reason != FITS) {
-            if (reason >= 0) {
-                x.account(t, reason, today);
-            }
-            return false;
-        }
-        work(t, at);
-        return true;
+        return false;
     }
 
     private void unlist(int t, int at) {
@@ -234,8 +227,7 @@ final class Work {
     private void needed(int t) {
         for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
             int m = setup.lines.ofTask[i];
-            if (x.needDay[m] == LATER
-                    && (setup.lines.atShare[m] <= 0 || x.left[t] <= luck.leftAtShare(t, setup.lines.atShare[m]))) {
+            if (x.needDay[m] == LATER && x.left[t] <= luck.neededLeft[m]) {
                 x.needDay[m] = today;
             }
         }
