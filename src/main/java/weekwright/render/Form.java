@@ -55,6 +55,15 @@ public record Form(
         return errors.getOrDefault(name, "");
     }
 
+    /** Whether it is the first field with something wrong: it takes the focus, without script too. */
+    public boolean leads(String name) {
+        return errors.keySet().stream()
+                .filter(field -> !field.isEmpty())
+                .findFirst()
+                .map(name::equals)
+                .orElse(false);
+    }
+
     public boolean isRefused() {
         return !errors.isEmpty();
     }

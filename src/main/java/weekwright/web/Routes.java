@@ -46,6 +46,7 @@ import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
 import weekwright.web.kit.Page;
+import weekwright.web.log.LogAgainPage;
 import weekwright.web.log.LogEntryEditPage;
 import weekwright.web.log.LogPage;
 import weekwright.web.log.LogWeekPage;
@@ -106,6 +107,7 @@ public final class Routes {
                 form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
                 form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/log", Access.HELPER, new LogPage()),
+                form("/log/again", Access.HELPER, new LogAgainPage()),
                 sheet("/log/week", Access.HELPER, new LogWeekPage()),
                 form("/log/entries/{row}/edit", Access.HELPER, new LogEntryEditPage()),
                 form("/build", Access.HELPER, Access.CREW, new BuildPage()),

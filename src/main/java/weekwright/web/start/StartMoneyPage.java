@@ -167,6 +167,12 @@ public final class StartMoneyPage implements Page {
             return;
         }
         Stored<Weather> weather = SettingsStore.one(write, SettingsStore.WEATHER);
+        List<String> lost = weather.value().lost().list();
+        boolean asShown = winter.map(String::valueOf).orElse("").equals(days(lost, 0))
+                && summer.map(String::valueOf).orElse("").equals(days(lost, 6));
+        if (asShown) {
+            return; // twelve shares of the crew's own are not made two
+        }
         String[] shares = IntStream.rangeClosed(1, 12)
                 .mapToObj(month -> (month >= 4 && month <= 9 ? summer : winter).orElse(0))
                 .map(days -> BigDecimal.valueOf(days)

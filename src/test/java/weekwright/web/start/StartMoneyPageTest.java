@@ -56,5 +56,19 @@ class StartMoneyPageTest {
                         "\"120\" is not 0 to 100; write a percent",
                         "\"31\" is not 0 to 30; write days of a month");
         assertThat(refused.page().select("#level1").val()).isEqualTo("Beam");
+        assertThat(refused.page().select("[autofocus]").eachAttr("id")).containsExactly("level1_amount");
+        assertThat(refused.page().select("[role=alert] a").eachAttr("href"))
+                .containsExactly("#level1_amount", "#level2", "#put_by", "#winter");
+        assertThat(refused.page().select("#winter").attr("aria-describedby")).startsWith("winter-error");
+    }
+
+    @Test
+    void twelve_shares_of_the_crews_own_stay_where_the_days_shown_are_left_as_they_are() {
+        try (ServerFixture sample = ServerFixture.sample()) {
+            Visitor ilse = sample.as("ilse");
+            var before = sample.db().read(SettingsStore::get).weather();
+            assertThat(ilse.form(ilse.get("/start/money")).send().to()).isEqualTo("/ahead");
+            assertThat(sample.db().read(SettingsStore::get).weather()).isEqualTo(before);
+        }
     }
 }
