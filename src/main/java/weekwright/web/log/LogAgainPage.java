@@ -46,7 +46,9 @@ public final class LogAgainPage implements Page {
                 lines.add(new Form.Choice(field(entry), LogDay.what(read, entry.value())));
             }
             return new View(
-                    request.form("", values), last.stream().map(e -> e.value().date()).findFirst(), lines);
+                    request.form("", values),
+                    last.stream().map(e -> e.value().date()).findFirst(),
+                    lines);
         });
     }
 
@@ -60,8 +62,8 @@ public final class LogAgainPage implements Page {
         List<Stored<HoursEntry>> own =
                 HoursEntryStore.between(read, today.minusDays(DAYS_BACK), today.minusDays(1)).stream()
                         .filter(entry -> request.person()
-                                .map(person -> Choices.same(
-                                        person.id(), entry.value().crew()))
+                                .map(person ->
+                                        Choices.same(person.id(), entry.value().crew()))
                                 .orElse(false))
                         .toList();
         return own.isEmpty()
@@ -112,8 +114,7 @@ public final class LogAgainPage implements Page {
                 try {
                     remarks.addAll(LogHours.log(write, entry, request.today()).remarks());
                 } catch (Rejected rejected) {
-                    rejected.problems()
-                            .forEach(p -> faults.fault(field(one.getKey()), p.read(), p.rule(), p.remedy()));
+                    rejected.problems().forEach(p -> faults.fault(field(one.getKey()), p.read(), p.rule(), p.remedy()));
                 }
                 sum += one.getValue().minutes();
             }

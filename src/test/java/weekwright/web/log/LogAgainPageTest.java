@@ -24,8 +24,7 @@ class LogAgainPageTest {
         assertThat(page.page().select(".lead").text())
                 .isEqualTo("What you logged on 10 November, for today. Change the hours; an empty line is left out.");
         assertThat(ilse.form(page).value("hours5")).isEqualTo("6.5");
-        Visitor.Reply after =
-                ilse.follow(ilse.form(page).with("hours5", "5:15").send());
+        Visitor.Reply after = ilse.follow(ilse.form(page).with("hours5", "5:15").send());
         assertThat(after.page().select(".flash p").text()).isEqualTo("5¼ hours logged for today.");
         HoursEntry kept = server.db().read(HoursEntryStore.TABLE::values).get(5);
         assertThat(kept.crew() + " " + kept.date() + " " + kept.task().orElseThrow())
