@@ -63,6 +63,7 @@ final class Orders {
             int t = links.order[i];
             if (leads[t]) {
                 active[active.length - ++activeCount] = t;
+                drift[t] = 0;
                 for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
                     leads[links.inFrom[j]] = true;
                 }
@@ -278,10 +279,23 @@ final class Orders {
         if (activeCount < 0) {
             activate();
         }
+        int[] start = order.start;
+        int[] firstIn = setup.links.inStart;
+        int[] before = setup.links.inFrom;
         int open = 0;
         for (int i = 0; i < activeCount; i++) {
             int t = active[i];
-            drift[t] = driftOf(t, day);
+            if (x.status[t] != TaskTable.OPEN) {
+                drift[t] = driftOfBegun(t, day);
+            } else if (planned(t)) {
+                int end = firstIn[t + 1];
+                int j = firstIn[t];
+                int most = j == end ? 0 : drift[before[j]];
+                while (++j < end) {
+                    most = Math.max(most, drift[before[j]]);
+                }
+                drift[t] = Math.max(most, day - start[t]);
+            }
             if (x.status[t] < TaskTable.DONE) {
                 active[open++] = t;
             }
@@ -295,25 +309,21 @@ final class Orders {
         soonest();
     }
 
-    private int driftOf(int t, int day) {
-        if (order.start[t] == LATER || order.landing[t] == LATER) {
+    private boolean planned(int t) {
+        return order.start[t] != LATER && order.landing[t] != LATER;
+    }
+
+    private int driftOfBegun(int t, int day) {
+        if (!planned(t)) {
             return 0;
         }
         if (x.status[t] >= TaskTable.DONE) {
             return x.landDay[t] < 0 ? 0 : x.landDay[t] - order.landing[t];
         }
-        if (x.status[t] == TaskTable.UNDER_WAY) {
-            if (setup.tasks.wait[t]) {
-                return x.startDay[t] - order.start[t];
-            }
-            long length = order.landing[t] - Math.max(order.start[t], 0);
-            return day + (int) (length * x.left[t] / Math.max(1, luck.left[t])) - order.landing[t];
+        if (setup.tasks.wait[t]) {
+            return x.startDay[t] - order.start[t];
         }
-        LinkTable links = setup.links;
-        int most = NO_DAY;
-        for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
-            most = Math.max(most, drift[links.inFrom[j]]);
-        }
-        return Math.max(most == NO_DAY ? 0 : most, day - order.start[t]);
+        long length = order.landing[t] - Math.max(order.start[t], 0);
+        return day + (int) (length * x.left[t] / Math.max(1, luck.left[t])) - order.landing[t];
     }
 }
