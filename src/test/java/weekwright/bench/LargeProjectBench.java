@@ -105,7 +105,10 @@ public final class LargeProjectBench {
             } else {
                 task.hours(hours * 0.6, hours, hours * 1.9).story(6);
                 task.trades(random.nextInt(3) == 0 ? "iron" : "timber").hands(1 + random.nextInt(2), 1);
-                task.camera(List.of(Inputs.Camera.FIXED, Inputs.Camera.OPERATOR, Inputs.Camera.NONE).get(t % 3), 20);
+                task.camera(
+                        List.of(Inputs.Camera.FIXED, Inputs.Camera.OPERATOR, Inputs.Camera.NONE)
+                                .get(t % 3),
+                        20);
                 if (random.nextInt(3) == 0) {
                     task.outdoors();
                 }
@@ -126,7 +129,8 @@ public final class LargeProjectBench {
                 }
             }
             if (!wait && t % 2 == 0 && t >= tasks * 7 / 100) {
-                project.material(ProjectInputs.line("m" + t, "t" + t, 20_000 + random.nextInt(60_000), 20 + t % 50, 30));
+                project.material(
+                        ProjectInputs.line("m" + t, "t" + t, 20_000 + random.nextInt(60_000), 20 + t % 50, 30));
             }
             if (!wait && t % 6 == 3 && t >= tasks * 7 / 100) {
                 LocalDate slot = LocalDate.of(2027, 3, 5).plusWeeks((long) t * months * 4 / tasks);

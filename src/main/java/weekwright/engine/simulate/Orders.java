@@ -8,7 +8,6 @@ import static weekwright.engine.simulate.State.NOT_DUE;
 import static weekwright.engine.simulate.State.OWED;
 import static weekwright.engine.simulate.State.SPENT;
 import static weekwright.engine.simulate.State.TO_ORDER;
-import static weekwright.engine.simulate.TaskTable.NO_DAY;
 
 import java.util.Arrays;
 import weekwright.engine.Outcome.Count;
