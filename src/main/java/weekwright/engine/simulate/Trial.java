@@ -111,23 +111,24 @@ final class Trial {
     }
 
     private void days(int from, boolean hold) {
-        for (int day = from; day < setup.calendar.days; day++) {
+        int day = from;
+        for (; day < setup.calendar.days && (x.number[State.OPEN_TASKS] > 0 || editing.busy()); day++) {
             today = day;
-            boolean built = x.number[State.OPEN_TASKS] == 0 && !editing.busy();
-            if (built && !cash.moves(day)) {
-                continue;
-            }
             cash.morning(day);
             orders.morning(day);
-            if (built) {
-                // nothing is left to build or to edit: only money and slots go on
+            flow.morning(day);
+            orders.day(day, hold);
+            rest(day);
+        }
+        // nothing is left to build or to edit, and nothing will be: only money and slots go on
+        for (; day < setup.calendar.days; day++) {
+            if (cash.moves(day)) {
+                today = day;
+                cash.morning(day);
+                orders.morning(day);
                 orders.day(day, hold);
                 editing.evening(day);
                 cash.evening(day);
-            } else {
-                flow.morning(day);
-                orders.day(day, hold);
-                rest(day);
             }
         }
     }
