@@ -43,10 +43,11 @@ public final class Markdown {
             .set(TaskListExtension.ITEM_DONE_MARKER, "<span class=\"tick done\">done:</span> ")
             .set(TaskListExtension.ITEM_NOT_DONE_MARKER, "<span class=\"tick open\">to do:</span> ")
             .set(HtmlRenderer.ESCAPE_HTML, true)
+            .set(HtmlRenderer.PERCENT_ENCODE_URLS, true)
             .set(HtmlRenderer.SUPPRESSED_LINKS, "(?i)(javascript|data|vbscript):.*")
             .toImmutable();
     private static final Parser PARSER = Parser.builder(OPTIONS).build();
-    private static final HtmlRenderer RENDERER = HtmlRenderer.builder(OPTIONS).build();
+    private static final HtmlRenderer RENDERER = renderer(OPTIONS);
 
     /** A note's own title is the page's h1, so its headings begin at h2. */
     private static final PolicyFactory POLICY = new HtmlPolicyBuilder()
@@ -104,6 +105,18 @@ public final class Markdown {
             .toFactory();
 
     private Markdown() {}
+
+    private static HtmlRenderer renderer(DataHolder options) {
+        return HtmlRenderer.builder(options)
+                .nodeRendererFactory(unused -> new CodeSpans())
+                .build();
+    }
+
+    /** HTML as the specification of CommonMark has it: HTML in the text passes, nothing is cleaned. Never for a page. */
+    static String asSpecified(String text) {
+        return renderer(OPTIONS.toMutable().set(HtmlRenderer.ESCAPE_HTML, false).toImmutable())
+                .render(PARSER.parse(text));
+    }
 
     /** HTML of a note's text. */
     public static String html(String text) {
