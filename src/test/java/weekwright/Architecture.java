@@ -35,6 +35,7 @@ final class Architecture {
     /** Each library by the start of its class names, and who may use it. */
     private static final Map<String, Predicate<JavaClass>> HOMES = Map.ofEntries(
             Map.entry("io.javalin.", in("web")),
+            Map.entry("com.password4j.", in("account")),
             Map.entry("org.eclipse.jetty.", in("web")),
             Map.entry("jakarta.servlet.", in("web")),
             Map.entry("org.jdbi.", in("db").or(named("Store"))),

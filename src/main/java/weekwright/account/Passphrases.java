@@ -1,5 +1,7 @@
 package weekwright.account;
 
+import com.password4j.Argon2Function;
+import com.password4j.types.Argon2;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -18,18 +20,17 @@ import java.util.regex.Pattern;
 public final class Passphrases {
     private static final int TAG = 32;
     private static final int SALT = 16;
-    private static final byte[] NONE = {};
     private static final Pattern STORED =
             Pattern.compile("\\$argon2id\\$v=19\\$m=(\\d{1,7}),t=(\\d{1,3}),p=(\\d{1,2})\\$([^$]+)\\$([^$]+)");
 
-    private final Argon2 argon2;
+    private final Argon2Function argon2;
     private final SecureRandom random = new SecureRandom();
     private final Semaphore atOnce = new Semaphore(2, true);
     private final String nobodys;
 
     /** @param kibibytes of memory for each hash */
     public Passphrases(int kibibytes, int passes) {
-        argon2 = new Argon2(kibibytes, passes, 1);
+        argon2 = function(kibibytes, passes, 1, TAG);
         nobodys = hash("nobody has this one");
     }
 
@@ -42,8 +43,8 @@ public final class Passphrases {
     public String hash(String passphrase) {
         byte[] salt = new byte[SALT];
         random.nextBytes(salt);
-        return "$argon2id$v=19$m=" + argon2.kibibytes() + ",t=" + argon2.passes() + ",p=" + argon2.lanes() + "$"
-                + base64(salt) + "$" + base64(tag(argon2, TAG, passphrase, salt));
+        return "$argon2id$v=19$m=" + argon2.getMemory() + ",t=" + argon2.getIterations() + ",p="
+                + argon2.getParallelism() + "$" + base64(salt) + "$" + base64(tag(argon2, passphrase, salt));
     }
 
     /** Whether it is the passphrase; without a stored text the same work is done and it is not. */
@@ -52,24 +53,33 @@ public final class Passphrases {
         if (!parts.matches()) {
             throw new IllegalStateException("a stored passphrase cannot be read");
         }
-        Argon2 then = new Argon2(
-                Integer.parseInt(parts.group(1)), Integer.parseInt(parts.group(2)), Integer.parseInt(parts.group(3)));
         byte[] tag = Base64.getDecoder().decode(parts.group(5));
-        byte[] typed = tag(then, tag.length, passphrase, Base64.getDecoder().decode(parts.group(4)));
+        Argon2Function then = function(
+                Integer.parseInt(parts.group(1)),
+                Integer.parseInt(parts.group(2)),
+                Integer.parseInt(parts.group(3)),
+                tag.length);
+        byte[] typed = tag(then, passphrase, Base64.getDecoder().decode(parts.group(4)));
         return MessageDigest.isEqual(tag, typed) & stored.isPresent();
     }
 
     /** Whether the stored text was made at another cost than this, so that it is to be made anew. */
     public boolean outdated(String stored) {
-        return !stored.startsWith(
-                "$argon2id$v=19$m=" + argon2.kibibytes() + ",t=" + argon2.passes() + ",p=" + argon2.lanes() + "$");
+        return !stored.startsWith("$argon2id$v=19$m=" + argon2.getMemory() + ",t=" + argon2.getIterations() + ",p="
+                + argon2.getParallelism() + "$");
     }
 
-    private byte[] tag(Argon2 cost, int length, String passphrase, byte[] salt) {
+    /** Argon2id, version 1.3 of RFC 9106. */
+    static Argon2Function function(int kibibytes, int passes, int lanes, int length) {
+        return Argon2Function.getInstance(
+                kibibytes, passes, lanes, length, Argon2.ID, Argon2Function.ARGON2_VERSION_13);
+    }
+
+    private byte[] tag(Argon2Function cost, String passphrase, byte[] salt) {
         byte[] typed = Normalizer.normalize(passphrase, Normalizer.Form.NFC).getBytes(StandardCharsets.UTF_8);
         atOnce.acquireUninterruptibly();
         try {
-            return cost.tag(length, typed, salt, NONE, NONE);
+            return cost.hash(typed, salt).getBytes();
         } finally {
             atOnce.release();
         }

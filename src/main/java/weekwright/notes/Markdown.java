@@ -1,15 +1,21 @@
 package weekwright.notes;
 
+import com.vladsch.flexmark.ast.Code;
 import com.vladsch.flexmark.ext.footnotes.FootnoteExtension;
 import com.vladsch.flexmark.ext.gfm.strikethrough.StrikethroughExtension;
 import com.vladsch.flexmark.ext.gfm.tasklist.TaskListExtension;
 import com.vladsch.flexmark.ext.tables.TablesExtension;
 import com.vladsch.flexmark.html.HtmlRenderer;
+import com.vladsch.flexmark.html.HtmlWriter;
+import com.vladsch.flexmark.html.renderer.NodeRenderer;
+import com.vladsch.flexmark.html.renderer.NodeRendererContext;
+import com.vladsch.flexmark.html.renderer.NodeRenderingHandler;
 import com.vladsch.flexmark.parser.Parser;
 import com.vladsch.flexmark.util.data.DataHolder;
 import com.vladsch.flexmark.util.data.MutableDataSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.owasp.html.HtmlPolicyBuilder;
 import org.owasp.html.PolicyFactory;
@@ -161,5 +167,26 @@ public final class Markdown {
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&#34;");
+    }
+
+    /**
+     * Code within a line as CommonMark 0.31.2 section 6.1 has it: line ends become blanks, one blank at either end goes
+     * unless all are blanks, and blanks within stay. The parser's own renderer folds them.
+     */
+    private static final class CodeSpans implements NodeRenderer {
+        @Override
+        public Set<NodeRenderingHandler<?>> getNodeRenderingHandlers() {
+            return Set.of(new NodeRenderingHandler<>(Code.class, CodeSpans::write));
+        }
+
+        private static void write(Code code, NodeRendererContext context, HtmlWriter html) {
+            String text = code.getText().toString().replace('\n', ' ');
+            if (text.length() > 1 && text.startsWith(" ") && text.endsWith(" ") && !text.isBlank()) {
+                text = text.substring(1, text.length() - 1);
+            }
+            html.withAttr().tag("code");
+            html.text(text);
+            html.tag("/code");
+        }
     }
 }

@@ -18,12 +18,16 @@ import org.junit.jupiter.api.Test;
 class CommonMarkTest {
     /** The examples that come out otherwise, by section and number within it, and why; no option of the parser mends them. */
     private static final Map<String, String> OTHERWISE = new TreeMap<>(Map.ofEntries(
-            Map.entry("Entity and numeric character references 4", "a reference with eight digits is read as a letter unknown"),
+            Map.entry(
+                    "Entity and numeric character references 4",
+                    "a reference with eight digits is read as a letter unknown"),
             Map.entry("Fenced code blocks 28", "backticks in the first line of a fence of tildes are refused"),
             Map.entry("HTML blocks 24", "a textarea ends at a blank line; notes show HTML as text anyway"),
             Map.entry("Link reference definitions 4", "an address in angle brackets may hold no blank"),
             Map.entry("Link reference definitions 10", "a title need not be parted by a blank"),
-            Map.entry("Link reference definitions 24", "a definition over a heading's underline is taken for the heading"),
+            Map.entry(
+                    "Link reference definitions 24",
+                    "a definition over a heading's underline is taken for the heading"),
             Map.entry("Link reference definitions 25", "as before"),
             Map.entry("Lists 12", "an item set in by four blanks is still an item of the list"),
             Map.entry("Lists 13", "as before, with numbers"),
@@ -47,7 +51,8 @@ class CommonMarkTest {
             String source = example.getSource().replace('\u2192', '\t');
             String html = example.getHtml().replace('\u2192', '\t');
             if (!Markdown.asSpecified(source).equals(html)) {
-                otherwise.add(example.toString().replaceAll("File \"spec.txt\" section \"(.*)\" example ([0-9]+)", "$1 $2"));
+                otherwise.add(
+                        example.toString().replaceAll("File \"spec.txt\" section \"(.*)\" example ([0-9]+)", "$1 $2"));
             }
         }
         assertThat(otherwise).containsExactlyElementsOf(OTHERWISE.keySet());
@@ -55,6 +60,7 @@ class CommonMarkTest {
 
     @Test
     void code_within_a_line_keeps_its_blanks() {
-        assertThat(Markdown.html("Set `a  =  b` and `` `x` ``.")).isEqualTo("<p>Set <code>a  &#61;  b</code> and <code>&#96;x&#96;</code>.</p>\n");
+        assertThat(Markdown.html("Set `a  =  b` and `` `x` ``."))
+                .isEqualTo("<p>Set <code>a  &#61;  b</code> and <code>&#96;x&#96;</code>.</p>\n");
     }
 }
