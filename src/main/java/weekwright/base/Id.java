@@ -18,6 +18,11 @@ public record Id(String value) implements Comparable<Id> {
         return new Id(text);
     }
 
+    /** Whether a text has the form of an id. */
+    public static boolean isOne(String text) {
+        return GRAMMAR.matcher(text).matches();
+    }
+
     /** The form under which two ids are the same. */
     public String folded() {
         return value.toLowerCase(Locale.ROOT);

@@ -36,7 +36,12 @@ import weekwright.web.crew.CrewMemberEditPage;
 import weekwright.web.crew.CrewMembersNewPage;
 import weekwright.web.crew.CrewPage;
 import weekwright.web.crew.CrewSettingsPage;
+import weekwright.web.episodes.EpisodeEditPage;
 import weekwright.web.episodes.EpisodePage;
+import weekwright.web.episodes.EpisodeRemovePage;
+import weekwright.web.episodes.EpisodeShotEditPage;
+import weekwright.web.episodes.EpisodeShotsNewPage;
+import weekwright.web.episodes.EpisodesNewPage;
 import weekwright.web.episodes.EpisodesPage;
 import weekwright.web.funds.FundsBalancePage;
 import weekwright.web.funds.FundsCostsNewPage;
@@ -133,7 +138,12 @@ public final class Routes {
                 form("/build/equipment/new", Access.CREW, new BuildEquipmentNewPage()),
                 form("/build/equipment/{id}/edit", Access.CREW, new BuildEquipmentEditPage()),
                 form("/episodes", Access.CREW, new EpisodesPage()),
+                form("/episodes/new", Access.CREW, new EpisodesNewPage()),
                 form("/episodes/{id}", Access.CREW, new EpisodePage()),
+                form("/episodes/{id}/edit", Access.CREW, new EpisodeEditPage()),
+                form("/episodes/{id}/remove", Access.CREW, new EpisodeRemovePage()),
+                form("/episodes/{id}/shots/new", Access.CREW, new EpisodeShotsNewPage()),
+                form("/episodes/{id}/shots/{row}/edit", Access.CREW, new EpisodeShotEditPage()),
                 sheet("/funds", Access.CREW, new FundsPage()),
                 form("/funds/costs/new", Access.CREW, new FundsCostsNewPage()),
                 form("/funds/supporters", Access.CREW, new FundsSupportersPage()),

@@ -16,6 +16,7 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.Remarks;
 
 /** The tasks of a stage as one table to type in; a block from a spreadsheet can be pasted. All of it is saved, or nothing. */
 public final class BuildStageTasksEditPage implements Page {
@@ -76,7 +77,7 @@ public final class BuildStageTasksEditPage implements Page {
             SaveTasks.Saved saved = SaveTasks.save(write, rows, request.today());
             return Saved.to("/build/stages/" + stage.id())
                     .saying(said(saved)
-                            + StockFields.said(
+                            + Remarks.said(
                                     saved.remarks().stream().distinct().limit(5).toList()));
         });
     }

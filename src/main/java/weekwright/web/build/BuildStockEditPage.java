@@ -24,6 +24,7 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.Remarks;
 
 /** Changes what lies in the yard, says which lines it covers, or takes it off the list. */
 public final class BuildStockEditPage implements Page {
@@ -124,7 +125,7 @@ public final class BuildStockEditPage implements Page {
                     return Saved.to(here)
                             .saying(line.value().item()
                                     + (cover ? " is taken from the yard." : " has to come from elsewhere again.")
-                                    + StockFields.said(kept.remarks()));
+                                    + Remarks.said(kept.remarks()));
                 });
             }
             default -> {

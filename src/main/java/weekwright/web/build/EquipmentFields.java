@@ -21,6 +21,7 @@ import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.Remarks;
 
 /** The form of a machine or a set of things, for adding one and for changing one. */
 final class EquipmentFields {
@@ -61,7 +62,7 @@ final class EquipmentFields {
             Id id = Ids.word(read.orElseThrow().name(), EquipmentStore.TABLE.ids(write));
             Equipment one = Shape.of(Equipment.class).with(read.get(), "id", id);
             SaveEquipment.Saved kept = SaveEquipment.save(write, Optional.empty(), one);
-            return Saved.to("/build/equipment").saying(one.name() + " is listed." + StockFields.said(kept.remarks()));
+            return Saved.to("/build/equipment").saying(one.name() + " is listed." + Remarks.said(kept.remarks()));
         });
     }
 
@@ -74,7 +75,7 @@ final class EquipmentFields {
             SaveEquipment.Saved kept =
                     SaveEquipment.save(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow());
             return Saved.to("/build/equipment")
-                    .saying(edited.get().name() + " is changed." + StockFields.said(kept.remarks()));
+                    .saying(edited.get().name() + " is changed." + Remarks.said(kept.remarks()));
         });
     }
 }

@@ -20,6 +20,7 @@ import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.Remarks;
 
 /** The form of a material line, for adding one and for changing one. */
 final class MaterialFields {
@@ -101,7 +102,7 @@ final class MaterialFields {
                     .with(read.orElseThrow(), "id", Id.next("mat", MaterialStore.TABLE.ids(write)));
             SaveMaterial.Saved kept = SaveMaterial.save(write, Optional.empty(), line, request.today());
             return Saved.to("/build/tasks/" + line.task())
-                    .saying(line.item() + " is listed." + StockFields.said(kept.remarks()));
+                    .saying(line.item() + " is listed." + Remarks.said(kept.remarks()));
         });
     }
 
@@ -112,7 +113,7 @@ final class MaterialFields {
             SaveMaterial.Saved kept = SaveMaterial.save(
                     write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow(), request.today());
             return Saved.to("/build/materials/" + old.value().id())
-                    .saying("The line is changed." + StockFields.said(kept.remarks()));
+                    .saying("The line is changed." + Remarks.said(kept.remarks()));
         });
     }
 }

@@ -1,17 +1,14 @@
 package weekwright.web.build;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
-import weekwright.base.Problem;
 import weekwright.base.Shape;
 import weekwright.build.Shown;
 import weekwright.db.Stored;
 import weekwright.funds.SaveStockItem;
 import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -37,18 +34,6 @@ final class StockFields {
     };
 
     private StockFields() {}
-
-    /** The sentences of remarks, one after the other, each with a blank before it. */
-    static String said(List<Problem> remarks) {
-        StringBuilder text = new StringBuilder();
-        for (Problem remark : remarks) {
-            String of = remark.read().isEmpty() && !remark.column().isEmpty()
-                    ? remark.column().replace('_', ' ') + " "
-                    : "";
-            text.append(' ').append(Formats.sentence(of + remark.sentence())).append('.');
-        }
-        return text.toString();
-    }
 
     static Answer add(Request request) throws Exception {
         FormReader form = request.form();

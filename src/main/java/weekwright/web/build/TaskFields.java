@@ -33,6 +33,7 @@ import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.Remarks;
 
 /** The form of a task with what it follows, for adding one and for changing one. */
 final class TaskFields {
@@ -134,7 +135,7 @@ final class TaskFields {
                     .map(link -> Shape.of(Link.class).with(link, "task", id))
                     .toList();
             SaveTask.Saved kept = SaveTask.save(write, Optional.empty(), task, own, request.today());
-            return Saved.to("/build/tasks/" + id).saying("The task is added." + StockFields.said(kept.remarks()));
+            return Saved.to("/build/tasks/" + id).saying("The task is added." + Remarks.said(kept.remarks()));
         });
     }
 
@@ -165,7 +166,7 @@ final class TaskFields {
                     links,
                     request.today());
             return Saved.to("/build/tasks/" + old.value().id())
-                    .saying("The task is changed." + StockFields.said(kept.remarks()));
+                    .saying("The task is changed." + Remarks.said(kept.remarks()));
         });
     }
 

@@ -46,6 +46,7 @@ public final class EpisodePage implements Page {
     public record View(
             Form form,
             Form shotForm,
+            String id,
             String above,
             String title,
             String lead,
@@ -93,6 +94,7 @@ public final class EpisodePage implements Page {
                             first.values(),
                             first.errors()),
                     request.form("capture"),
+                    episode.id().value(),
                     above(episode, formats),
                     episode.title(),
                     lead(request, episode, steps, forecast, formats),
@@ -211,7 +213,7 @@ public final class EpisodePage implements Page {
                 .toList();
     }
 
-    private static Stored<Episode> episode(Request request) {
+    static Stored<Episode> episode(Request request) {
         return request.read(read -> EpisodeStore.TABLE.find(read, request.id("id")))
                 .orElseThrow(() -> new NotFound("There is no episode " + request.part("id") + "."));
     }
