@@ -45,7 +45,16 @@ import weekwright.web.episodes.EpisodesNewPage;
 import weekwright.web.episodes.EpisodesPage;
 import weekwright.web.funds.FundsBalancePage;
 import weekwright.web.funds.FundsCostsNewPage;
+import weekwright.web.funds.FundsEntriesNewPage;
+import weekwright.web.funds.FundsEntryEditPage;
+import weekwright.web.funds.FundsLedgerPage;
+import weekwright.web.funds.FundsLevelEditPage;
+import weekwright.web.funds.FundsLevelsNewPage;
+import weekwright.web.funds.FundsLevelsPage;
 import weekwright.web.funds.FundsPage;
+import weekwright.web.funds.FundsRegularEditPage;
+import weekwright.web.funds.FundsRegularNewPage;
+import weekwright.web.funds.FundsRegularPage;
 import weekwright.web.funds.FundsSupportersPage;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
@@ -146,6 +155,15 @@ public final class Routes {
                 form("/episodes/{id}/shots/{row}/edit", Access.CREW, new EpisodeShotEditPage()),
                 sheet("/funds", Access.CREW, new FundsPage()),
                 form("/funds/costs/new", Access.CREW, new FundsCostsNewPage()),
+                sheet("/funds/ledger", Access.CREW, new FundsLedgerPage()),
+                form("/funds/entries/new", Access.CREW, new FundsEntriesNewPage()),
+                form("/funds/entries/{row}/edit", Access.CREW, new FundsEntryEditPage()),
+                sheet("/funds/regular", Access.CREW, new FundsRegularPage()),
+                form("/funds/regular/new", Access.CREW, new FundsRegularNewPage()),
+                form("/funds/regular/{id}/edit", Access.CREW, new FundsRegularEditPage()),
+                sheet("/funds/levels", Access.CREW, new FundsLevelsPage()),
+                form("/funds/levels/new", Access.CREW, new FundsLevelsNewPage()),
+                form("/funds/levels/{id}/edit", Access.CREW, new FundsLevelEditPage()),
                 form("/funds/supporters", Access.CREW, new FundsSupportersPage()),
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),

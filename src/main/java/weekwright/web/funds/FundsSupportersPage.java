@@ -68,9 +68,19 @@ public final class FundsSupportersPage implements Page {
                     month.toString(),
                     Formats.monthYear(month.atDay(1)),
                     levels,
-                    month.minusMonths(1).toString(),
+                    month.isAfter(first(request, read)) ? month.minusMonths(1).toString() : "",
                     month.isBefore(now) ? month.plusMonths(1).toString() : "");
         });
+    }
+
+    /** The month in which the project began, or the first that was counted where that is earlier. */
+    private static YearMonth first(Request request, Read read) {
+        YearMonth began = YearMonth.from(request.settings().project().started());
+        return SupporterMonthStore.TABLE.values(read).stream()
+                .map(SupporterMonth::month)
+                .min(YearMonth::compareTo)
+                .filter(month -> month.isBefore(began))
+                .orElse(began);
     }
 
     private static YearMonth month(Request request, YearMonth now) {

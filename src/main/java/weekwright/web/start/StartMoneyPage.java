@@ -23,9 +23,9 @@ import weekwright.build.Weather;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
-import weekwright.funds.AddPledgeLevel;
 import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
+import weekwright.funds.SavePledgeLevel;
 import weekwright.funds.SetSupporters;
 import weekwright.funds.SupporterMonth;
 import weekwright.render.Form;
@@ -99,7 +99,8 @@ public final class StartMoneyPage implements Page {
             for (Row row : rows) {
                 StartBuildPage.told(problems, row.field(), () -> {
                     Id id = Ids.word(row.name(), PledgeLevelStore.TABLE.ids(write));
-                    AddPledgeLevel.add(write, level(id, row, charged.orElse(PledgeLevel.Charged.MONTH)));
+                    SavePledgeLevel.save(
+                            write, Optional.empty(), level(id, row, charged.orElse(PledgeLevel.Charged.MONTH)));
                     counts.add(new SupporterMonth(
                             YearMonth.from(today), id, row.supporters(), Optional.empty(), Optional.empty(), false));
                 });

@@ -1,0 +1,69 @@
+package weekwright.funds;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import weekwright.base.Money;
+import weekwright.base.Problem;
+import weekwright.base.Problems;
+import weekwright.base.Rejected;
+import weekwright.build.Faults;
+import weekwright.build.References;
+import weekwright.build.Said;
+import weekwright.build.Settings;
+import weekwright.build.SettingsStore;
+import weekwright.build.Shown;
+import weekwright.db.Stale;
+import weekwright.db.Stored;
+import weekwright.db.Write;
+
+/** Enters any row into the books, or changes one. */
+public final class SaveLedgerEntry {
+    private SaveLedgerEntry() {}
+
+    /** The row as it was kept, and what was odd but possible. */
+    public record Saved(Stored<LedgerEntry> entry, List<Problem> remarks) {}
+
+    /**
+     * @param shown the row that is changed; empty adds
+     * @param today in the project's zone
+     */
+    public static Saved save(Write write, Optional<Shown> shown, LedgerEntry entry, LocalDate today)
+            throws Rejected, Stale {
+        Settings settings = SettingsStore.get(write);
+        Problems problems = new Problems();
+        boolean counted = entry.kind() == LedgerEntry.Kind.COUNTED;
+        if (entry.amount().equals(Money.ZERO) && !counted) {
+            problems.fault("amount", "0", "is nothing", "write what was paid or came in");
+        }
+        if (entry.date().isAfter(today)) {
+            problems.fault(
+                    "date", Said.day(entry.date()), "is after today, " + Said.day(today), "enter it once it is so");
+        }
+        if (entry.date().isBefore(settings.openingDate())) {
+            problems.fault(
+                    "date",
+                    Said.day(entry.date()),
+                    "is before the books open",
+                    "write a day from " + Said.day(settings.openingDate()) + " on");
+        }
+        boolean twice = counted
+                && LedgerEntryStore.TABLE.where(write, "date", entry.date().toString()).stream()
+                        .filter(other -> shown.map(s -> s.row() != other.row()).orElse(true))
+                        .map(Stored::value)
+                        .anyMatch(other -> other.kind() == LedgerEntry.Kind.COUNTED
+                                && other.account().equals(entry.account()));
+        if (twice) {
+            problems.fault("date", Said.day(entry.date()), "has a counted balance already", "write another day");
+        }
+        LedgerRules.check(entry, settings.moneyDigits(), problems);
+        References.check(write, LedgerEntryStore.TABLE.shape(), entry, problems);
+        Faults.refuse(problems);
+        return new Saved(
+                shown.isPresent()
+                        ? LedgerEntryStore.TABLE.update(
+                                write, shown.get().row(), shown.get().version(), entry)
+                        : LedgerEntryStore.TABLE.insert(write, entry),
+                problems.remarks());
+    }
+}

@@ -1,0 +1,61 @@
+package weekwright.web.funds;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Shape;
+import weekwright.build.Ids;
+import weekwright.build.Shown;
+import weekwright.db.Stored;
+import weekwright.funds.PledgeLevel;
+import weekwright.funds.PledgeLevelStore;
+import weekwright.funds.SavePledgeLevel;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
+
+/** The form of a pledge level, for adding one and for changing one. */
+final class LevelFields {
+    private static final String[] COLUMNS = {
+        "name", "amount", "charged", "fee_percent", "fee_fixed", "declined", "payout_days"
+    };
+
+    private LevelFields() {}
+
+    /** What the fields are chosen from. */
+    record Lists(List<Form.Choice> charged, String currency) {}
+
+    static Lists lists(Request request) {
+        return new Lists(
+                Choices.words(
+                        PledgeLevel.Charged.class,
+                        Map.of(
+                                PledgeLevel.Charged.MONTH, "on the first of each month",
+                                PledgeLevel.Charged.EPISODE, "for each published episode")),
+                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+    }
+
+    static Answer add(Request request) throws Exception {
+        FormReader form = request.form();
+        Optional<PledgeLevel> read = form.record(PledgeLevel.class, Map.of("id", "new"), COLUMNS);
+        return request.save(write -> {
+            PledgeLevel level = Shape.of(PledgeLevel.class)
+                    .with(read.orElseThrow(), "id", Ids.word(read.get().name(), PledgeLevelStore.TABLE.ids(write)));
+            SavePledgeLevel.save(write, Optional.empty(), level);
+            return Saved.to("/funds/levels").saying(level.name() + " can be pledged. Now count its supporters.");
+        });
+    }
+
+    static Answer change(Request request, Stored<PledgeLevel> old) throws Exception {
+        FormReader form = request.form();
+        Optional<PledgeLevel> edited = form.edited(old.value(), COLUMNS);
+        return request.save(write -> {
+            SavePledgeLevel.save(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow());
+            return Saved.to("/funds/levels").saying(edited.get().name() + " is changed.");
+        });
+    }
+}

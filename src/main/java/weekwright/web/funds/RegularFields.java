@@ -1,0 +1,63 @@
+package weekwright.web.funds;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Money;
+import weekwright.base.Shape;
+import weekwright.build.ReferenceStore;
+import weekwright.build.Shown;
+import weekwright.db.Stored;
+import weekwright.funds.RegularItem;
+import weekwright.funds.RegularItemStore;
+import weekwright.funds.SaveRegularItem;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
+
+/** The form of what comes again, for adding and for changing it. */
+final class RegularFields {
+    private static final String[] COLUMNS = {"name", "every", "spread", "from", "to"};
+    private static final Shape<RegularItem> SHAPE = Shape.of(RegularItem.class);
+
+    private RegularFields() {}
+
+    /** What the fields are chosen from. */
+    record Lists(List<Form.Choice> ways, List<Form.Choice> every, String currency) {}
+
+    static Lists lists(Request request) {
+        return new Lists(
+                Flow.choices(),
+                Choices.words(RegularItem.Every.class, Map.of(RegularItem.Every.EPISODE, "published episode")),
+                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+    }
+
+    static Answer add(Request request) throws Exception {
+        FormReader form = request.form();
+        Optional<Money> amount = Flow.read(form);
+        Optional<RegularItem> read = form.record(RegularItem.class, Map.of("id", "new", "amount", "0"), COLUMNS);
+        return request.save(write -> {
+            RegularItem item = SHAPE.with(
+                    read.orElseThrow(), "id", ReferenceStore.unusedId(write, RegularItemStore.TABLE.name(), "r"));
+            SaveRegularItem.save(write, Optional.empty(), SHAPE.with(item, "amount", amount.orElseThrow()));
+            return Saved.to("/funds/regular").saying(item.name() + " is on the list.");
+        });
+    }
+
+    static Answer change(Request request, Stored<RegularItem> old) throws Exception {
+        FormReader form = request.form();
+        Optional<Money> amount = Flow.read(form);
+        Optional<RegularItem> edited = form.edited(old.value(), COLUMNS);
+        return request.save(write -> {
+            SaveRegularItem.save(
+                    write,
+                    Optional.of(new Shown(old.row(), form.version())),
+                    SHAPE.with(edited.orElseThrow(), "amount", amount.orElseThrow()));
+            return Saved.to("/funds/regular").saying(edited.get().name() + " is changed.");
+        });
+    }
+}
