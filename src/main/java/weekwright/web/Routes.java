@@ -31,11 +31,25 @@ import weekwright.web.build.BuildTaskPage;
 import weekwright.web.build.BuildTaskRemovePage;
 import weekwright.web.build.BuildTaskSplitPage;
 import weekwright.web.build.BuildTasksNewPage;
+import weekwright.web.crew.CrewCautionEditPage;
+import weekwright.web.crew.CrewCautionsNewPage;
+import weekwright.web.crew.CrewDaysPage;
+import weekwright.web.crew.CrewGatheringEditPage;
+import weekwright.web.crew.CrewGatheringsNewPage;
+import weekwright.web.crew.CrewHourEditPage;
+import weekwright.web.crew.CrewHoursNewPage;
+import weekwright.web.crew.CrewIncidentEditPage;
+import weekwright.web.crew.CrewIncidentsNewPage;
 import weekwright.web.crew.CrewLogInsPage;
 import weekwright.web.crew.CrewMemberEditPage;
 import weekwright.web.crew.CrewMembersNewPage;
+import weekwright.web.crew.CrewOffEditPage;
+import weekwright.web.crew.CrewOffNewPage;
 import weekwright.web.crew.CrewPage;
+import weekwright.web.crew.CrewSafetyPage;
 import weekwright.web.crew.CrewSettingsPage;
+import weekwright.web.crew.CrewStoppedEditPage;
+import weekwright.web.crew.CrewStoppedNewPage;
 import weekwright.web.episodes.EpisodeEditPage;
 import weekwright.web.episodes.EpisodePage;
 import weekwright.web.episodes.EpisodeRemovePage;
@@ -172,6 +186,20 @@ public final class Routes {
                 form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
                 form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),
                 form("/crew/log-ins", Access.CREW, new CrewLogInsPage()),
+                sheet("/crew/days", Access.CREW, new CrewDaysPage()),
+                sheet("/crew/safety", Access.CREW, new CrewSafetyPage()),
+                form("/crew/off/new", Access.CREW, new CrewOffNewPage()),
+                form("/crew/off/{row}/edit", Access.CREW, new CrewOffEditPage()),
+                form("/crew/hours/new", Access.CREW, new CrewHoursNewPage()),
+                form("/crew/hours/{row}/edit", Access.CREW, new CrewHourEditPage()),
+                form("/crew/stopped/new", Access.CREW, new CrewStoppedNewPage()),
+                form("/crew/stopped/{row}/edit", Access.CREW, new CrewStoppedEditPage()),
+                form("/crew/gatherings/new", Access.CREW, new CrewGatheringsNewPage()),
+                form("/crew/gatherings/{row}/edit", Access.CREW, new CrewGatheringEditPage()),
+                form("/crew/incidents/new", Access.CREW, new CrewIncidentsNewPage()),
+                form("/crew/incidents/{row}/edit", Access.CREW, new CrewIncidentEditPage()),
+                form("/crew/cautions/new", Access.CREW, new CrewCautionsNewPage()),
+                form("/crew/cautions/{row}/edit", Access.CREW, new CrewCautionEditPage()),
                 form("/crew/settings", Access.CREW, new CrewSettingsPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),

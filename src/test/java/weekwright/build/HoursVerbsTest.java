@@ -216,8 +216,9 @@ class HoursVerbsTest {
     void a_day_on_which_nothing_was_done_is_kept_with_its_reason() throws Exception {
         var stopped = db.write(
                 "ilse",
-                write -> NothingDone.record(
+                write -> SaveStopped.save(
                         write,
+                        Optional.empty(),
                         row(
                                 Stopped.class,
                                 "id",
@@ -232,8 +233,9 @@ class HoursVerbsTest {
         assertThat(stopped.value().reason()).isEqualTo(Stopped.Reason.WEATHER);
         assertThatThrownBy(() -> db.write(
                         "ilse",
-                        write -> NothingDone.record(
+                        write -> SaveStopped.save(
                                 write,
+                                Optional.empty(),
                                 row(
                                         Stopped.class,
                                         "id",

@@ -1,23 +1,37 @@
 package weekwright.web.crew;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import weekwright.account.LogInStore;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.HoursEntryStore;
+import weekwright.build.RemoveCrewMember;
+import weekwright.build.Said;
+import weekwright.build.Shown;
+import weekwright.build.StoppedStore;
+import weekwright.build.WeekLineStore;
+import weekwright.db.Read;
 import weekwright.db.Stored;
+import weekwright.episodes.ClipStore;
+import weekwright.episodes.EpisodeStore;
+import weekwright.notes.NoteStore;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
 
 /** Changes a person. */
 public final class CrewMemberEditPage implements Page {
     /** @param currency its mark */
     public record View(
             Form form,
+            Form remove,
             String name,
             List<String> days,
             List<Form.Choice> access,
@@ -36,6 +50,7 @@ public final class CrewMemberEditPage implements Page {
         }
         return new View(
                 form,
+                request.form("remove", member),
                 member.value().name(),
                 MemberFields.days(),
                 MemberFields.access(),
@@ -50,6 +65,41 @@ public final class CrewMemberEditPage implements Page {
 
     @Override
     public Answer submit(Request request) throws Exception {
-        return MemberFields.change(request, member(request));
+        Stored<CrewMember> member = member(request);
+        if (!request.form().act().equals("remove")) {
+            return MemberFields.change(request, member);
+        }
+        return request.save(write -> {
+            RemoveCrewMember.remove(
+                    write,
+                    new Shown(member.row(), request.form().version()),
+                    member.value(),
+                    named(write, member.value()));
+            return Saved.to("/crew").saying(member.value().name() + " is not of the crew any more.");
+        });
+    }
+
+    /** What is on record of a person, in words. */
+    private static List<String> named(Read read, CrewMember member) {
+        String id = member.id().value();
+        List<String> named = new ArrayList<>();
+        some(named, HoursEntryStore.TABLE.where(read, "crew", id).size(), "entry of hours", "entries of hours");
+        some(named, WeekLineStore.TABLE.where(read, "crew", id).size(), "line on week sheets", "lines on week sheets");
+        some(named, StoppedStore.TABLE.where(read, "crew", id).size(), "stopped day", "stopped days");
+        some(named, EpisodeStore.TABLE.where(read, "editor", id).size(), "episode", "episodes");
+        some(named, ClipStore.TABLE.where(read, "who", id).size(), "clip", "clips");
+        some(named, NoteStore.TABLE.where(read, "author", id).size(), "build note", "build notes");
+        some(
+                named,
+                LogInStore.passphrase(read, member.id()).isPresent() ? 1 : 0,
+                "log-in, to be ended first",
+                "log-ins");
+        return named;
+    }
+
+    private static void some(List<String> list, long count, String one, String several) {
+        if (count > 0) {
+            list.add(Said.count(count, one, several));
+        }
     }
 }

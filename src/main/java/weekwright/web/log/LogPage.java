@@ -13,12 +13,12 @@ import weekwright.base.Problem;
 import weekwright.build.CrewMember;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
-import weekwright.build.NothingDone;
 import weekwright.build.RemoveHours;
 import weekwright.build.RemoveStopped;
 import weekwright.build.Reopen;
 import weekwright.build.RestoreHours;
 import weekwright.build.RestoreStopped;
+import weekwright.build.SaveStopped;
 import weekwright.build.Shown;
 import weekwright.build.Stopped;
 import weekwright.build.StoppedStore;
@@ -265,7 +265,7 @@ public final class LogPage implements Page {
                     Optional.empty(),
                     Optional.empty(),
                     note);
-            Stored<Stopped> kept = NothingDone.record(write, row, request.today());
+            Stored<Stopped> kept = SaveStopped.save(write, Optional.empty(), row, request.today());
             String who = crew.map(id -> name(request, id)).orElse("Everybody");
             return Saved.to("/log")
                     .saying(who + ": nothing done on " + Formats.dayMonthLong(row.date()) + ", "

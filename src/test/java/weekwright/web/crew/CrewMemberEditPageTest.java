@@ -44,4 +44,27 @@ class CrewMemberEditPageTest {
         assertThat(page.status()).isEqualTo(404);
         assertThat(page.text()).contains("There is nobody otto in the crew.");
     }
+
+    @Test
+    void somebody_of_whom_something_is_on_record_is_not_removed() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply refused =
+                ilse.form(ilse.get("/crew/members/bram/edit"), "form.act").press("remove");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .singleElement()
+                .asString()
+                .startsWith("\"Bram\" is named by ")
+                .endsWith("; set the last day under Until instead, so that these stay on record");
+    }
+
+    @Test
+    void somebody_entered_by_mistake_is_removed() {
+        Visitor ilse = SERVER.as("ilse");
+        ilse.follow(ilse.form(ilse.get("/crew/members/new")).with("name", "Wim").send());
+        Visitor.Reply gone = ilse.follow(
+                ilse.form(ilse.get("/crew/members/wim/edit"), "form.act").press("remove"));
+        assertThat(gone.page().select(".flash p").text()).isEqualTo("Wim is not of the crew any more.");
+        assertThat(ilse.get("/crew/members/wim/edit").status()).isEqualTo(404);
+    }
 }
