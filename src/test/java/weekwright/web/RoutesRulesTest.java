@@ -44,6 +44,9 @@ class RoutesRulesTest {
             "GET /build/tasks/{id}",
             "GET /log",
             "POST /log",
+            "GET /log/again",
+            "POST /log/again",
+            "GET /log/week",
             "GET /log/entries/{row}/edit",
             "POST /log/entries/{row}/edit",
             "GET /week");
