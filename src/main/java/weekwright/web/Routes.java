@@ -81,6 +81,7 @@ import weekwright.web.log.LogWeekPage;
 import weekwright.web.notes.NotePage;
 import weekwright.web.notes.NotesPage;
 import weekwright.web.notes.Photos;
+import weekwright.web.search.SearchPage;
 import weekwright.web.start.NewProject;
 import weekwright.web.start.StartBuildPage;
 import weekwright.web.start.StartFilesPage;
@@ -182,6 +183,7 @@ public final class Routes {
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),
                 sheet("/notes/{id}", Access.CREW, new NotePage()),
+                sheet("/search", Access.HELPER, new SearchPage()),
                 sheet("/crew", Access.CREW, new CrewPage()),
                 form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
                 form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),

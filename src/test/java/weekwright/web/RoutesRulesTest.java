@@ -49,6 +49,7 @@ class RoutesRulesTest {
             "GET /log/week",
             "GET /log/entries/{row}/edit",
             "POST /log/entries/{row}/edit",
+            "GET /search",
             "GET /week");
 
     private static ServerFixture open;

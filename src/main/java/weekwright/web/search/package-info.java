@@ -1,0 +1,2 @@
+/** Looking for words in everything. */
+package weekwright.web.search;
