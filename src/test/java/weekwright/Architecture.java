@@ -28,9 +28,10 @@ final class Architecture {
             Map.entry("account", Set.of("base", "db", "build")),
             Map.entry("forecast", BELOW_FORECAST),
             Map.entry("files", BELOW_FORECAST),
-            Map.entry("web", with(BELOW_FORECAST, "account", "files", "render")),
-            Map.entry("cli", with(BELOW_FORECAST, "account", "files", "render", "web", "")),
-            Map.entry("", with(BELOW_FORECAST, "account", "files", "render", "cli")));
+            Map.entry("history", with(BELOW_FORECAST, "files", "render")),
+            Map.entry("web", with(BELOW_FORECAST, "account", "files", "history", "render")),
+            Map.entry("cli", with(BELOW_FORECAST, "account", "files", "history", "render", "web", "")),
+            Map.entry("", with(BELOW_FORECAST, "account", "files", "history", "render", "cli")));
 
     /** Each library by the start of its class names, and who may use it. */
     private static final Map<String, Predicate<JavaClass>> HOMES = Map.ofEntries(

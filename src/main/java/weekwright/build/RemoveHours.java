@@ -5,7 +5,7 @@ import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
 
-/** Takes an hours entry away; {@link RestoreHours} brings it back. */
+/** Takes an hours entry away. */
 public final class RemoveHours {
     private RemoveHours() {}
 

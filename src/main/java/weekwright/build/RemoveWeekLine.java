@@ -3,7 +3,7 @@ package weekwright.build;
 import weekwright.db.Stale;
 import weekwright.db.Write;
 
-/** Takes a line off the week sheet; {@link RestoreWeekLine} brings it back. */
+/** Takes a line off the week sheet. */
 public final class RemoveWeekLine {
     private RemoveWeekLine() {}
 

@@ -31,6 +31,90 @@ public final class History {
         return changes(read, "WHERE thing = :thing AND thing_row = :row ORDER BY id DESC", thing, row);
     }
 
+    /** The changes that one transaction made, in their order. */
+    public static List<Change> ofVersion(Read read, long projectVersion) {
+        return changes(read, "WHERE project_version = :row ORDER BY id", "", projectVersion);
+    }
+
+    /** The newest change of one row. */
+    public static Optional<Change> last(Read read, String thing, long row) {
+        return changes(
+                        read,
+                        "WHERE thing = :thing AND thing_row = :row ORDER BY id DESC LIMIT 1",
+                        thing,
+                        row)
+                .stream()
+                .findFirst();
+    }
+
+    /**
+     * Which changes to look at.
+     *
+     * @param things the tables, none of them: all
+     * @param who the change log's word for a person; empty: everybody
+     * @param before only of lower project versions
+     */
+    public record Filter(List<String> things, String who, long before) {}
+
+    /** The project's versions that changes made, newest first. */
+    public static List<Long> versions(Read read, Filter filter, int most) {
+        String where = "WHERE project_version < :before"
+                + (filter.who().isEmpty() ? "" : " AND who = :who COLLATE NOCASE")
+                + (filter.things().isEmpty() ? "" : " AND thing IN (<things>)");
+        var query = read.handle()
+                .createQuery("SELECT DISTINCT project_version FROM change " + where
+                        + " ORDER BY project_version DESC LIMIT :most")
+                .bind("before", filter.before())
+                .bind("most", most);
+        if (!filter.who().isEmpty()) {
+            query.bind("who", filter.who());
+        }
+        if (!filter.things().isEmpty()) {
+            query.bindList("things", filter.things());
+        }
+        return query.mapTo(Long.class).list();
+    }
+
+    /**
+     * How many records of one kind a change has.
+     *
+     * @param first the first of them
+     */
+    public record Count(String thing, String action, int count, Change first) {}
+
+    /** What a change consists of, in the order of its records. */
+    public static List<Count> counts(Read read, long projectVersion) {
+        return read.handle()
+                .createQuery("SELECT thing, action, count(*) AS many, min(id) AS first FROM change"
+                        + " WHERE project_version = :version GROUP BY thing, action ORDER BY first")
+                .bind("version", projectVersion)
+                .map((rs, context) -> new Count(
+                        rs.getString("thing"),
+                        rs.getString("action"),
+                        rs.getInt("many"),
+                        changes(read, "WHERE id = :row", "", rs.getLong("first")).get(0)))
+                .list();
+    }
+
+    /** Whether any row of a change was changed again by a later one. */
+    public static boolean changedSince(Read read, long projectVersion) {
+        return read.handle()
+                .createQuery("SELECT EXISTS (SELECT 1 FROM change c WHERE c.project_version = :version AND EXISTS"
+                        + " (SELECT 1 FROM change later WHERE later.thing = c.thing AND later.thing_row = c.thing_row"
+                        + " AND later.project_version > :version))")
+                .bind("version", projectVersion)
+                .mapTo(Boolean.class)
+                .one();
+    }
+
+    /** Everybody whom the change log names. */
+    public static List<String> whos(Read read) {
+        return read.handle()
+                .createQuery("SELECT DISTINCT who FROM change ORDER BY who")
+                .mapTo(String.class)
+                .list();
+    }
+
     /** The newest changes of everything. */
     public static List<Change> newest(Read read, int most) {
         return changes(read, "ORDER BY id DESC LIMIT :row", "", most);

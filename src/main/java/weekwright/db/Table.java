@@ -7,11 +7,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.statement.PreparedBatch;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.SqlStatement;
+import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import weekwright.base.Id;
 import weekwright.base.Shape;
 
@@ -182,34 +184,95 @@ public final class Table<R extends Record> {
     }
 
     /**
-     * Brings a removed row back as its newest change record has it, at its old place.
+     * Sets a row to what a change record has of it, whatever stands there now: it is changed, removed or brought back at
+     * its old place, and that is a change of its own. Columns that the record does not know yet stay as they are, or empty.
      *
-     * @return the row, or empty when it was never removed or stands again
+     * @param image the row as JSON; empty removes it
+     * @return whether anything was different
+     * @throws Taken when another row has what only one may have, such as the id
      */
-    public Optional<Stored<R>> restore(Write write, long row) {
-        if (find(write, row).isPresent()) {
-            return Optional.empty();
+    public boolean setBack(Write write, long row, Optional<String> image) throws Taken {
+        Optional<Stored<R>> now = find(write, row);
+        if (image.isEmpty()) {
+            if (now.isEmpty()) {
+                return false;
+            }
+            String before = json(write, row);
+            write.handle()
+                    .createUpdate("DELETE FROM " + name + " WHERE \"row\" = :row")
+                    .bind("row", row)
+                    .execute();
+            write.log(name, row, "removed", before, null);
+            return true;
         }
-        Optional<String> before = write.handle()
-                .createQuery("SELECT before FROM change WHERE thing = :thing AND thing_row = :row"
-                        + " AND action = 'removed' ORDER BY id DESC LIMIT 1")
-                .bind("thing", name)
+        List<String> known = known(write, image.get());
+        if (now.isPresent() && same(write, row, known, image.get())) {
+            return false;
+        }
+        String before = json(write, row);
+        String sql = now.isPresent()
+                ? "UPDATE " + name + " SET " + listed(known, c -> quoted(c) + " = " + extract(c))
+                        + ", \"version\" = \"version\" + 1 WHERE \"row\" = :row"
+                : "INSERT INTO " + name + " (\"row\", \"version\", " + listed(known, Table::quoted)
+                        + ") SELECT :row, " + extract("version") + " + 1, " + listed(known, Table::extract);
+        try {
+            write.handle()
+                    .createUpdate(sql)
+                    .bind("image", image.get())
+                    .bind("row", row)
+                    .execute();
+        } catch (UnableToExecuteStatementException e) {
+            throw Taken.of(name, row, e).orElseThrow(() -> e);
+        }
+        write.log(name, row, now.isPresent() ? "changed" : "added", before, json(write, row));
+        return true;
+    }
+
+    private boolean same(Read read, long row, List<String> known, String image) {
+        return read.handle()
+                .createQuery("SELECT EXISTS (SELECT 1 FROM " + name + " WHERE \"row\" = :row AND "
+                        + known.stream()
+                                .map(c -> quoted(c) + " IS " + extract(c) + " COLLATE BINARY")
+                                .collect(Collectors.joining(" AND "))
+                        + ")")
                 .bind("row", row)
+                .bind("image", image)
+                .mapTo(Boolean.class)
+                .one();
+    }
+
+    /** The record that a change record's JSON holds; what it does not know yet reads as empty. */
+    public R value(Read read, String image) {
+        return read.handle()
+                .createQuery("SELECT 0, 0, " + listed(shape.names(), this::orEmpty))
+                .bind("image", image)
+                .map(mapper())
+                .one()
+                .value();
+    }
+
+    /** Columns that may not be null hold an empty text or 0 where nothing stands in them. */
+    private String orEmpty(String column) {
+        Shape.Field field = shape.field(column).orElseThrow();
+        String empty = field.valueType() == Boolean.class || field.valueType() == Integer.class ? "0" : "''";
+        return field.optional() ? extract(column) : "coalesce(" + extract(column) + ", " + empty + ")";
+    }
+
+    private List<String> known(Read read, String image) {
+        List<String> keys = read.handle()
+                .createQuery("SELECT key FROM json_each(:image)")
+                .bind("image", image)
                 .mapTo(String.class)
-                .findOne();
-        if (before.isEmpty()) {
-            return Optional.empty();
-        }
-        String values = shape.names().stream()
-                .map(column -> "json_extract(:before, '$.\"" + column + "\"')")
-                .collect(Collectors.joining(", "));
-        write.handle()
-                .createUpdate("INSERT INTO " + name + " (\"row\", \"version\", " + columns + ") SELECT"
-                        + " json_extract(:before, '$.row'), json_extract(:before, '$.version') + 1, " + values)
-                .bind("before", before.get())
-                .execute();
-        write.log(name, row, "added", null, json(write, row));
-        return find(write, row);
+                .list();
+        return shape.names().stream().filter(keys::contains).toList();
+    }
+
+    private static String listed(List<String> columns, UnaryOperator<String> sql) {
+        return columns.stream().map(sql).collect(Collectors.joining(", "));
+    }
+
+    private static String extract(String column) {
+        return "json_extract(:image, '$.\"" + column + "\"')";
     }
 
     private String json(Read read, long row) {

@@ -25,7 +25,7 @@ public final class Write extends Read {
     }
 
     /** The project's version after this transaction, or empty as long as nothing was changed. */
-    Optional<Long> raisedTo() {
+    public Optional<Long> raisedTo() {
         return raisedTo == 0 ? Optional.empty() : Optional.of(raisedTo);
     }
 

@@ -40,6 +40,7 @@ import weekwright.web.crew.CrewHourEditPage;
 import weekwright.web.crew.CrewHoursNewPage;
 import weekwright.web.crew.CrewIncidentEditPage;
 import weekwright.web.crew.CrewIncidentsNewPage;
+import weekwright.web.crew.CrewHistoryPage;
 import weekwright.web.crew.CrewLogInsPage;
 import weekwright.web.crew.CrewMemberEditPage;
 import weekwright.web.crew.CrewMembersNewPage;
@@ -202,7 +203,8 @@ public final class Routes {
                 form("/crew/incidents/{row}/edit", Access.CREW, new CrewIncidentEditPage()),
                 form("/crew/cautions/new", Access.CREW, new CrewCautionsNewPage()),
                 form("/crew/cautions/{row}/edit", Access.CREW, new CrewCautionEditPage()),
-                form("/crew/settings", Access.CREW, new CrewSettingsPage()));
+                form("/crew/settings", Access.CREW, new CrewSettingsPage()),
+                form("/crew/history", Access.CREW, Access.HELPER, new CrewHistoryPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),
                 new Other("/ahead/state", Access.CREW, new AheadState()),

@@ -17,6 +17,7 @@ import weekwright.base.Rejected;
 import weekwright.db.Db;
 import weekwright.db.FolderRefused;
 import weekwright.db.Stored;
+import weekwright.history.UndoChange;
 import weekwright.testkit.OakMill;
 
 class WeekLineVerbsTest {
@@ -65,7 +66,7 @@ class WeekLineVerbsTest {
             return null;
         });
         assertThat(db.read(WeekLineStore.TABLE::count)).isZero();
-        db.write("ilse", write -> RestoreWeekLine.restore(write, line.row()));
+        db.write("ilse", write -> UndoChange.undo(write, db.version(), TODAY));
         assertThat(OakMill.find(db, WeekLineStore.TABLE, "week.1").value()).isEqualTo(line.value());
     }
 

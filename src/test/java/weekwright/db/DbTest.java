@@ -126,9 +126,44 @@ class DbTest {
             return null;
         });
         assertThat(db.read(stages::count)).isEqualTo(1);
-        Optional<Stored<Stage>> back = db.write("ilse", w -> stages.restore(w, pit.row()));
-        assertThat(back.orElseThrow().value()).isEqualTo(pit.value());
+        History.Change removal = db.read(r -> History.last(r, "stages", pit.row())).orElseThrow();
+        assertThat(db.<Boolean, Taken>write("ilse", w -> stages.setBack(w, pit.row(), removal.before())))
+                .isTrue();
         assertThat(db.read(stages::values)).extracting(Stage::name).containsExactly("Wheel pit", "Roof");
+        assertThat(db.read(r -> stages.find(r, pit.row())).orElseThrow())
+                .isEqualTo(new Stored<>(pit.row(), 2, pit.value()));
+        assertThat(db.<Boolean, Taken>write("ilse", w -> stages.setBack(w, pit.row(), removal.before())))
+                .isFalse();
+        java.util.List<History.Change> log = db.read(r -> History.of(r, "stages", pit.row()));
+        assertThat(log)
+                .extracting(History.Change::action)
+                .containsExactly("added", "removed", "added");
+    }
+
+    @Test
+    void a_row_is_set_back_to_an_earlier_state_and_columns_the_log_does_not_know_stay() throws Exception {
+        Stored<Stage> pit = db.write("ilse", w -> stages.insert(w, stage("pit", "Wheel pit")));
+        db.write("ilse", w -> stages.update(w, pit.row(), 1, stage("pit", "Wheel pit, deeper")));
+        String known = "{\"row\":1,\"version\":1,\"name\":\"The pit\"}";
+        db.write("ilse", w -> stages.setBack(w, pit.row(), Optional.of(known)));
+        assertThat(db.read(r -> stages.find(r, pit.row())).orElseThrow())
+                .isEqualTo(new Stored<>(pit.row(), 3, stage("pit", "The pit")));
+        db.write("ilse", w -> stages.setBack(w, pit.row(), Optional.empty()));
+        assertThat(db.read(stages::count)).isZero();
+    }
+
+    @Test
+    void a_row_whose_id_another_one_has_taken_does_not_come_back() throws Exception {
+        Stored<Stage> pit = db.write("ilse", w -> stages.insert(w, stage("pit", "Wheel pit")));
+        db.write("ilse", w -> {
+            stages.delete(w, pit.row(), 1);
+            return stages.insert(w, stage("pit", "Another pit"));
+        });
+        Optional<String> before = db.read(r -> History.last(r, "stages", pit.row())).orElseThrow().before();
+        assertThatThrownBy(() -> db.write("ilse", w -> stages.setBack(w, pit.row(), before)))
+                .isInstanceOf(Taken.class)
+                .hasMessage("stages 1 has what another row has already");
+        assertThat(db.read(stages::values)).extracting(Stage::name).containsExactly("Another pit");
     }
 
     @Test

@@ -70,8 +70,8 @@ class FormsTest {
                 ilse.form(ilse.get(PATH), "#chief").with("name", "Weir sill").send();
         assertThat(saved.status()).isEqualTo(303);
         assertThat(saved.to()).isEqualTo(PATH);
-        assertThat(ilse.follow(saved).page().select(".flash").text()).isEqualTo("Stage saved.");
-        assertThat(ilse.get(PATH).page().select(".flash").text()).isEmpty();
+        assertThat(ilse.follow(saved).page().select(".flash p").text()).isEqualTo("Stage saved.");
+        assertThat(ilse.get(PATH).page().select(".flash p").text()).isEmpty();
         assertThat(weir().value().name()).isEqualTo("Weir sill");
         assertThat(app.project()
                         .orElseThrow()

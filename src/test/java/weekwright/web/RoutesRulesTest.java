@@ -26,6 +26,7 @@ class RoutesRulesTest {
             "POST /account/log-in",
             "GET /account/start",
             "POST /account/start",
+            "POST /crew/history",
             "GET /css/{name}",
             "GET /start",
             "POST /start",

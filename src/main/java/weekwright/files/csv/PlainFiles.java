@@ -19,13 +19,9 @@ import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Rows;
 import weekwright.base.Shape;
-import weekwright.build.BuildRules;
-import weekwright.build.DateRules;
 import weekwright.build.Settings;
 import weekwright.build.TaskStore;
 import weekwright.db.Table;
-import weekwright.episodes.SlotRules;
-import weekwright.funds.FundsRules;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
@@ -198,28 +194,11 @@ public final class PlainFiles {
         ids.references(table, of(table));
     }
 
-    /** The rules over many rows. Where rows are missing because they had faults, remarks would mislead and are left out. */
+    /** Where rows are missing because they had faults, remarks would mislead and are left out. */
     private void across(Optional<Settings> settings, boolean rowsWhole) {
-        Problems found = new Problems();
-        BuildRules.check(ProjectData.build(rows), today, found);
-        FundsRules.check(
-                ProjectData.funds(rows), settings.map(Settings::moneyDigits).orElse(2), found);
-        settings.ifPresent(read -> {
-            SlotRules.check(ProjectData.episodes(rows), ProjectData.build(rows), read, today, found);
-            FileTable.ALL.forEach(file -> dates(file.table(), read.project().started(), found));
-            dates(NoteStore.TABLE, read.project().started(), found);
-        });
-        found.list().stream().filter(problem -> problem.isFault() || rowsWhole).forEach(problems::add);
-    }
-
-    private <R extends Record> void dates(Table<R> table, LocalDate started, Problems found) {
-        Rows<R> all = of(table);
-        for (int i = 0; i < all.size(); i++) {
-            Problems ofRow = new Problems();
-            DateRules.check(table.shape(), all.get(i), started, ofRow);
-            int index = i;
-            ofRow.list().forEach(problem -> found.add(all.placed(index, problem)));
-        }
+        ProjectRules.check(settings, rows, today).list().stream()
+                .filter(problem -> problem.isFault() || rowsWhole)
+                .forEach(problems::add);
     }
 
     /** File by file in the order of reading, and within a file by line. */

@@ -231,14 +231,14 @@ public final class BuildTaskPage implements Page {
                         MarkStarted.mark(write, shown, day.orElseThrow(), today);
                     }
                     return said(
-                            here, act.equals("started") ? "It has begun." : "It is " + act + ".", remarks, shown, act);
+                            here, act.equals("started") ? "It has begun." : "It is " + act + ".", remarks);
                 });
             }
             case "aside" -> {
                 Optional<LocalDate> until = form.read("aside_until", LocalDate.class);
                 return request.save(write -> {
                     LayAside.lay(write, shown, until, today);
-                    return said(here, "It is laid aside.", List.of(), shown, "aside");
+                    return said(here, "It is laid aside.", List.of());
                 });
             }
             case "left" -> {
@@ -258,13 +258,10 @@ public final class BuildTaskPage implements Page {
         }
     }
 
-    private static Saved said(String here, String text, List<Problem> remarks, Shown shown, String act) {
+    private static Saved said(String here, String text, List<Problem> remarks) {
         StringBuilder said = new StringBuilder(text);
         remarks.forEach(remark ->
                 said.append(' ').append(Formats.sentence(remark.sentence())).append('.'));
-        Saved saved = Saved.to(here).saying(said.toString());
-        return act.equals("started")
-                ? saved
-                : saved.undo(here, "Take it back", Map.of("do", "open", "version", Long.toString(shown.version() + 1)));
+        return Saved.to(here).saying(said.toString());
     }
 }

@@ -240,18 +240,7 @@ public final class EpisodePage implements Page {
                                 .append(Formats.sentence(remark.sentence()))
                                 .append('.');
                     }
-                    Saved saved = Saved.to(here).saying(said.toString());
-                    return day.isEmpty()
-                            ? saved
-                            : saved.undo(
-                                    here,
-                                    "Take it back",
-                                    Map.of(
-                                            "do", "unmark",
-                                            "step", Codec.word(step.get()),
-                                            "version",
-                                                    Long.toString(
-                                                            marked.episode().version())));
+                    return Saved.to(here).saying(said.toString());
                 });
             }
             case "off" -> {

@@ -7,11 +7,8 @@ import java.util.Optional;
 import weekwright.base.Codec;
 import weekwright.base.Money;
 import weekwright.base.Shape;
-import weekwright.build.Shown;
-import weekwright.db.Stored;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
-import weekwright.funds.RemoveLedgerEntry;
 import weekwright.funds.SpendMoney;
 import weekwright.render.Form;
 import weekwright.render.Formats;
@@ -50,13 +47,6 @@ public final class FundsCostsNewPage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
-        if (form.act().equals("delete")) {
-            long row = form.needed("row", Integer.class).orElse(0);
-            return request.save(write -> {
-                RemoveLedgerEntry.remove(write, new Shown(row, form.version()));
-                return Saved.to("/funds").saying("The entry is out of the books again.");
-            });
-        }
         Optional<Money> paid = form.needed("amount", Money.class);
         Map<String, String> fixed = Map.of(
                 "id",
@@ -69,18 +59,11 @@ public final class FundsCostsNewPage implements Page {
         return request.save(write -> {
             LedgerEntry entry =
                     Shape.of(LedgerEntry.class).with(read.orElseThrow(), "id", LedgerEntryStore.nextId(write));
-            Stored<LedgerEntry> kept = SpendMoney.spend(write, entry, request.today());
+            SpendMoney.spend(write, entry, request.today());
             Formats formats = new Formats(request.settings().project().currency(), request.today());
             return Saved.to("/funds")
                     .saying(formats.moneyExact(paid.orElseThrow().minor()) + " paid on "
-                            + Formats.dayMonthLong(entry.date()) + " are in the books.")
-                    .undo(
-                            "/funds/costs/new",
-                            "Take it back",
-                            Map.of(
-                                    "do", "delete",
-                                    "row", Long.toString(kept.row()),
-                                    "version", Long.toString(kept.version())));
+                            + Formats.dayMonthLong(entry.date()) + " are in the books.");
         });
     }
 }

@@ -284,7 +284,10 @@ public final class Request {
     private Answer saveChecked(Db.Work<Saved, ? extends Exception> work) throws Exception, KeyReused {
         Db.Work<Saved, Exception> plain = (Db.Work<Saved, Exception>) work;
         AnswerKey key = new AnswerKey(Posts.answerKey(context), path, Posts.digest(context));
-        String kept = db().once(who(), key, write -> FlashText.of(plain.in(write)));
+        String kept = db().once(who(), key, write -> {
+            Saved saved = plain.in(write);
+            return FlashText.of(write.raisedTo().map(saved::undo).orElse(saved));
+        });
         return Answer.to(FlashText.read(kept));
     }
 

@@ -10,13 +10,20 @@ import weekwright.render.Frame;
  * @param to a path of this server
  */
 public record Saved(String to, Optional<Frame.Flash> flash, Optional<Kept> kept) {
+    private static final String UNDO = "/crew/history";
+
     /** A form that was sent when the log-in had ended, as the log-in page carried it, and whose it is, folded. */
     public record Kept(String packed, String crew) {}
 
     public Saved {
-        if (!to.matches("/([^/\\\\].*)?") || to.chars().anyMatch(c -> c < ' ')) {
+        if (!isPath(to)) {
             throw new IllegalArgumentException("not a path of this server: " + to);
         }
+    }
+
+    /** Whether a text is a path of this server, to which a browser may be sent on. */
+    public static boolean isPath(String text) {
+        return text.matches("/([^/\\\\].*)?") && text.chars().noneMatch(c -> c < ' ');
     }
 
     public static Saved to(String path) {
@@ -33,10 +40,14 @@ public record Saved(String to, Optional<Frame.Flash> flash, Optional<Kept> kept)
         return new Saved(to, flash, packed.isEmpty() ? Optional.empty() : Optional.of(new Kept(packed, crew)));
     }
 
-    /** The same with a button that takes it back: it posts the fields to the address. */
-    public Saved undo(String action, String label, Map<String, String> fields) {
-        Frame.Undo undo = new Frame.Undo(action, label, fields);
-        return new Saved(
-                to, Optional.of(new Frame.Flash(flash.map(Frame.Flash::text).orElse(""), Optional.of(undo))), kept);
+    /**
+     * The same with a button beside its line that takes the change back; without a line there is no button.
+     *
+     * @param version the project's version that the change made
+     */
+    Saved undo(long version) {
+        Frame.Undo undo = new Frame.Undo(
+                UNDO, "Take it back", Map.of("do", "undo", "change", Long.toString(version), "to", to));
+        return new Saved(to, flash.map(line -> new Frame.Flash(line.text(), Optional.of(undo))), kept);
     }
 }

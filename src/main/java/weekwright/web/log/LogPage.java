@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import weekwright.base.Codec;
 import weekwright.base.Hours;
 import weekwright.base.Id;
@@ -15,9 +14,6 @@ import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.RemoveHours;
 import weekwright.build.RemoveStopped;
-import weekwright.build.Reopen;
-import weekwright.build.RestoreHours;
-import weekwright.build.RestoreStopped;
 import weekwright.build.SaveStopped;
 import weekwright.build.Shown;
 import weekwright.build.Stopped;
@@ -115,9 +111,7 @@ public final class LogPage implements Page {
         return switch (form.act()) {
             case "nothing" -> nothing(request, form);
             case "delete" -> delete(request, form);
-            case "restore" -> restore(request, form);
             case "delete-stopped" -> deleteStopped(request, form);
-            case "restore-stopped" -> restoreStopped(request, form);
             default -> log(request, form);
         };
     }
@@ -134,17 +128,8 @@ public final class LogPage implements Page {
         }
         return request.save(write -> {
             LogForm.Kept kept = typed.keep(write, request);
-            return Saved.to("/log").saying(said(typed, kept, request)).undo("/log", "Take it back", undoFields(kept));
+            return Saved.to("/log").saying(said(typed, kept, request));
         });
-    }
-
-    private static Map<String, String> undoFields(LogForm.Kept kept) {
-        String rows = kept.entries().stream()
-                .map(entry -> entry.row() + ":" + entry.version())
-                .collect(Collectors.joining(","));
-        return kept.done()
-                .map(task -> Map.of("do", "delete", "rows", rows, "reopen", task.row() + ":" + task.version()))
-                .orElse(Map.of("do", "delete", "rows", rows));
     }
 
     private static String said(LogForm typed, LogForm.Kept kept, Request request) {
@@ -193,19 +178,13 @@ public final class LogPage implements Page {
 
     private static Answer delete(Request request, FormReader form) throws Exception {
         List<Shown> rows = shown(form.text("rows"));
-        List<Shown> reopen = shown(form.text("reopen"));
         return request.save(write -> {
-            for (Shown row : reopen) {
-                Reopen.reopen(write, row);
-            }
             for (Shown row : rows) {
                 mayTouch(request, write, row.row());
                 RemoveHours.remove(write, row);
             }
-            String back = rows.stream().map(row -> Long.toString(row.row())).collect(Collectors.joining(","));
             return Saved.to("/log")
-                    .saying(rows.size() == 1 ? "The entry is taken away." : "The entries are taken away.")
-                    .undo("/log", "Bring it back", Map.of("do", "restore", "rows", back));
+                    .saying(rows.size() == 1 ? "The entry is taken away." : "The entries are taken away.");
         });
     }
 
@@ -223,24 +202,13 @@ public final class LogPage implements Page {
         }
     }
 
-    private static Answer restore(Request request, FormReader form) throws Exception {
-        List<Shown> rows = shown(form.text("rows"));
-        return request.save(write -> {
-            for (Shown row : rows) {
-                RestoreHours.restore(write, row.row(), request.today());
-                mayTouch(request, write, row.row());
-            }
-            return Saved.to("/log").saying(rows.size() == 1 ? "The entry is back." : "The entries are back.");
-        });
-    }
-
-    /** Reads "12:1,13:1", rows with their versions; without a version it is 0. */
+    /** Reads "12:1,13:1", rows with their versions. */
     private static List<Shown> shown(String text) {
         List<Shown> rows = new ArrayList<>();
         for (String part : text.split(",")) {
-            if (part.matches("[0-9]{1,15}(:[0-9]{1,15})?")) {
+            if (part.matches("[0-9]{1,15}:[0-9]{1,15}")) {
                 String[] halves = part.split(":");
-                rows.add(new Shown(Long.parseLong(halves[0]), halves.length == 1 ? 0 : Long.parseLong(halves[1])));
+                rows.add(new Shown(Long.parseLong(halves[0]), Long.parseLong(halves[1])));
             }
         }
         return rows;
@@ -265,15 +233,11 @@ public final class LogPage implements Page {
                     Optional.empty(),
                     Optional.empty(),
                     note);
-            Stored<Stopped> kept = SaveStopped.save(write, Optional.empty(), row, request.today());
+            SaveStopped.save(write, Optional.empty(), row, request.today());
             String who = crew.map(id -> name(request, id)).orElse("Everybody");
             return Saved.to("/log")
                     .saying(who + ": nothing done on " + Formats.dayMonthLong(row.date()) + ", "
-                            + REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".")
-                    .undo(
-                            "/log",
-                            "Take it back",
-                            Map.of("do", "delete-stopped", "rows", kept.row() + ":" + kept.version()));
+                            + REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".");
         });
     }
 
@@ -283,24 +247,7 @@ public final class LogPage implements Page {
             for (Shown row : rows) {
                 RemoveStopped.remove(write, row);
             }
-            return Saved.to("/log")
-                    .saying("The stopped day is taken away.")
-                    .undo(
-                            "/log",
-                            "Bring it back",
-                            Map.of(
-                                    "do",
-                                    "restore-stopped",
-                                    "rows",
-                                    Long.toString(rows.get(0).row())));
-        });
-    }
-
-    private static Answer restoreStopped(Request request, FormReader form) throws Exception {
-        List<Shown> rows = shown(form.text("rows"));
-        return request.save(write -> {
-            rows.forEach(row -> RestoreStopped.restore(write, row.row()));
-            return Saved.to("/log").saying("The stopped day is back.");
+            return Saved.to("/log").saying("The stopped day is taken away.");
         });
     }
 }

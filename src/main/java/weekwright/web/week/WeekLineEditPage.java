@@ -1,9 +1,7 @@
 package weekwright.web.week;
 
-import java.util.Map;
 import java.util.Optional;
 import weekwright.build.RemoveWeekLine;
-import weekwright.build.RestoreWeekLine;
 import weekwright.build.SaveWeekLine;
 import weekwright.build.Shown;
 import weekwright.build.WeekLine;
@@ -15,9 +13,8 @@ import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
-import weekwright.web.kit.Saved;
 
-/** Changes a line of the week that the crew wrote, takes it off, or brings it back. */
+/** Changes a line of the week that the crew wrote, or takes it off. */
 public final class WeekLineEditPage implements Page {
 
     public record View(Form form, WeekLineFields fields, long row) {}
@@ -39,12 +36,6 @@ public final class WeekLineEditPage implements Page {
         FormReader form = request.form();
         long row = request.row("row");
         Shown shown = new Shown(row, form.version());
-        if (form.act().equals("restore")) {
-            form.ignoringFields();
-            return request.save(write -> RestoreWeekLine.restore(write, row)
-                    .map(line -> WeekLinesNewPage.back(line.value().date()).saying("The line is back."))
-                    .orElse(Saved.to("/week")));
-        }
         Stored<WeekLine> line = line(request);
         if (form.act().equals("delete")) {
             form.ignoringFields();
@@ -52,8 +43,7 @@ public final class WeekLineEditPage implements Page {
                 RemoveWeekLine.remove(write, shown);
                 return WeekLinesNewPage.back(line.value().date())
                         .saying("The line of "
-                                + WeekLinesNewPage.day(request, line.value().date()) + " is off the sheet.")
-                        .undo("/week/lines/" + row + "/edit", "Put it back", Map.of("do", "restore"));
+                                + WeekLinesNewPage.day(request, line.value().date()) + " is off the sheet.");
             });
         }
         Optional<WeekLine> edited = form.edited(line.value(), WeekLineFields.COLUMNS);

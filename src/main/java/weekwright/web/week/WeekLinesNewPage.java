@@ -43,11 +43,7 @@ public final class WeekLinesNewPage implements Page {
             Stored<WeekLine> saved = SaveWeekLine.save(write, Optional.empty(), numbered, request.today());
             return back(saved.value().date())
                     .saying("A line is on the sheet for "
-                            + day(request, saved.value().date()) + ".")
-                    .undo(
-                            "/week/lines/" + saved.row() + "/edit",
-                            "Take it off",
-                            Map.of("do", "delete", "version", String.valueOf(saved.version())));
+                            + day(request, saved.value().date()) + ".");
         });
     }
 

@@ -43,7 +43,8 @@ class BuildTaskPageTest {
                 .press("done"));
         assertThat(done.page().select(".flash p").text()).isEqualTo("It is done.");
         Visitor.Reply back = ilse.follow(ilse.form(done, ".flash form").send());
-        assertThat(back.page().select(".flash p").text()).isEqualTo("It is open again.");
+        assertThat(back.page().select(".flash p").text()).isEqualTo("Taken back: task “Set the sill stones” changed.");
+        assertThat(ilse.form(back, "form:has(button[value=done])").value("day")).isEqualTo("2026-11-25");
     }
 
     @Test

@@ -44,9 +44,13 @@ class LogPageTest {
         assertThat(after.page().select("#today li").eachText())
                 .anyMatch(line -> line.startsWith("Ilse, Set the sill stones Two stones bedded 3¼ h"));
         Visitor.Reply back = ilse.follow(ilse.form(after, ".flash form").send());
-        assertThat(back.page().select(".flash p").text()).isEqualTo("The entry is taken away.");
+        assertThat(back.page().select(".flash p").text())
+                .isEqualTo("Taken back: hours “Ilse, 25 November 2026, Set the sill stones” added.");
+        assertThat(back.page().select("#today li").eachText()).noneMatch(line -> line.contains("Two stones bedded"));
         Visitor.Reply again = ilse.follow(ilse.form(back, ".flash form").send());
-        assertThat(again.page().select(".flash p").text()).isEqualTo("The entry is back.");
+        assertThat(again.page().select(".flash p").text())
+                .isEqualTo("Taken back: hours “Ilse, 25 November 2026, Set the sill stones” removed.");
+        assertThat(again.page().select("#today li").eachText()).anyMatch(line -> line.contains("Two stones bedded"));
     }
 
     @Test
@@ -136,7 +140,7 @@ class LogPageTest {
                 ilse.form(refused, ".nothing form").with("reason", "weather").press("nothing"));
         assertThat(after.page().select(".flash p").text()).isEqualTo("Ilse: nothing done on 25 November, weather.");
         Visitor.Reply back = ilse.follow(ilse.form(after, ".flash form").send());
-        assertThat(back.page().select(".flash p").text()).isEqualTo("The stopped day is taken away.");
+        assertThat(back.page().select(".flash p").text()).isEqualTo("Taken back: stopped day “Ilse, 25 November 2026” added.");
     }
 
     @Test

@@ -14,7 +14,7 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 
-/** A page on which the kit is tried: edits a stage, deletes and restores it, and fails when told to. */
+/** A page on which the kit is tried: edits a stage, deletes it, and fails when told to. */
 public final class TrialStage implements Page {
     public record View(long version, Form form, Form hours) {}
 
@@ -45,9 +45,7 @@ public final class TrialStage implements Page {
             form.ignoringFields();
             return request.save(write -> {
                 StageStore.TABLE.delete(write, row(request).row(), form.version());
-                return Saved.to("/trial/stages/weir")
-                        .saying("Stage deleted.")
-                        .undo("/trial/stages/weir", "Put it back", Map.of("do", "restore"));
+                return Saved.to("/trial/stages/weir").saying("Stage deleted.");
             });
         }
         Stored<Stage> row = row(request);

@@ -52,7 +52,7 @@ class WeekLineEditPageTest {
         Visitor.Form his = bram.form(bram.get("/week/lines/1/edit"));
         assertThat(hers.value("text")).isEqualTo("Post the parcel");
         Visitor.Reply saved = hers.with("text", "Post both parcels").send();
-        assertThat(ilse.follow(saved).page().select(".flash").text()).isEqualTo("The line is changed.");
+        assertThat(ilse.follow(saved).page().select(".flash p").text()).isEqualTo("The line is changed.");
         Visitor.Reply conflict = his.with("hours", "1:30").send();
         assertThat(conflict.status()).isEqualTo(409);
         assertThat(conflict.page().select("main tbody tr").eachText())
@@ -69,7 +69,8 @@ class WeekLineEditPageTest {
         assertThat(ilse.get("/week/lines/1/edit").text())
                 .isEqualTo("Nothing stands here There is no line 1 on a week's sheet.");
         Visitor.Reply back = ilse.form(week, ".flash form").send();
-        assertThat(ilse.follow(back).page().select(".flash").text()).isEqualTo("The line is back.");
+        assertThat(ilse.follow(back).page().select(".flash p").text())
+                .isEqualTo("Taken back: week line “Bram, 27 November 2026” removed.");
         assertThat(ilse.get("/week/lines/1/edit").status()).isEqualTo(200);
     }
 

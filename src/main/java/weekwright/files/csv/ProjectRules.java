@@ -1,0 +1,75 @@
+package weekwright.files.csv;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Problem;
+import weekwright.base.Problems;
+import weekwright.base.Rows;
+import weekwright.build.BuildRules;
+import weekwright.build.DateRules;
+import weekwright.build.Settings;
+import weekwright.build.SettingsStore;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.db.Table;
+import weekwright.episodes.SlotRules;
+import weekwright.funds.FundsRules;
+import weekwright.notes.NoteStore;
+
+/** The rules over the rows of a whole project, from plain files or in the store. */
+public final class ProjectRules {
+    private ProjectRules() {}
+
+    /** Where a fault of a stored project stands. */
+    public record Place(String table, long row) {}
+
+    /** @param settings empty where they could not be read */
+    static Problems check(Optional<Settings> settings, Map<String, Rows<?>> rows, LocalDate today) {
+        Problems found = new Problems();
+        BuildRules.check(ProjectData.build(rows), today, found);
+        FundsRules.check(
+                ProjectData.funds(rows), settings.map(Settings::moneyDigits).orElse(2), found);
+        settings.ifPresent(read -> {
+            SlotRules.check(ProjectData.episodes(rows), ProjectData.build(rows), read, today, found);
+            FileTable.ALL.forEach(file -> dates(rows, file.table(), read.project().started(), found));
+            dates(rows, NoteStore.TABLE, read.project().started(), found);
+        });
+        return found;
+    }
+
+    private static <R extends Record> void dates(
+            Map<String, Rows<?>> rows, Table<R> table, LocalDate started, Problems found) {
+        Rows<R> all = ProjectData.rows(rows, table);
+        for (int i = 0; i < all.size(); i++) {
+            Problems ofRow = new Problems();
+            DateRules.check(table.shape(), all.get(i), started, ofRow);
+            int index = i;
+            ofRow.list().forEach(problem -> found.add(all.placed(index, problem)));
+        }
+    }
+
+    /** The faults of a project as it stands in the store; {@link #place} tells the row of each. */
+    public static List<Problem> faults(Read read, LocalDate today) {
+        Map<String, Rows<?>> rows = new HashMap<>();
+        ProjectData.tables().forEach(table -> rows.put(table.name(), placed(read, table)));
+        return check(SettingsStore.find(read), rows, today).faults();
+    }
+
+    private static <R extends Record> Rows<R> placed(Read read, Table<R> table) {
+        List<Stored<R>> all = table.list(read);
+        return new Rows<>(
+                all.stream().map(Stored::value).toList(),
+                all.stream()
+                        .map(stored -> new weekwright.base.Place(table.name() + "#" + stored.row(), 0))
+                        .toList());
+    }
+
+    /** The row of a fault that {@link #faults} gave. */
+    public static Place place(Problem fault) {
+        String[] halves = fault.file().split("#");
+        return new Place(halves[0], Long.parseLong(halves[1]));
+    }
+}

@@ -1,0 +1,59 @@
+package weekwright.history;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import weekwright.db.History;
+import weekwright.db.Read;
+
+/**
+ * One change as it is listed: everything that one transaction did.
+ *
+ * @param version the project's version that it made
+ * @param who by name
+ * @param parts what it did, several alike together
+ */
+public record ChangeLine(long version, Instant at, String who, List<Part> parts) {
+    private static final int NAMED_ALONE = 4;
+
+    /**
+     * One thing, or several of a kind.
+     *
+     * @param text {@code task “Set the sill stones” changed}, {@code 12 links removed}
+     * @param thing the table
+     * @param row of the one; 0 for several
+     */
+    public record Part(String text, String thing, long row) {}
+
+    /** @param version of a change that stands in the log */
+    public static ChangeLine of(Read read, Names names, long version) {
+        List<History.Count> counts = History.counts(read, version);
+        int all = counts.stream().mapToInt(History.Count::count).sum();
+        List<Part> parts = new ArrayList<>();
+        if (all <= NAMED_ALONE) {
+            History.ofVersion(read, version).forEach(change -> parts.add(one(names, change)));
+        } else {
+            counts.forEach(count -> parts.add(
+                    count.count() == 1
+                            ? one(names, count.first())
+                            : new Part(
+                                    count.count() + " " + Things.of(count.thing()).many() + " " + count.action(),
+                                    count.thing(),
+                                    0)));
+        }
+        History.Change first = counts.get(0).first();
+        return new ChangeLine(version, first.at(), names.who(first.who()), List.copyOf(parts));
+    }
+
+    private static Part one(Names names, History.Change change) {
+        Thing<?> thing = Things.of(change.thing());
+        return new Part(
+                UndoChange.called(names, thing, change) + " " + change.action(), change.thing(), change.row());
+    }
+
+    /** The parts in one line: {@code hours “Ilse, 25 November 2026” added, task “Plane the boards” changed}. */
+    public String text() {
+        return parts.stream().map(Part::text).collect(Collectors.joining(", "));
+    }
+}

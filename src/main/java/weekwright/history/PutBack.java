@@ -1,0 +1,139 @@
+package weekwright.history;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import weekwright.base.Problem;
+import weekwright.base.Rejected;
+import weekwright.build.CrewMemberStore;
+import weekwright.db.Taken;
+import weekwright.db.Write;
+import weekwright.files.csv.ProjectRules;
+
+/**
+ * Sets rows to how they stood once, all of them or none, and refuses what the rules do not allow: a row that names what is
+ * not there, one that is still named, and any fault that the project did not have before.
+ */
+final class PutBack {
+    private static final int MOST_TOLD = 5;
+
+    private final Write write;
+    private final LocalDate today;
+    private final String done;
+    private final List<Problem> problems = new ArrayList<>();
+
+    /**
+     * A row and how it shall stand.
+     *
+     * @param image as JSON; empty where it shall not stand
+     * @param called what it is called in a refusal
+     */
+    record Row(Thing<?> thing, long row, Optional<String> image, String called) {}
+
+    /** @param done what cannot be done, when it cannot: {@code cannot be taken back} */
+    PutBack(Write write, LocalDate today, String done) {
+        this.write = write;
+        this.today = today;
+        this.done = done;
+    }
+
+    /**
+     * @param rows in the order in which they are set
+     * @return whether anything was different
+     */
+    boolean put(List<Row> rows) throws Rejected {
+        Names names = new Names(write);
+        Map<Row, Mentions.Mention> removed = new LinkedHashMap<>();
+        for (Row row : rows) {
+            if (row.image().isEmpty()) {
+                row.thing()
+                        .table()
+                        .find(write, row.row())
+                        .flatMap(stored -> id(row.thing(), stored.value()))
+                        .ifPresent(named -> removed.put(row, named));
+            }
+        }
+        removed.values().forEach(named -> names.of(named.table(), named.id()));
+        Set<Problem> faultsBefore = new HashSet<>(ProjectRules.faults(write, today));
+        boolean any = false;
+        for (Row row : rows) {
+            any |= set(row);
+        }
+        if (any && problems.isEmpty()) {
+            removed.forEach((row, named) -> stillNamed(names, row, named));
+            rows.forEach(this::namesMissing);
+        }
+        refuse();
+        if (any) {
+            newFaults(faultsBefore);
+            refuse();
+            CrewMemberStore.forgetAccessOfMissing(write);
+        }
+        return any;
+    }
+
+    private boolean set(Row row) {
+        try {
+            return row.thing().table().setBack(write, row.row(), row.image());
+        } catch (Taken taken) {
+            problem(row.called(), "another one has its name in the files now", "change that one first");
+            return false;
+        }
+    }
+
+    /** Names are those that were looked up while the thing still stood. */
+    private void stillNamed(Names names, Row row, Mentions.Mention named) {
+        Mentions.of(names, named)
+                .ifPresent(by -> problem(row.called(), "the " + by + " came to need it", "take that away first"));
+    }
+
+    private static Optional<Mentions.Mention> id(Thing<?> thing, Record value) {
+        return thing.shape()
+                .field("id")
+                .flatMap(field -> field.value(value))
+                .map(id -> new Mentions.Mention(thing.table().name(), (weekwright.base.Id) id));
+    }
+
+    private void namesMissing(Row row) {
+        row.thing().table().find(write, row.row()).ifPresent(stored -> {
+            for (Mentions.Mention mention : Mentions.in(stored.value())) {
+                if (!Mentions.stands(write, mention)) {
+                    problem(
+                            row.called(),
+                            "it needs the " + Things.of(mention.table()).one() + " “" + mention.id()
+                                    + "”, which is not there any more",
+                            "bring that back first");
+                }
+            }
+        });
+    }
+
+    private void newFaults(Set<Problem> before) {
+        Names names = new Names(write);
+        ProjectRules.faults(write, today).stream()
+                .filter(problem -> !before.contains(problem))
+                .forEach(problem -> {
+                    ProjectRules.Place place = ProjectRules.place(problem);
+                    String called = Things.of(place.table())
+                            .called(names, place.row())
+                            .orElse("");
+                    String read = problem.read().isEmpty() ? "" : "“" + problem.read() + "” ";
+                    problem(called, read + problem.rule(), "");
+                });
+    }
+
+    private void problem(String called, String rule, String remedy) {
+        problems.add(Problem.fault("", "", "The " + called + " " + done + ": " + rule, remedy));
+    }
+
+    private void refuse() throws Rejected {
+        if (!problems.isEmpty()) {
+            throw new Rejected(problems.subList(0, Math.min(MOST_TOLD, problems.size())));
+        }
+    }
+}
