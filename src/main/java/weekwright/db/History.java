@@ -38,12 +38,7 @@ public final class History {
 
     /** The newest change of one row. */
     public static Optional<Change> last(Read read, String thing, long row) {
-        return changes(
-                        read,
-                        "WHERE thing = :thing AND thing_row = :row ORDER BY id DESC LIMIT 1",
-                        thing,
-                        row)
-                .stream()
+        return changes(read, "WHERE thing = :thing AND thing_row = :row ORDER BY id DESC LIMIT 1", thing, row).stream()
                 .findFirst();
     }
 
@@ -92,7 +87,8 @@ public final class History {
                         rs.getString("thing"),
                         rs.getString("action"),
                         rs.getInt("many"),
-                        changes(read, "WHERE id = :row", "", rs.getLong("first")).get(0)))
+                        changes(read, "WHERE id = :row", "", rs.getLong("first"))
+                                .get(0)))
                 .list();
     }
 

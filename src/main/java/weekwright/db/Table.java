@@ -213,8 +213,8 @@ public final class Table<R extends Record> {
         String sql = now.isPresent()
                 ? "UPDATE " + name + " SET " + listed(known, c -> quoted(c) + " = " + extract(c))
                         + ", \"version\" = \"version\" + 1 WHERE \"row\" = :row"
-                : "INSERT INTO " + name + " (\"row\", \"version\", " + listed(known, Table::quoted)
-                        + ") SELECT :row, " + extract("version") + " + 1, " + listed(known, Table::extract);
+                : "INSERT INTO " + name + " (\"row\", \"version\", " + listed(known, Table::quoted) + ") SELECT :row, "
+                        + extract("version") + " + 1, " + listed(known, Table::extract);
         try {
             write.handle()
                     .createUpdate(sql)

@@ -38,7 +38,8 @@ public record ChangeLine(long version, Instant at, String who, List<Part> parts)
                     count.count() == 1
                             ? one(names, count.first())
                             : new Part(
-                                    count.count() + " " + Things.of(count.thing()).many() + " " + count.action(),
+                                    count.count() + " "
+                                            + Things.of(count.thing()).many() + " " + count.action(),
                                     count.thing(),
                                     0)));
         }
@@ -48,8 +49,7 @@ public record ChangeLine(long version, Instant at, String who, List<Part> parts)
 
     private static Part one(Names names, History.Change change) {
         Thing<?> thing = Things.of(change.thing());
-        return new Part(
-                UndoChange.called(names, thing, change) + " " + change.action(), change.thing(), change.row());
+        return new Part(UndoChange.called(names, thing, change) + " " + change.action(), change.thing(), change.row());
     }
 
     /** The parts in one line: {@code hours “Ilse, 25 November 2026” added, task “Plane the boards” changed}. */

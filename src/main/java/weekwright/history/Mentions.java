@@ -74,8 +74,10 @@ final class Mentions {
                         .forEach(rows::add);
             }
         }
-        boolean inWords = thing.table() == (Table<?>) TaskStore.TABLE && mention.table().equals("equipment")
-                || thing.table() == (Table<?>) NoteStore.TABLE && mention.table().equals("tasks");
+        boolean inWords =
+                thing.table() == (Table<?>) TaskStore.TABLE && mention.table().equals("equipment")
+                        || thing.table() == (Table<?>) NoteStore.TABLE
+                                && mention.table().equals("tasks");
         if (inWords) {
             thing.table().values(names.read()).stream()
                     .filter(row -> words(row).stream().anyMatch(mention::same))

@@ -24,7 +24,10 @@ public final class Names {
         String key = table + " " + id.folded();
         String name = known.get(key);
         if (name == null) {
-            name = Things.of(table).name(this, id).filter(text -> !text.isEmpty()).orElse(id.value());
+            name = Things.of(table)
+                    .name(this, id)
+                    .filter(text -> !text.isEmpty())
+                    .orElse(id.value());
             known.put(key, name);
         }
         return name;

@@ -119,9 +119,8 @@ final class PutBack {
                 .filter(problem -> !before.contains(problem))
                 .forEach(problem -> {
                     ProjectRules.Place place = ProjectRules.place(problem);
-                    String called = Things.of(place.table())
-                            .called(names, place.row())
-                            .orElse("");
+                    String called =
+                            Things.of(place.table()).called(names, place.row()).orElse("");
                     String read = problem.read().isEmpty() ? "" : "“" + problem.read() + "” ";
                     problem(called, read + problem.rule(), "");
                 });

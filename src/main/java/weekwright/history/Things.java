@@ -49,10 +49,14 @@ public final class Things {
                 "links",
                 Kind.BUILD,
                 (names, link) -> names.of("tasks", link.task()) + ", after " + names.of("tasks", link.after()));
-        add(HoursEntryStore.TABLE, "hours", "hours entries", Kind.HOURS, (names, entry) -> names.of(
-                        "crew", entry.crew())
-                + ", " + Said.day(entry.date())
-                + on(names, entry.task(), entry.episode()));
+        add(
+                HoursEntryStore.TABLE,
+                "hours",
+                "hours entries",
+                Kind.HOURS,
+                (names, entry) -> names.of("crew", entry.crew())
+                        + ", " + Said.day(entry.date())
+                        + on(names, entry.task(), entry.episode()));
         add(
                 StoppedStore.TABLE,
                 "stopped day",
@@ -113,8 +117,7 @@ public final class Things {
                 "ledger entry",
                 "ledger entries",
                 Kind.FUNDS,
-                (names, entry) ->
-                        (entry.payee().isEmpty() ? "" : entry.payee() + ", ") + Said.day(entry.date()));
+                (names, entry) -> (entry.payee().isEmpty() ? "" : entry.payee() + ", ") + Said.day(entry.date()));
         add(RegularItemStore.TABLE, "regular item", "regular items", Kind.FUNDS, (names, item) -> item.name());
         add(PledgeLevelStore.TABLE, "pledge level", "pledge levels", Kind.FUNDS, (names, level) -> level.name());
         add(

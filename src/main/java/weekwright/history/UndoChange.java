@@ -77,8 +77,7 @@ public final class UndoChange {
             }
         }
         if (!problems.isEmpty()) {
-            throw new Rejected(List.copyOf(problems.values())
-                    .subList(0, Math.min(3, problems.size())));
+            throw new Rejected(List.copyOf(problems.values()).subList(0, Math.min(3, problems.size())));
         }
     }
 

@@ -15,10 +15,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.base.Rejected;
-import weekwright.history.UndoChange;
 import weekwright.db.Db;
 import weekwright.db.FolderRefused;
 import weekwright.db.Stale;
+import weekwright.history.UndoChange;
 import weekwright.testkit.OakMill;
 
 class HoursVerbsTest {
@@ -208,8 +208,9 @@ class HoursVerbsTest {
         long removed = db.version();
         log("crew", "ilse", "date", "2026-11-24", "task", "shaft.1", "hours", "5");
         assertThatThrownBy(() -> db.write("ilse", write -> UndoChange.undo(write, removed, TODAY)))
-                .hasMessage("The hours “Ilse, 24 November 2026, Square the log” cannot be taken back: “5” makes 25 hours"
-                        + " of ilse on 2026-11-24 (hours.1 20, hours.3 5), and a day has 24");
+                .hasMessage(
+                        "The hours “Ilse, 24 November 2026, Square the log” cannot be taken back: “5” makes 25 hours"
+                                + " of ilse on 2026-11-24 (hours.1 20, hours.3 5), and a day has 24");
         assertThat(db.read(HoursEntryStore.TABLE::count)).isEqualTo(2);
     }
 

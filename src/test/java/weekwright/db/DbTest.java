@@ -126,7 +126,8 @@ class DbTest {
             return null;
         });
         assertThat(db.read(stages::count)).isEqualTo(1);
-        History.Change removal = db.read(r -> History.last(r, "stages", pit.row())).orElseThrow();
+        History.Change removal =
+                db.read(r -> History.last(r, "stages", pit.row())).orElseThrow();
         assertThat(db.<Boolean, Taken>write("ilse", w -> stages.setBack(w, pit.row(), removal.before())))
                 .isTrue();
         assertThat(db.read(stages::values)).extracting(Stage::name).containsExactly("Wheel pit", "Roof");
@@ -135,9 +136,7 @@ class DbTest {
         assertThat(db.<Boolean, Taken>write("ilse", w -> stages.setBack(w, pit.row(), removal.before())))
                 .isFalse();
         java.util.List<History.Change> log = db.read(r -> History.of(r, "stages", pit.row()));
-        assertThat(log)
-                .extracting(History.Change::action)
-                .containsExactly("added", "removed", "added");
+        assertThat(log).extracting(History.Change::action).containsExactly("added", "removed", "added");
     }
 
     @Test
@@ -159,7 +158,8 @@ class DbTest {
             stages.delete(w, pit.row(), 1);
             return stages.insert(w, stage("pit", "Another pit"));
         });
-        Optional<String> before = db.read(r -> History.last(r, "stages", pit.row())).orElseThrow().before();
+        Optional<String> before =
+                db.read(r -> History.last(r, "stages", pit.row())).orElseThrow().before();
         assertThatThrownBy(() -> db.write("ilse", w -> stages.setBack(w, pit.row(), before)))
                 .isInstanceOf(Taken.class)
                 .hasMessage("stages 1 has what another row has already");

@@ -85,7 +85,8 @@ class UndoChangeTest {
     void what_one_change_added_changed_and_removed_is_taken_back_together_and_again() throws Exception {
         ProjectData before = project();
         db.write("bram", write -> {
-            TaskStore.TABLE.insert(write, row(Task.class, "id", "gate.4", "stage", "gate", "title", "Oil it", "kind", "work"));
+            TaskStore.TABLE.insert(
+                    write, row(Task.class, "id", "gate.4", "stage", "gate", "title", "Oil it", "kind", "work"));
             set(write, TaskStore.TABLE, "gate.4", "title", "Oil the gate");
             LinkStore.TABLE.insert(write, row(Link.class, "task", "gate.4", "after", "gate.2"));
             set(write, TaskStore.TABLE, "gate.2", "title", "Hang the gate high");
@@ -104,11 +105,13 @@ class UndoChangeTest {
     @Test
     void settings_are_taken_back_too() throws Exception {
         ProjectData before = project();
-        db.write("bram", write -> SettingsStore.update(
-                write,
-                SettingsStore.PROJECT,
-                1,
-                SettingsStore.PROJECT.shape().with(before.settings().project(), "name", "The lock")));
+        db.write(
+                "bram",
+                write -> SettingsStore.update(
+                        write,
+                        SettingsStore.PROJECT,
+                        1,
+                        SettingsStore.PROJECT.shape().with(before.settings().project(), "name", "The lock")));
         undo(db.version());
         assertThat(project()).isEqualTo(before);
     }
@@ -128,8 +131,9 @@ class UndoChangeTest {
         ProjectData before = project();
         assertThatThrownBy(() -> undo(first))
                 .isInstanceOf(Rejected.class)
-                .hasMessage("The task “Hang the gate high” was changed again since, by Noor, so this cannot be taken back;"
-                        + " take that back first");
+                .hasMessage(
+                        "The task “Hang the gate high” was changed again since, by Noor, so this cannot be taken back;"
+                                + " take that back first");
         assertThat(project()).isEqualTo(before);
         undo(db.version());
         assertThatThrownBy(() -> undo(first)).hasMessageStartingWith("The task “Hang the gate high” was changed again");
@@ -137,12 +141,27 @@ class UndoChangeTest {
 
     @Test
     void what_others_came_to_need_does_not_go() throws Exception {
-        db.write("bram", write -> TaskStore.TABLE.insert(
-                write, row(Task.class, "id", "gate.4", "stage", "gate", "title", "Oil it", "kind", "work")));
+        db.write(
+                "bram",
+                write -> TaskStore.TABLE.insert(
+                        write, row(Task.class, "id", "gate.4", "stage", "gate", "title", "Oil it", "kind", "work")));
         long added = db.version();
-        db.write("ilse", write -> HoursEntryStore.TABLE.insert(
-                write,
-                row(HoursEntry.class, "id", "hours.6", "date", "2026-11-25", "crew", "ilse", "task", "GATE.4", "hours", "1")));
+        db.write(
+                "ilse",
+                write -> HoursEntryStore.TABLE.insert(
+                        write,
+                        row(
+                                HoursEntry.class,
+                                "id",
+                                "hours.6",
+                                "date",
+                                "2026-11-25",
+                                "crew",
+                                "ilse",
+                                "task",
+                                "GATE.4",
+                                "hours",
+                                "1")));
         assertThatThrownBy(() -> undo(added))
                 .hasMessage("The task “Oil it” cannot be taken back: the hours “Ilse, 25 November 2026, Oil it” came to"
                         + " need it; take that away first");
@@ -150,7 +169,9 @@ class UndoChangeTest {
 
     @Test
     void equipment_that_a_task_came_to_need_and_a_task_of_a_note_do_not_go() throws Exception {
-        db.write("bram", write -> EquipmentStore.TABLE.insert(write, row(Equipment.class, "id", "hoist", "name", "The hoist")));
+        db.write(
+                "bram",
+                write -> EquipmentStore.TABLE.insert(write, row(Equipment.class, "id", "hoist", "name", "The hoist")));
         long added = db.version();
         db.write("ilse", write -> {
             set(write, TaskStore.TABLE, "gate.2", "equipment", weekwright.base.Words.of("hoist:1"));
@@ -182,8 +203,9 @@ class UndoChangeTest {
             return null;
         });
         assertThatThrownBy(() -> undo(removed))
-                .hasMessage("The hours “Ilse, 10 November 2026, weir.2” cannot be taken back: it needs the task “weir.2”,"
-                        + " which is not there any more; bring that back first");
+                .hasMessage(
+                        "The hours “Ilse, 10 November 2026, weir.2” cannot be taken back: it needs the task “weir.2”,"
+                                + " which is not there any more; bring that back first");
     }
 
     @Test
@@ -194,12 +216,12 @@ class UndoChangeTest {
             return null;
         });
         long removed = db.version();
-        db.write("bram", write ->
-                LinkStore.TABLE.insert(write, row(Link.class, "task", "weir.1", "after", "weir.2")));
+        db.write("bram", write -> LinkStore.TABLE.insert(write, row(Link.class, "task", "weir.1", "after", "weir.2")));
         assertThatThrownBy(() -> undo(removed))
                 .isInstanceOf(Rejected.class)
-                .hasMessage("The link “Set the sill stones, after Dig the footing” cannot be taken back: “weir.1” closes a"
-                        + " ring in which tasks wait for each other: weir.1 → weir.2 → weir.1");
+                .hasMessage(
+                        "The link “Set the sill stones, after Dig the footing” cannot be taken back: “weir.1” closes a"
+                                + " ring in which tasks wait for each other: weir.1 → weir.2 → weir.1");
     }
 
     @Test
@@ -213,16 +235,21 @@ class UndoChangeTest {
             return null;
         });
         undo(db.version());
-        assertThat(project().rows(TaskStore.TABLE).list()).extracting(Task::title).contains("Forge the straps");
+        assertThat(project().rows(TaskStore.TABLE).list())
+                .extracting(Task::title)
+                .contains("Forge the straps");
     }
 
     @Test
     void an_import_and_a_change_that_never_was_are_not_taken_back() {
-        db.write("import", write -> TaskStore.TABLE.insert(
-                write, row(Task.class, "id", "gate.4", "stage", "gate", "title", "Oil it", "kind", "work")));
+        db.write(
+                "import",
+                write -> TaskStore.TABLE.insert(
+                        write, row(Task.class, "id", "gate.4", "stage", "gate", "title", "Oil it", "kind", "work")));
         assertThatThrownBy(() -> undo(db.version()))
-                .hasMessage("An import is not taken back here; the project as it stood before lies in the folder backups,"
-                        + " to be put back by hand");
+                .hasMessage(
+                        "An import is not taken back here; the project as it stood before lies in the folder backups,"
+                                + " to be put back by hand");
         assertThatThrownBy(() -> undo(4711))
                 .hasMessage("There is no change 4711; look in the history for the one that is meant");
     }
@@ -232,6 +259,7 @@ class UndoChangeTest {
         List<String> tables = new java.util.ArrayList<>(
                 ProjectData.tables().stream().map(Table::name).toList());
         tables.addAll(List.of("project", "publishing", "weather", "orders", "money", "emergency", "model"));
-        assertThat(Things.all().stream().map(thing -> thing.table().name())).containsExactlyInAnyOrderElementsOf(tables);
+        assertThat(Things.all().stream().map(thing -> thing.table().name()))
+                .containsExactlyInAnyOrderElementsOf(tables);
     }
 }

@@ -34,7 +34,8 @@ public final class ProjectRules {
                 ProjectData.funds(rows), settings.map(Settings::moneyDigits).orElse(2), found);
         settings.ifPresent(read -> {
             SlotRules.check(ProjectData.episodes(rows), ProjectData.build(rows), read, today, found);
-            FileTable.ALL.forEach(file -> dates(rows, file.table(), read.project().started(), found));
+            FileTable.ALL.forEach(
+                    file -> dates(rows, file.table(), read.project().started(), found));
             dates(rows, NoteStore.TABLE, read.project().started(), found);
         });
         return found;

@@ -230,8 +230,7 @@ public final class BuildTaskPage implements Page {
                     } else {
                         MarkStarted.mark(write, shown, day.orElseThrow(), today);
                     }
-                    return said(
-                            here, act.equals("started") ? "It has begun." : "It is " + act + ".", remarks);
+                    return said(here, act.equals("started") ? "It has begun." : "It is " + act + ".", remarks);
                 });
             }
             case "aside" -> {

@@ -91,7 +91,8 @@ public final class CrewHistoryPage implements Page {
         ChangeLine change = ChangeLine.of(read, names, version);
         return new Line(
                 version,
-                Formats.moment(LocalDateTime.ofInstant(change.at(), request.settings().zone())),
+                Formats.moment(
+                        LocalDateTime.ofInstant(change.at(), request.settings().zone())),
                 Formats.sentence(change.who()),
                 Formats.sentence(change.text()),
                 UndoChange.mayBe(read, version));
@@ -109,7 +110,9 @@ public final class CrewHistoryPage implements Page {
                 if (request.access() != Access.CREW) {
                     ownJustNow(request, changes);
                 }
-                String what = changes.isEmpty() ? "" : ChangeLine.of(write, new Names(write), version).text();
+                String what = changes.isEmpty()
+                        ? ""
+                        : ChangeLine.of(write, new Names(write), version).text();
                 List<String> gone = changes.stream()
                         .filter(change -> change.before().isEmpty())
                         .flatMap(change -> Addresses.of(write, change.thing(), change.row()).stream())

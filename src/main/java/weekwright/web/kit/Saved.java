@@ -46,8 +46,8 @@ public record Saved(String to, Optional<Frame.Flash> flash, Optional<Kept> kept)
      * @param version the project's version that the change made
      */
     Saved undo(long version) {
-        Frame.Undo undo = new Frame.Undo(
-                UNDO, "Take it back", Map.of("do", "undo", "change", Long.toString(version), "to", to));
+        Frame.Undo undo =
+                new Frame.Undo(UNDO, "Take it back", Map.of("do", "undo", "change", Long.toString(version), "to", to));
         return new Saved(to, flash.map(line -> new Frame.Flash(line.text(), Optional.of(undo))), kept);
     }
 }

@@ -67,7 +67,8 @@ class CrewHistoryPageTest {
                         .eachText())
                 .containsExactly("25 Nov 2026, 09:00", "Bram");
         assertThat(ilse.get("/crew/history?kind=notes").text()).contains("Nothing was changed yet.");
-        assertThat(ilse.get("/crew/history?kind=%22&who=%27x&before=zz").status()).isEqualTo(200);
+        assertThat(ilse.get("/crew/history?kind=%22&who=%27x&before=zz").status())
+                .isEqualTo(200);
     }
 
     @Test
@@ -94,7 +95,8 @@ class CrewHistoryPageTest {
         Visitor.Reply first = ilse.follow(ilse.form(ilse.get("/build/tasks/weir.2"), "form:has(button[value=done])")
                 .press("done"));
         Visitor bram = server.as("bram");
-        bram.form(bram.get("/build/tasks/weir.2"), "form:has(button[value=open])").press("open");
+        bram.form(bram.get("/build/tasks/weir.2"), "form:has(button[value=open])")
+                .press("open");
         Visitor.Reply refused = ilse.form(first, ".flash form").send();
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select(".trouble .head").text()).isEqualTo("Not taken back. Nothing was changed.");
@@ -139,8 +141,9 @@ class CrewHistoryPageTest {
         Visitor.Reply mine = logged(noor, "1");
         logged(server.as("ilse"), "1");
         long others = server.db().version();
-        Visitor.Reply refused =
-                noor.form(mine, ".flash form").with("change", Long.toString(others)).send();
+        Visitor.Reply refused = noor.form(mine, ".flash form")
+                .with("change", Long.toString(others))
+                .send();
         assertThat(refused.to()).isEqualTo("/log");
         assertThat(noor.follow(refused).page().select(".flash p").text())
                 .isEqualTo("Only what you did yourself just now can be taken back; ask the crew for anything else.");
@@ -156,7 +159,8 @@ class CrewHistoryPageTest {
             clock.past = Duration.ofMinutes(11);
             Visitor.Reply refused = noor.form(saved, ".flash form").send();
             assertThat(noor.follow(refused).page().select(".flash p").text())
-                    .isEqualTo("Only what you did yourself just now can be taken back; ask the crew for anything else.");
+                    .isEqualTo(
+                            "Only what you did yourself just now can be taken back; ask the crew for anything else.");
         }
     }
 

@@ -31,7 +31,8 @@ class EpisodePageTest {
                 .isEqualTo("Footage complete on 25 November. \"First shaving off the board\" is a must-have shot"
                         + " that is not captured.");
         Visitor.Reply back = bram.follow(bram.form(marked, ".flash form").send());
-        assertThat(back.page().select(".flash p").text()).isEqualTo("Taken back: episode “no. 12, Boards for the gate” changed.");
+        assertThat(back.page().select(".flash p").text())
+                .isEqualTo("Taken back: episode “no. 12, Boards for the gate” changed.");
         assertThat(back.address()).endsWith("/episodes/ep.12");
     }
 

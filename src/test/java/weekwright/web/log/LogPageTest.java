@@ -140,7 +140,8 @@ class LogPageTest {
                 ilse.form(refused, ".nothing form").with("reason", "weather").press("nothing"));
         assertThat(after.page().select(".flash p").text()).isEqualTo("Ilse: nothing done on 25 November, weather.");
         Visitor.Reply back = ilse.follow(ilse.form(after, ".flash form").send());
-        assertThat(back.page().select(".flash p").text()).isEqualTo("Taken back: stopped day “Ilse, 25 November 2026” added.");
+        assertThat(back.page().select(".flash p").text())
+                .isEqualTo("Taken back: stopped day “Ilse, 25 November 2026” added.");
     }
 
     @Test
