@@ -92,6 +92,7 @@ import weekwright.web.start.StartPage;
 import weekwright.web.week.WeekLineEditPage;
 import weekwright.web.week.WeekLinesNewPage;
 import weekwright.web.week.WeekPage;
+import weekwright.web.week.WeekSheetPage;
 
 /** The one list of all addresses, with who may use each. A new page is a line here. */
 public final class Routes {
@@ -134,6 +135,7 @@ public final class Routes {
                 form("/start/money", Access.CREW, new StartMoneyPage()),
                 sheet("/ahead", Access.CREW, new AheadPage()),
                 sheet("/week", Access.HELPER, new WeekPage()),
+                form("/week/sheet", Access.CREW, new WeekSheetPage()),
                 form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
                 form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/log", Access.HELPER, new LogPage()),

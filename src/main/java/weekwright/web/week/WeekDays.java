@@ -108,7 +108,7 @@ final class WeekDays {
                 .orElse("");
         return new WeekPage.Line(
                 facts.person(person),
-                text(line),
+                text(line, facts),
                 line.own() ? line.hours().minutes() : quarters(line.hours().minutes()),
                 clock,
                 line.own(),
@@ -120,7 +120,8 @@ final class WeekDays {
                                 .orElseGet(() -> line.own() ? "" : takeOver(date, person, line)));
     }
 
-    private String text(WeekPlan.Line line) {
+    /** What a line says: the verb and what it is done on, with the crew's own words. */
+    static String text(WeekPlan.Line line, WeekFacts facts) {
         String what = line.task()
                 .map(facts::task)
                 .or(() -> line.episode().map(facts::episode))

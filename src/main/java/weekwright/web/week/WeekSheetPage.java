@@ -1,0 +1,224 @@
+package weekwright.web.week;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.IsoFields;
+import java.time.temporal.TemporalAdjusters;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Codec;
+import weekwright.base.Problem;
+import weekwright.base.Problems;
+import weekwright.base.Refused;
+import weekwright.base.Rejected;
+import weekwright.build.HoursEntryStore;
+import weekwright.build.LogHours;
+import weekwright.build.MarkDone;
+import weekwright.build.Shown;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.db.Stale;
+import weekwright.db.Stored;
+import weekwright.db.Write;
+import weekwright.forecast.WeekPlan;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.NotFound;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
+
+/**
+ * The sheet from the wall typed in: the lines of a week up to today in the order in which they were printed on its Monday,
+ * each with its box for hours and its box for done, and two pencilled lines a day. All of it is kept or nothing.
+ */
+public final class WeekSheetPage implements Page {
+    private static final int PENCILLED = 2;
+    private static final int WEEKS_BACK = 4;
+
+    private final WeekSheets sheets = new WeekSheets();
+
+    /** @param what tasks and episodes to choose from on a pencilled line */
+    public record View(
+            Form form, String title, String of, List<Day> days, List<Form.Choice> people, List<Form.Choice> what) {}
+
+    public record Day(LocalDate date, List<Line> lines) {}
+
+    /**
+     * A line.
+     *
+     * @param number its fields end in it
+     * @param planned hours in the sheet, in minutes
+     * @param logged hours of this person for this on that day that stand in the log already, in minutes
+     * @param task whether it can be done
+     * @param pencilled its person and work are chosen
+     * @param carried the hidden fields that say which line it is
+     */
+    public record Line(
+            int number,
+            String person,
+            String text,
+            int planned,
+            int logged,
+            boolean task,
+            boolean pencilled,
+            Map<String, String> carried) {}
+
+    @Override
+    public View show(Request request) {
+        LocalDate monday = monday(request);
+        WeekPlan plan = sheets.of(request.db(), monday, Optional.empty());
+        WeekFacts facts = request.read(read -> WeekFacts.of(read, monday));
+        List<Day> days = new ArrayList<>();
+        int number = 0;
+        for (WeekPlan.Day day : plan.days()) {
+            if (day.date().isAfter(request.today())) {
+                break;
+            }
+            List<Line> lines = new ArrayList<>();
+            for (WeekPlan.Person person : day.people()) {
+                for (WeekPlan.Line line : person.lines()) {
+                    if (!line.kind().equals("rest")) {
+                        lines.add(line(number++, day.date(), person.crew(), line, facts));
+                    }
+                }
+            }
+            for (int i = 0; i < PENCILLED; i++) {
+                Map<String, String> carried = new LinkedHashMap<>();
+                carried.put("date." + number, day.date().toString());
+                carried.put("kind." + number, "");
+                lines.add(new Line(number++, "", "", 0, 0, true, true, carried));
+            }
+            days.add(new Day(day.date(), lines));
+        }
+        return request.read(read -> {
+            List<Form.Choice> what = new ArrayList<>();
+            Choices.tasks(read, Task::isOpen)
+                    .forEach(task -> what.add(new Form.Choice("task:" + task.value(), task.label())));
+            facts.episodes().values().stream()
+                    .filter(episode -> episode.published().isEmpty())
+                    .forEach(episode ->
+                            what.add(new Form.Choice("episode:" + episode.id(), "Edit " + Choices.title(episode))));
+            return new View(
+                    request.form(""),
+                    "Week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
+                    monday.toString(),
+                    days,
+                    request.crew().stream()
+                            .map(one -> new Form.Choice(one.id().value(), one.name()))
+                            .toList(),
+                    what);
+        });
+    }
+
+    private static Line line(int number, LocalDate date, String crew, WeekPlan.Line line, WeekFacts facts) {
+        String what = line.task()
+                .map(id -> "task:" + id)
+                .or(() -> line.episode().map(id -> "episode:" + id))
+                .orElse("");
+        int logged = facts.hours().stream()
+                .filter(entry -> entry.date().equals(date)
+                        && entry.crew().value().equalsIgnoreCase(crew)
+                        && entry.task().map(Object::toString).equals(line.task())
+                        && entry.episode().map(Object::toString).equals(line.episode()))
+                .mapToInt(entry -> entry.hours().minutes())
+                .sum();
+        return new Line(
+                number,
+                facts.person(crew),
+                WeekDays.text(line, facts),
+                line.hours().minutes(),
+                logged,
+                line.task().isPresent() && !line.kind().equals("film"),
+                false,
+                SheetRow.carried(number, date, crew, line.kind(), what));
+    }
+
+    private static LocalDate monday(Request request) {
+        LocalDate thisMonday = request.today().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        String text = request.query("of");
+        if (text.isEmpty()) {
+            return thisMonday;
+        }
+        try {
+            LocalDate monday = Codec.of(LocalDate.class)
+                    .parse(text, request.settings().typed())
+                    .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+            if (monday.isAfter(thisMonday) || monday.isBefore(thisMonday.minusWeeks(WEEKS_BACK))) {
+                throw new NotFound("The sheets of this week and the four before it can be typed in.");
+            }
+            return monday;
+        } catch (Refused refused) {
+            throw new NotFound("\"" + text + "\" " + refused.rule() + ".");
+        }
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        List<SheetRow> rows = SheetRow.read(form);
+        if (rows.isEmpty() && form.problems().isEmpty()) {
+            form.fault("", "", "Nothing stands in any box", "write the hours as they stand on the wall");
+        }
+        return request.save(write -> {
+            Problems faults = new Problems();
+            List<Problem> remarks = new ArrayList<>();
+            int minutes = 0;
+            int done = 0;
+            for (SheetRow row : rows) {
+                if (row.hours().isPresent()) {
+                    try {
+                        remarks.addAll(LogHours.log(write, row.entry(HoursEntryStore.nextId(write)), request.today())
+                                .remarks());
+                        minutes += row.hours().get().minutes();
+                    } catch (Rejected rejected) {
+                        place(rejected, "hours." + row.number(), faults);
+                    }
+                }
+            }
+            for (SheetRow row : rows) {
+                if (row.done()) {
+                    done += mark(write, row, request.today(), faults, remarks);
+                }
+            }
+            Rejected.ifFaults(faults);
+            StringBuilder said = new StringBuilder(minutes == 0 ? "" : Formats.hoursLong(minutes) + " logged");
+            if (done > 0) {
+                said.append(said.isEmpty() ? "" : ", ")
+                        .append(Formats.count(done, "task"))
+                        .append(" done");
+            }
+            said.append('.');
+            remarks.forEach(remark ->
+                    said.append(' ').append(Formats.sentence(remark.sentence())).append('.'));
+            return Saved.to("/week").saying(said.toString());
+        });
+    }
+
+    /** A task ticked on two lines is done once, on the later day. */
+    private static int mark(Write write, SheetRow row, LocalDate today, Problems faults, List<Problem> remarks)
+            throws Stale {
+        Optional<Stored<Task>> task = row.task().flatMap(id -> TaskStore.TABLE.find(write, id));
+        if (task.isEmpty() || task.get().value().done().isPresent()) {
+            return 0;
+        }
+        try {
+            remarks.addAll(MarkDone.mark(write, Shown.of(task.get()), row.date(), today)
+                    .remarks());
+            return 1;
+        } catch (Rejected rejected) {
+            place(rejected, "done." + row.number(), faults);
+            return 0;
+        }
+    }
+
+    private static void place(Rejected rejected, String field, Problems faults) {
+        rejected.problems().forEach(p -> faults.fault(field, p.read(), p.rule(), p.remedy()));
+    }
+}

@@ -1,0 +1,94 @@
+package weekwright.web.week;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import weekwright.build.HoursEntryStore;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class WeekSheetPageTest {
+    private static ServerFixture server;
+
+    @BeforeAll
+    static void start() {
+        server = ServerFixture.small();
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+    }
+
+    @Test
+    void the_lines_stand_in_the_order_of_the_print_up_to_today_with_room_for_pencil() {
+        Visitor.Reply page = server.as("ilse").get("/week/sheet");
+        assertThat(page.page().select(".wall-day legend").eachText())
+                .containsExactly("Monday 23 Nov", "Tuesday 24 Nov", "Wednesday 25 Nov");
+        assertThat(page.page()
+                        .select(".wall-day")
+                        .get(0)
+                        .select(".wall-line .wall-what:not(:has(select))")
+                        .eachText())
+                .isNotEmpty()
+                .allMatch(line -> line.endsWith("planned"));
+        assertThat(page.page().select(".wall-day").get(0).select(".wall-line:has(select)"))
+                .hasSize(2);
+    }
+
+    @Test
+    void all_faults_are_said_at_once_at_their_boxes_and_nothing_is_kept() {
+        Visitor ilse = server.as("ilse");
+        int before = server.db().read(HoursEntryStore.TABLE::count);
+        Visitor.Reply page = ilse.get("/week/sheet");
+        String pencil = page.page()
+                .select(".wall-day")
+                .get(0)
+                .select("select[name^=crew]")
+                .first()
+                .attr("name");
+        String number = pencil.substring("crew.".length());
+        Visitor.Reply refused = ilse.form(page, "form.from-wall")
+                .with("hours.0", "vier")
+                .with("hours." + number, "2")
+                .send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id")).containsExactly("hours.0", pencil);
+        assertThat(ilse.form(refused, "form.from-wall").value("hours.0")).isEqualTo("vier");
+        Visitor.Reply over = ilse.form(refused, "form.from-wall")
+                .with("hours.0", "20")
+                .with(pencil, "bram")
+                .with("hours." + number, "5")
+                .send();
+        assertThat(over.status()).isEqualTo(422);
+        assertThat(over.troubles()).hasSize(1);
+        assertThat(server.db().read(HoursEntryStore.TABLE::count)).isEqualTo(before);
+    }
+
+    @Test
+    void hours_and_done_boxes_are_kept_in_one_go() {
+        Visitor ilse = server.as("ilse");
+        int before = server.db().read(HoursEntryStore.TABLE::count);
+        Visitor.Reply page = ilse.get("/week/sheet?of=2026-11-23");
+        Visitor.Reply saved = ilse.follow(ilse.form(page, "form.from-wall")
+                .with("hours.0", "3,5")
+                .with("crew.1", "ilse")
+                .with("what.1", "task:weir.2")
+                .with("hours.1", "2:15")
+                .with("done.1", "yes")
+                .send());
+        assertThat(saved.page().select(".flash p").text()).startsWith("5\u00be hours logged, 1 task done.");
+        assertThat(server.db().read(HoursEntryStore.TABLE::count)).isEqualTo(before + 2);
+    }
+
+    @Test
+    void nothing_in_any_box_and_a_week_too_far_are_said() {
+        Visitor ilse = server.as("ilse");
+        assertThat(ilse.form(ilse.get("/week/sheet"), "form.from-wall").send().troubles())
+                .containsExactly("Nothing stands in any box; write the hours as they stand on the wall");
+        assertThat(ilse.get("/week/sheet?of=2026-12-07").text())
+                .contains("The sheets of this week and the four before it can be typed in.");
+    }
+}
