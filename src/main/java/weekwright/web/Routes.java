@@ -210,6 +210,7 @@ public final class Routes {
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),
                 new Other("/ahead/state", Access.CREW, new AheadState()),
+                new Other("/newer", Access.HELPER, new Newer()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),
                 new Other("/photos/{file}", Access.CREW, new Photos()));

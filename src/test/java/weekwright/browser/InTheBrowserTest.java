@@ -17,6 +17,7 @@ import weekwright.build.TaskStore;
 import weekwright.episodes.EpisodeStore;
 import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
 
 class InTheBrowserTest {
     @Test
@@ -154,5 +155,33 @@ class InTheBrowserTest {
 
     private static void type(BrowserFixture browser, String id, String text) {
         browser.driver().findElement(By.id(id)).sendKeys(text);
+    }
+
+    /** The tab is turned to: the script asks at once instead of within 20 seconds. */
+    @Test
+    void a_page_open_elsewhere_notices_newer_data_and_leaves_what_is_being_typed() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/log");
+            WebElement hours = browser.driver().findElement(By.name("hours"));
+            hours.clear();
+            hours.sendKeys("2,25");
+            Visitor bram = server.as("bram");
+            Visitor.Form his = bram.form(bram.get("/log"), "form[data-log]");
+            assertThat(his.with("hours", "1").send().status()).isEqualTo(303);
+            ((JavascriptExecutor) browser.driver())
+                    .executeScript("document.dispatchEvent(new Event('visibilitychange'))");
+            String said = browser.until(d -> {
+                String text = d.findElement(By.cssSelector("[data-newer]")).getText();
+                return text.isEmpty() ? null : text;
+            });
+            assertThat(said).isEqualTo("Newer data stands. Show it beside this");
+            assertThat(hours.getAttribute("value")).isEqualTo("2,25");
+            assertThat(browser.driver()
+                            .findElement(By.cssSelector("[data-newer] a"))
+                            .getAttribute("target"))
+                    .isEqualTo("_blank");
+            assertThat(browser.complaints()).isEmpty();
+        }
     }
 }

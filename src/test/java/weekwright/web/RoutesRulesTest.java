@@ -50,6 +50,7 @@ class RoutesRulesTest {
             "GET /log/week",
             "GET /log/entries/{row}/edit",
             "POST /log/entries/{row}/edit",
+            "GET /newer",
             "GET /search",
             "GET /week");
 
@@ -212,6 +213,20 @@ class RoutesRulesTest {
                 assertThat(page.page().select("main form")).as(path).isEmpty();
             }
             assertThat(page.page().select("nav.sheets li").eachText()).containsExactly("Week", "Log", "Build");
+        }
+    }
+
+    @Test
+    void the_version_of_the_project_is_the_one_that_pages_carry_and_rises_with_a_change() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor noor = server.as("noor");
+            String carried = noor.get("/week").page().select("main").attr("data-version");
+            assertThat(noor.get("/newer").body()).isEqualTo("{\"version\": " + carried + "}");
+            assertThat(noor.get("/newer").header("content-type")).startsWith("application/json");
+            noor.form(noor.get("/log"), "form[data-log]").with("hours", "1").send();
+            assertThat(noor.get("/newer").body())
+                    .isEqualTo("{\"version\": " + (Long.parseLong(carried) + 1) + "}");
+            assertThat(server.stranger().get("/newer").status()).isEqualTo(303);
         }
     }
 }

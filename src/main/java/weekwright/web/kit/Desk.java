@@ -352,7 +352,7 @@ public final class Desk {
                 group,
                 request.access().name().toLowerCase(java.util.Locale.ROOT),
                 request.person().map(person -> person.name()),
-                request.db().version(),
+                request.version(),
                 browser.theme(),
                 browser.csrf(),
                 Keys.random(),

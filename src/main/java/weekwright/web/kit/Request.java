@@ -41,6 +41,7 @@ public final class Request {
     private final Clock clock;
     private final Browser browser;
     private final Front front;
+    private final long version;
     private Optional<Boolean> locked = Optional.empty();
     private Optional<Optional<Session>> session = Optional.empty();
     private String interrupted = "";
@@ -59,6 +60,7 @@ public final class Request {
 
     Request(Context context, String path, Optional<Project> project, Clock clock, Browser browser, Front front) {
         this.front = front;
+        this.version = project.map(one -> one.db().version()).orElse(0L);
         this.context = context;
         this.path = path;
         this.project = project;
@@ -95,6 +97,11 @@ public final class Request {
 
     public Db db() {
         return project().db();
+    }
+
+    /** The project's version when this was asked: what is shown is no older; 0 without a project. */
+    public long version() {
+        return version;
     }
 
     public Forecasts forecasts() {
