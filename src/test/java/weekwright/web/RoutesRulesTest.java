@@ -224,8 +224,7 @@ class RoutesRulesTest {
             assertThat(noor.get("/newer").body()).isEqualTo("{\"version\": " + carried + "}");
             assertThat(noor.get("/newer").header("content-type")).startsWith("application/json");
             noor.form(noor.get("/log"), "form[data-log]").with("hours", "1").send();
-            assertThat(noor.get("/newer").body())
-                    .isEqualTo("{\"version\": " + (Long.parseLong(carried) + 1) + "}");
+            assertThat(noor.get("/newer").body()).isEqualTo("{\"version\": " + (Long.parseLong(carried) + 1) + "}");
             assertThat(server.stranger().get("/newer").status()).isEqualTo(303);
         }
     }
