@@ -15,6 +15,9 @@ public final class SampleClock extends Clock {
     /** The day on which the sample stands. */
     public static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
+    /** The zone of the sample, in which its days begin; a test holds it to the sample's own. */
+    public static final ZoneId ZONE = ZoneId.of("Europe/Berlin");
+
     private final Clock real;
     private final long days;
 
@@ -23,9 +26,9 @@ public final class SampleClock extends Clock {
         this.days = days;
     }
 
-    /** @param real in the zone in which the day of starting is meant */
+    /** @param real in any zone: the day of starting is that of the sample's zone, as all days of a project are */
     public static SampleClock startingNow(Clock real) {
-        return new SampleClock(real, ChronoUnit.DAYS.between(LocalDate.now(real), DAY));
+        return new SampleClock(real, ChronoUnit.DAYS.between(LocalDate.now(real.withZone(ZONE)), DAY));
     }
 
     @Override

@@ -33,4 +33,11 @@ class SampleClockTest {
         Clock clock = SampleClock.startingNow(real);
         assertThat(Clock.offset(clock, Duration.ofDays(2)).instant()).isEqualTo("2026-11-27T11:00:00Z");
     }
+
+    @Test
+    void a_machine_in_another_zone_starts_on_the_same_day_of_the_sample() {
+        Clock late = Clock.fixed(Instant.parse("2026-11-25T23:24:00Z"), ZoneId.of("UTC"));
+        Clock clock = SampleClock.startingNow(late);
+        assertThat(LocalDate.now(clock.withZone(SampleClock.ZONE))).isEqualTo(SampleClock.DAY);
+    }
 }

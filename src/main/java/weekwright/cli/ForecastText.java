@@ -242,6 +242,6 @@ final class ForecastText {
 
     private String until(Optional<LocalDate> day) {
         return day.map(last -> "until " + formats.dateLong(last))
-                .orElse("beyond " + formats.dateLong(forecast.horizon()));
+                .orElse("until after " + formats.dateLong(forecast.horizon()));
     }
 }

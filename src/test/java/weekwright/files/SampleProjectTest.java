@@ -41,6 +41,11 @@ class SampleProjectTest {
     }
 
     @Test
+    void its_zone_is_that_of_the_clock_under_which_it_is_served() {
+        assertThat(sample().settings().zone()).isEqualTo(weekwright.SampleClock.ZONE);
+    }
+
+    @Test
     void it_has_neither_fault_nor_remark() {
         assertThat(PlainFiles.read(SAMPLE, TODAY).problems())
                 .extracting(Problem::text)

@@ -221,12 +221,12 @@ public final class AheadPicture {
     }
 
     /** All figures of the picture: stages, publication days and purchases. */
-    public List<Table> tables() {
+    public List<Table> tables(LocalDate horizon) {
         List<Table> tables = new ArrayList<>();
         tables.add(new Table(
                 "Stages",
                 List.of("Stage", "Standing", "One in ten by", "Even chances by", "Nine in ten by"),
-                model.stages().stream().map(this::row).toList()));
+                model.stages().stream().map(stage -> row(stage, horizon)).toList()));
         if (!model.slots().isEmpty()) {
             tables.add(new Table(
                     Formats.weekdays(model.slotDay()),
@@ -255,7 +255,7 @@ public final class AheadPicture {
         return tables;
     }
 
-    private List<String> row(Stage stage) {
+    private List<String> row(Stage stage, LocalDate horizon) {
         String standing = stage.done()
                 .map(d -> "done " + formats.dateBrief(d))
                 .orElseGet(() -> stage.began()
@@ -267,7 +267,7 @@ public final class AheadPicture {
         List<String> cells = new ArrayList<>(List.of(stage.name(), standing));
         cells.addAll(stage.landing()
                 .map(r -> Stream.of(r.p10(), r.p50(), r.p90())
-                        .map(d -> d.map(formats::dateBrief).orElse("beyond the forecast"))
+                        .map(d -> d.map(formats::dateBrief).orElse("after " + formats.dateBrief(horizon)))
                         .toList())
                 .orElse(List.of("", "", "")));
         return cells;

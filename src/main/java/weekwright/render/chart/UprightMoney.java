@@ -149,30 +149,37 @@ final class UprightMoney implements MoneyBand.Plane {
         }
     }
 
-    /** The purchase in short lines and its cost under them, right of the stair's step; gives the foot of the last. */
+    /**
+     * The purchase in short lines and its cost under them, right of the stair's step; where neighbours leave no room the cost
+     * alone, or nothing: the table has both. Gives the foot of the last line.
+     */
     private double nameUnder(Labels labels, Purchase purchase, double at, double edge) {
         List<String> lines = lines(purchase.name());
         lines.add(formats.moneyForecast(purchase.amount()));
-        double[] starts = {at + 19, at + 34, at - 22 - lines.size() * LINE, at + 49, at + 64};
-        double begin = starts[0];
-        for (double start : starts) {
-            boolean free = true;
-            for (int i = 0; i < lines.size(); i++) {
-                free &= labels.isFree(Box.ofText(Lettering.BOLD, 14, edge, start + i * LINE, "end", lines.get(i)));
-            }
-            if (free) {
-                begin = start;
-                break;
+        List<String> cost = lines.subList(lines.size() - 1, lines.size());
+        for (List<String> some : List.of(lines, cost)) {
+            for (double start : new double[] {at + 19, at + 34, at - 22 - some.size() * LINE, at + 49, at + 64}) {
+                if (isFree(labels, some, start, edge)) {
+                    for (int i = 0; i < some.size(); i++) {
+                        boolean last = i == some.size() - 1;
+                        labels.must(
+                                last ? AheadUpright.TEXT : AheadUpright.STRONG,
+                                some.get(i),
+                                new Place(edge, start + i * LINE, "end"));
+                    }
+                    return start + (some.size() - 1) * LINE;
+                }
             }
         }
+        return at;
+    }
+
+    private boolean isFree(Labels labels, List<String> lines, double start, double edge) {
+        boolean free = start + (lines.size() - 1) * LINE <= y(sheet.days());
         for (int i = 0; i < lines.size(); i++) {
-            boolean cost = i == lines.size() - 1;
-            labels.must(
-                    cost ? AheadUpright.TEXT : AheadUpright.STRONG,
-                    lines.get(i),
-                    new Place(edge, begin + i * LINE, "end"));
+            free &= labels.isFree(Box.ofText(Lettering.BOLD, 14, edge, start + i * LINE, "end", lines.get(i)));
         }
-        return begin + (lines.size() - 1) * LINE;
+        return free;
     }
 
     private static List<String> lines(String name) {

@@ -137,7 +137,7 @@ public final class AheadPage implements Page {
                 List.of(sentences.nextSlot(), sentences.inHand(), sentences.purchase(), sentences.orderBy()),
                 picture.drawings(),
                 picture.offSheet(),
-                picture.tables(),
+                picture.tables(shown.forecast().horizon()),
                 earlier.map(then -> formats.dateLong(then.day())).orElse(""),
                 earlier.map(then -> moved(then.forecast(), shown.forecast(), formats))
                         .orElse(List.of()));

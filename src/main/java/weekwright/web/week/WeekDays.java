@@ -150,7 +150,7 @@ final class WeekDays {
     }
 
     /** A proposal is told to the nearest quarter of an hour, never as nothing. */
-    private static int quarters(int minutes) {
+    static int quarters(int minutes) {
         return Math.max(15, (minutes + 7) / 15 * 15);
     }
 

@@ -133,7 +133,9 @@ public final class WeekSheetPage implements Page {
                 number,
                 facts.person(crew),
                 WeekDays.text(line, facts),
-                line.hours().minutes(),
+                line.own()
+                        ? line.hours().minutes()
+                        : WeekDays.quarters(line.hours().minutes()),
                 logged,
                 line.task().isPresent() && !line.kind().equals("film"),
                 false,

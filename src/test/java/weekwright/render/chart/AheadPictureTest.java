@@ -369,14 +369,14 @@ class AheadPictureTest {
 
     @Test
     void the_tables_hold_every_stage_day_and_purchase() {
-        List<AheadPicture.Table> tables = new AheadPicture(MillYear.model(), MillYear.FORMATS).tables();
+        List<AheadPicture.Table> tables =
+                new AheadPicture(MillYear.model(), MillYear.FORMATS).tables(LocalDate.of(2029, 11, 25));
         assertThat(tables).extracting(AheadPicture.Table::caption).containsExactly("Stages", "Fridays", "Purchases");
         assertThat(tables.get(0).rows()).hasSize(6);
         assertThat(tables.get(0).rows().get(1).stream().map(c -> c.replace('\u00a0', ' ')))
                 .containsExactly("Wheel shaft", "in hand since 14 Sep", "3 Dec", "9 Dec", "19 Dec");
         assertThat(tables.get(0).rows().get(5).stream().map(c -> c.replace('\u00a0', ' ')))
-                .containsExactly(
-                        "Gearing", "to come", "beyond the forecast", "beyond the forecast", "beyond the forecast");
+                .containsExactly("Gearing", "to come", "after 25 Nov 2029", "after 25 Nov 2029", "after 25 Nov 2029");
         assertThat(tables.get(1).rows()).hasSize(24);
         assertThat(tables.get(2).rows().get(1).stream().map(c -> c.replace('\u00a0', ' ')))
                 .containsExactly("Gudgeons", "25 Jan 2027", "€1,640", "covered");
