@@ -92,6 +92,18 @@ public final class History {
                 .list();
     }
 
+    /** A row as JSON as it was in one of its versions; empty where the log does not have it. */
+    public static Optional<String> image(Read read, String thing, long row, long version) {
+        return read.handle()
+                .createQuery("SELECT before FROM change WHERE thing = :thing AND thing_row = :row"
+                        + " AND json_extract(before, '$.version') = :version ORDER BY id DESC LIMIT 1")
+                .bind("thing", thing)
+                .bind("row", row)
+                .bind("version", version)
+                .mapTo(String.class)
+                .findOne();
+    }
+
     /** Whether any row of a change was changed again by a later one. */
     public static boolean changedSince(Read read, long projectVersion) {
         return read.handle()

@@ -159,7 +159,7 @@ public final class Table<R extends Record> {
                 .bind("the_version", version)
                 .execute();
         if (changed == 0) {
-            throw new Stale(name, row, find(write, row).map(stored -> stored));
+            throw new Stale(name, row, find(write, row).map(stored -> stored), Optional.of(value));
         }
         write.log(name, row, "changed", before, json(write, row));
         return new Stored<>(row, version + 1, value);

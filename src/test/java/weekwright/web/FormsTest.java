@@ -175,7 +175,7 @@ class FormsTest {
                 his.with("name", "Weir of Bram").with("rough_likely", "3:30").send();
         assertThat(conflict.status()).isEqualTo(409);
         assertThat(conflict.page().select("main tbody tr").eachText())
-                .containsExactly("name Weir of Bram Weir of Ilse");
+                .containsExactly("Name Weir Weir of Bram Weir of Ilse");
         assertThat(conflict.page().select("a.button").eachAttr("href")).containsExactly(PATH);
         Visitor.Reply saved = bram.form(conflict).send();
         assertThat(saved.status()).isEqualTo(303);

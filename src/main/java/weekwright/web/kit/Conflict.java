@@ -1,69 +1,110 @@
 package weekwright.web.kit;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Problems;
 import weekwright.base.Shape;
+import weekwright.db.History;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
+import weekwright.history.Labels;
+import weekwright.history.Names;
+import weekwright.history.Things;
+import weekwright.history.ValueWords;
+import weekwright.render.Formats;
 
 /**
- * Two people changed the same thing: both versions, field by field, the own text kept.
+ * Two people changed the same thing: both versions, field by field and in words, the own text kept.
  *
+ * @param who changed it last, by name; the same person may have it open twice
+ * @param when in the project's zone, in words
  * @param address where to save to, and where theirs is seen
  * @param fields those that differ
  * @param hidden everything that was typed, to be sent again over theirs
  * @param version of theirs
  */
 public record Conflict(
-        String address, List<Field> fields, List<Hidden> hidden, long version, String csrf, String answerKey) {
+        String who,
+        String when,
+        String address,
+        List<Field> fields,
+        List<Hidden> hidden,
+        long version,
+        String csrf,
+        String answerKey) {
 
-    /** One field that differs, as mine and as theirs; an empty text shows as nothing. */
-    public record Field(String label, String mine, String theirs) {}
+    /** One field that differs: as it was when the form was loaded, as mine and as theirs; an empty text shows as nothing. */
+    public record Field(String label, String seen, String mine, String theirs) {}
 
     /** A field to send again. */
     public record Hidden(String name, String value) {}
 
     /** Empty when the thing is gone. */
     static Optional<Conflict> of(Request request, Stale stale) {
-        return stale.now().map(now -> of(request, now));
+        return stale.now().map(now -> request.read(read -> of(request, read, stale, now)));
     }
 
-    private static <R extends Record> Conflict of(Request request, Stored<R> now) {
-        @SuppressWarnings("unchecked")
-        Shape<R> shape = Shape.of((Class<R>) now.value().getClass());
+    private static Conflict of(Request request, Read read, Stale stale, Stored<?> now) {
+        Record theirs = now.value();
+        Record seen = History.image(read, stale.thing(), stale.row(), request.form().version())
+                .map(image -> (Record) Things.of(stale.thing()).table().value(read, image))
+                .orElse(theirs);
+        Record mine = stale.mine().orElseGet(() -> typed(request, seen));
         int digits = request.settings().moneyDigits();
-        Map<String, String> theirs = shape.texts(now.value(), digits);
-        List<Field> fields = new ArrayList<>();
-        List<Hidden> hidden = new ArrayList<>();
-        request.context().formParamMap().forEach((name, values) -> {
-            if (name.equals("csrf") || name.equals("answer") || name.equals("version")) {
-                return;
-            }
-            values.forEach(value -> hidden.add(new Hidden(name, value)));
-            if (theirs.containsKey(name)) {
-                String mine = canonical(shape.field(name).orElseThrow(), String.join(" ", values), request, digits);
-                if (!mine.equals(theirs.get(name))) {
-                    fields.add(new Field(name.replace('_', ' '), mine, theirs.get(name)));
-                }
-            }
-        });
+        Names names = new Names(read);
+        ValueWords words = new ValueWords(
+                names, new Formats(request.settings().project().currency(), request.today()));
+        List<Field> fields = Shape.of(theirs.getClass()).fields().stream()
+                .filter(field -> !field.text(mine, digits).equals(field.text(theirs, digits)))
+                .map(field -> new Field(
+                        Labels.of(stale.thing(), field.name()),
+                        words.text(field, seen),
+                        words.text(field, mine),
+                        words.text(field, theirs)))
+                .toList();
+        Optional<History.Change> last = History.last(read, stale.thing(), stale.row());
         return new Conflict(
+                last.map(change -> change.who().equalsIgnoreCase(request.who())
+                                ? "you, elsewhere,"
+                                : names.who(change.who()))
+                        .orElse("somebody else"),
+                last.map(change -> Formats.moment(LocalDateTime.ofInstant(
+                                change.at(), request.settings().zone())))
+                        .orElse(""),
                 request.address(),
-                List.copyOf(fields),
-                List.copyOf(hidden),
+                fields,
+                hidden(request),
                 now.version(),
                 request.csrf(),
                 Keys.random());
     }
 
-    /** The typed text as the store would give it back, so that 3:30 and 3.5 are no difference. */
-    private static String canonical(Shape.Field field, String typed, Request request, int digits) {
-        Optional<Object> value = field.parse(typed, request.settings().typed(), new Problems());
-        return value.map(v -> v instanceof Optional<?> optional ? optional.isPresent() ? optional.get() : "" : v)
-                .map(v -> v.equals("") || v.equals(false) ? "" : field.codec().text(v, digits))
-                .orElse(typed.strip());
+    /** What was seen with what was typed for its columns, as far as that can be read: for a button that found theirs first. */
+    private static <R extends Record> R typed(Request request, R seen) {
+        @SuppressWarnings("unchecked")
+        Shape<R> shape = Shape.of((Class<R>) seen.getClass());
+        R mine = seen;
+        for (Shape.Field field : shape.fields()) {
+            List<String> sent = request.context().formParamMap().get(field.name());
+            if (sent != null) {
+                Optional<Object> value =
+                        field.parse(String.join(" ", sent), request.settings().typed(), new Problems());
+                mine = value.isPresent() ? shape.with(mine, field.name(), value.get()) : mine;
+            }
+        }
+        return mine;
+    }
+
+    private static List<Hidden> hidden(Request request) {
+        List<Hidden> hidden = new ArrayList<>();
+        request.context().formParamMap().forEach((name, values) -> {
+            if (!name.equals("csrf") && !name.equals("answer") && !name.equals("version")) {
+                values.forEach(value -> hidden.add(new Hidden(name, value)));
+            }
+        });
+        return List.copyOf(hidden);
     }
 }
