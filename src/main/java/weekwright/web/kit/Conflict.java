@@ -68,7 +68,7 @@ public record Conflict(
         Optional<History.Change> last = History.last(read, stale.thing(), stale.row());
         return new Conflict(
                 last.map(change -> change.who().equalsIgnoreCase(request.who())
-                                ? "you, elsewhere,"
+                                ? "you"
                                 : names.who(change.who()))
                         .orElse("somebody else"),
                 last.map(change -> Formats.moment(LocalDateTime.ofInstant(
