@@ -123,11 +123,14 @@ class TwoPeopleTest {
         Visitor tomas = server.as("tomas");
         String address = "/crew/stopped/2/edit";
         Visitor.Form his = tomas.form(tomas.get(address), "main form.act");
-        ilse.form(ilse.get(address), "main form:has([name=note])").with("note", "Seen twice\nby both").send();
+        ilse.form(ilse.get(address), "main form:has([name=note])")
+                .with("note", "Seen twice\nby both")
+                .send();
         Visitor.Reply conflict = his.press("remove");
         assertThat(conflict.status()).isEqualTo(409);
         assertThat(conflict.page().select("main tbody tr").eachText())
-                .containsExactly("Note Melt water over the dam by noon Melt water over the dam by noon Seen twice by both");
+                .containsExactly(
+                        "Note Melt water over the dam by noon Melt water over the dam by noon Seen twice by both");
         assertThat(tomas.form(conflict).value("do")).isEqualTo("remove");
         assertThat(ilse.get(address).status()).isEqualTo(200);
     }

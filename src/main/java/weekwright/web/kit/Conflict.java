@@ -49,14 +49,15 @@ public record Conflict(
 
     private static Conflict of(Request request, Read read, Stale stale, Stored<?> now) {
         Record theirs = now.value();
-        Record seen = History.image(read, stale.thing(), stale.row(), request.form().version())
+        Record seen = History.image(
+                        read, stale.thing(), stale.row(), request.form().version())
                 .map(image -> (Record) Things.of(stale.thing()).table().value(read, image))
                 .orElse(theirs);
         Record mine = stale.mine().orElseGet(() -> typed(request, seen));
         int digits = request.settings().moneyDigits();
         Names names = new Names(read);
-        ValueWords words = new ValueWords(
-                names, new Formats(request.settings().project().currency(), request.today()));
+        ValueWords words =
+                new ValueWords(names, new Formats(request.settings().project().currency(), request.today()));
         List<Field> fields = Shape.of(theirs.getClass()).fields().stream()
                 .filter(field -> !field.text(mine, digits).equals(field.text(theirs, digits)))
                 .map(field -> new Field(
@@ -67,9 +68,7 @@ public record Conflict(
                 .toList();
         Optional<History.Change> last = History.last(read, stale.thing(), stale.row());
         return new Conflict(
-                last.map(change -> change.who().equalsIgnoreCase(request.who())
-                                ? "you"
-                                : names.who(change.who()))
+                last.map(change -> change.who().equalsIgnoreCase(request.who()) ? "you" : names.who(change.who()))
                         .orElse("somebody else"),
                 last.map(change -> Formats.moment(LocalDateTime.ofInstant(
                                 change.at(), request.settings().zone())))

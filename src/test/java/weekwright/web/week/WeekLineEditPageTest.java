@@ -56,7 +56,8 @@ class WeekLineEditPageTest {
         Visitor.Reply conflict = his.with("hours", "1:30").send();
         assertThat(conflict.status()).isEqualTo(409);
         assertThat(conflict.page().select("main tbody tr").eachText())
-                .containsExactlyInAnyOrder("Hours 1 h 1½ h 1 h", "In your words Post the parcel Post the parcel Post both parcels");
+                .containsExactlyInAnyOrder(
+                        "Hours 1 h 1½ h 1 h", "In your words Post the parcel Post the parcel Post both parcels");
         assertThat(bram.form(conflict).send().status()).isEqualTo(303);
     }
 
