@@ -113,7 +113,7 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
      *
      * @param touched the day of the entry that was added, changed or removed, as it stood before
      */
-    static void followStart(Write write, Optional<Id> task, LocalDate touched) {
+    public static void followStart(Write write, Optional<Id> task, LocalDate touched) {
         Optional<Stored<Task>> stored = task.flatMap(id -> TaskStore.TABLE.find(write, id));
         if (stored.isEmpty()) {
             return;

@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** The change log as it is read: who changed what, and when. */
 public final class History {
+    private static final String GONE = "action = 'removed' AND NOT EXISTS (SELECT 1 FROM change later"
+            + " WHERE later.thing = c.thing AND later.thing_row = c.thing_row AND later.id > c.id)";
+
     private History() {}
 
     /**
@@ -34,6 +37,31 @@ public final class History {
     /** The changes that one transaction made, in their order. */
     public static List<Change> ofVersion(Read read, long projectVersion) {
         return changes(read, "WHERE project_version = :row ORDER BY id", "", projectVersion);
+    }
+
+    /** One record of the log. */
+    public static Optional<Change> one(Read read, long id) {
+        return changes(read, "WHERE id = :row", "", id).stream().findFirst();
+    }
+
+    /**
+     * The project's versions whose changes removed what is still gone, newest first; those of imports left out.
+     *
+     * @param before only lower ones
+     */
+    public static List<Long> removals(Read read, long before, int most) {
+        return read.handle()
+                .createQuery("SELECT DISTINCT project_version FROM change c WHERE " + GONE
+                        + " AND who <> 'import' AND project_version < :before ORDER BY project_version DESC LIMIT :most")
+                .bind("before", before)
+                .bind("most", most)
+                .mapTo(Long.class)
+                .list();
+    }
+
+    /** What a change removed and what is still gone, in the order in which it went. */
+    public static List<Change> goneOf(Read read, long projectVersion) {
+        return changes(read, "c WHERE project_version = :row AND " + GONE + " ORDER BY id", "", projectVersion);
     }
 
     /** The newest change of one row. */

@@ -52,8 +52,16 @@ public record Frame(
         return access.equals("crew") || access.equals("helper");
     }
 
-    /** A cell of the title block: a label in small letters over its text. */
-    public record Cell(String label, String text) {}
+    /**
+     * A cell of the title block: a label in small letters over its text.
+     *
+     * @param link where the text leads; empty for nowhere
+     */
+    public record Cell(String label, String text, String link) {
+        public Cell(String label, String text) {
+            this(label, text, "");
+        }
+    }
 
     /** One line about what was just done, and how to take it back where that is possible. */
     public record Flash(String text, Optional<Undo> undo) {

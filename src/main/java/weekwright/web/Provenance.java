@@ -6,14 +6,21 @@ import java.util.List;
 import weekwright.forecast.Forecasts;
 import weekwright.render.Formats;
 import weekwright.render.Frame;
+import weekwright.web.kit.Access;
 import weekwright.web.kit.Request;
+import weekwright.web.parts.Addresses;
 
 /** The cells of the title block: when the forecast ran, what for, from how many futures, with which seed. */
 public final class Provenance {
     private Provenance() {}
 
     static List<Frame.Cell> of(Request request) {
-        return of(request, request.forecast());
+        List<Frame.Cell> cells = of(request, request.forecast());
+        if (request.access() == Access.CREW) {
+            request.read(read -> Addresses.history(read, request.address()))
+                    .ifPresent(address -> cells.add(new Frame.Cell("History", "who changed this, and when", address)));
+        }
+        return cells;
     }
 
     /** The cells of one look at the forecast. */

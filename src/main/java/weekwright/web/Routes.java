@@ -37,6 +37,8 @@ import weekwright.web.crew.CrewDaysPage;
 import weekwright.web.crew.CrewGatheringEditPage;
 import weekwright.web.crew.CrewGatheringsNewPage;
 import weekwright.web.crew.CrewHistoryPage;
+import weekwright.web.crew.CrewHistoryRemovedPage;
+import weekwright.web.crew.CrewHistoryThingPage;
 import weekwright.web.crew.CrewHourEditPage;
 import weekwright.web.crew.CrewHoursNewPage;
 import weekwright.web.crew.CrewIncidentEditPage;
@@ -206,7 +208,9 @@ public final class Routes {
                 form("/crew/cautions/new", Access.CREW, new CrewCautionsNewPage()),
                 form("/crew/cautions/{row}/edit", Access.CREW, new CrewCautionEditPage()),
                 form("/crew/settings", Access.CREW, new CrewSettingsPage()),
-                form("/crew/history", Access.CREW, Access.HELPER, new CrewHistoryPage()));
+                form("/crew/history", Access.CREW, Access.HELPER, new CrewHistoryPage()),
+                form("/crew/history/removed", Access.CREW, new CrewHistoryRemovedPage()),
+                form("/crew/history/things/{thing}/{row}", Access.CREW, new CrewHistoryThingPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),
                 new Other("/ahead/state", Access.CREW, new AheadState()),

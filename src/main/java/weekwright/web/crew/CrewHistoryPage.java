@@ -49,8 +49,17 @@ public final class CrewHistoryPage implements Page {
             List<Line> lines,
             long earlier) {}
 
-    /** One change; {@code back} says whether it may be taken back. */
-    public record Line(long version, String when, String who, String what, boolean back) {}
+    /**
+     * One change.
+     *
+     * @param what all of it in one line
+     * @param parts the same, each with the address of its history
+     * @param back whether it may be taken back
+     */
+    public record Line(long version, String when, String who, String what, List<Part> parts, boolean back) {}
+
+    /** One thing of a change; the address is empty for several of a kind. */
+    public record Part(String text, String address) {}
 
     @Override
     public View show(Request request) {
@@ -95,6 +104,11 @@ public final class CrewHistoryPage implements Page {
                         LocalDateTime.ofInstant(change.at(), request.settings().zone())),
                 Formats.sentence(change.who()),
                 Formats.sentence(change.text()),
+                change.parts().stream()
+                        .map(part -> new Part(
+                                Formats.sentence(part.text()),
+                                part.row() == 0 ? "" : Addresses.history(part.thing(), part.row())))
+                        .toList(),
                 UndoChange.mayBe(read, version));
     }
 

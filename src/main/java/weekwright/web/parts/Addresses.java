@@ -1,43 +1,105 @@
 package weekwright.web.parts;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import weekwright.base.Id;
 import weekwright.db.Read;
+import weekwright.db.Stored;
 import weekwright.db.Table;
 import weekwright.history.Things;
 
-/** The page on which a thing is seen. */
+/** Which page shows a thing, and which thing a page shows. */
 public final class Addresses {
-    /** Those that an id names. */
-    private static final Map<String, String> BY_ID = Map.of(
-            "stages", "/build/stages/%s",
-            "tasks", "/build/tasks/%s",
-            "materials", "/build/materials/%s",
-            "stock", "/build/stock/%s/edit",
-            "equipment", "/build/equipment/%s/edit",
-            "episodes", "/episodes/%s",
-            "notes", "/notes/%s",
-            "crew", "/crew/members/%s/edit");
+    private static final Map<String, Shown> ALL = new LinkedHashMap<>();
 
-    private static final Map<String, String> BY_ROW =
-            Map.of("hours", "/log/entries/%s/edit", "week", "/week/lines/%s/edit");
+    /**
+     * @param path with one place for the id or the row
+     * @param byRow whether the row's number stands in it
+     * @param pages it and every page under it
+     */
+    private record Shown(String path, boolean byRow, Pattern pages) {}
+
+    static {
+        byId("stages", "/build/stages/%s");
+        byId("tasks", "/build/tasks/%s");
+        byId("materials", "/build/materials/%s");
+        byId("stock", "/build/stock/%s/edit");
+        byId("equipment", "/build/equipment/%s/edit");
+        byRow("shots", "/episodes/[^/]+/shots/%s/edit");
+        byId("episodes", "/episodes/%s");
+        byRow("ledger", "/funds/entries/%s/edit");
+        byId("regular", "/funds/regular/%s/edit");
+        byId("pledge_levels", "/funds/levels/%s/edit");
+        byId("notes", "/notes/%s");
+        byId("crew", "/crew/members/%s/edit");
+        byRow("days_off", "/crew/off/%s/edit");
+        byRow("crew_hours", "/crew/hours/%s/edit");
+        byRow("stopped", "/crew/stopped/%s/edit");
+        byRow("gatherings", "/crew/gatherings/%s/edit");
+        byRow("incidents", "/crew/incidents/%s/edit");
+        byRow("cautions", "/crew/cautions/%s/edit");
+        byRow("hours", "/log/entries/%s/edit");
+        byRow("week", "/week/lines/%s/edit");
+    }
 
     private Addresses() {}
 
-    /** Where a row that stands is seen; empty when it does not stand, or has no page of its own. */
-    public static Optional<String> of(Read read, String table, long row) {
-        return of(read, Things.of(table).table(), row);
+    private static void byId(String table, String path) {
+        String one = path.replace("/edit", "").formatted("(?!new(/|$))([^/]+)");
+        ALL.put(table, new Shown(path, false, Pattern.compile(one + "(/.*)?")));
     }
 
-    private static <R extends Record> Optional<String> of(Read read, Table<R> table, long row) {
-        return table.find(read, row).flatMap(stored -> {
-            Optional<Object> id = table.shape().field("id").flatMap(field -> field.value(stored.value()));
-            return BY_ROW.containsKey(table.name())
-                    ? Optional.of(BY_ROW.get(table.name()).formatted(row))
-                    : Optional.ofNullable(BY_ID.get(table.name()))
-                            .map(address -> address.formatted(((Id) id.orElseThrow()).value()));
-        });
+    private static void byRow(String table, String path) {
+        ALL.put(table, new Shown(path, true, Pattern.compile(path.formatted("()([0-9]{1,15})"))));
+    }
+
+    /** Where a row that stands is seen; empty when it does not stand, or has no page of its own. */
+    public static Optional<String> of(Read read, String table, long row) {
+        Shown shown = ALL.get(table);
+        return shown == null || shown.path().contains("[")
+                ? Optional.empty()
+                : named(read, Things.of(table).table(), row, shown);
+    }
+
+    private static <R extends Record> Optional<String> named(Read read, Table<R> table, long row, Shown shown) {
+        return table.find(read, row)
+                .map(stored -> shown.byRow()
+                        ? Long.toString(row)
+                        : ((Id) table.shape()
+                                        .field("id")
+                                        .flatMap(field -> field.value(stored.value()))
+                                        .orElseThrow())
+                                .value())
+                .map(shown.path()::formatted);
+    }
+
+    /** Where the history of the thing is seen that a page shows; empty for a page that shows no single thing. */
+    public static Optional<String> history(Read read, String address) {
+        for (Map.Entry<String, Shown> one : ALL.entrySet()) {
+            Matcher matcher = one.getValue().pages().matcher(address);
+            if (matcher.matches()) {
+                return row(read, Things.of(one.getKey()).table(), one.getValue(), matcher.group(2))
+                        .map(row -> history(one.getKey(), row));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Where the history of a row is seen. */
+    public static String history(String table, long row) {
+        return "/crew/history/things/" + table + "/" + row;
+    }
+
+    private static <R extends Record> Optional<Long> row(Read read, Table<R> table, Shown shown, String name) {
+        if (shown.byRow()) {
+            return table.find(read, Long.parseLong(name)).map(Stored::row);
+        }
+        return name.matches("[A-Za-z0-9._-]{1,40}")
+                ? table.find(read, new Id(name)).map(Stored::row)
+                : Optional.empty();
     }
 
     /** The sheet on which a page hangs: {@code /build} of {@code /build/tasks/weir.2}. */

@@ -40,8 +40,8 @@ class CrewHistoryPageTest {
                 .isEqualTo("25 Nov 2026, 09:00 Ilse Hours “Ilse, 25 November 2026, Set the sill stones” added Take it"
                         + " back: Hours “Ilse, 25 November 2026, Set the sill stones” added");
         assertThat(page.page().select("table.changes tbody tr").get(1).text())
-                .contains("The project's settings added, the settings of publishing added,")
-                .contains(", 6 tasks added, 5 links added, 5 hours entries added,");
+                .contains("The project's settings added The settings of publishing added")
+                .contains(" 6 tasks added 5 links added 5 hours entries added ");
         assertThat(page.page().select("#kind option").eachText())
                 .containsExactly(
                         "everything",

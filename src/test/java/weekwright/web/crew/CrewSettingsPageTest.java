@@ -73,4 +73,14 @@ class CrewSettingsPageTest {
     void a_helper_is_sent_away() {
         assertThat(SERVER.as("noor").get("/crew/settings").status()).isEqualTo(403);
     }
+
+    @Test
+    void the_labels_are_those_by_which_the_history_calls_the_keys() {
+        try (ServerFixture server = ServerFixture.small()) {
+            for (var field : server.as("ilse").get("/crew/settings").page().select(".field label")) {
+                String[] names = field.attr("for").split("-", 2);
+                assertThat(field.text()).isEqualTo(weekwright.history.Labels.of(names[0], names[1]));
+            }
+        }
+    }
 }
