@@ -2,8 +2,10 @@ package weekwright.history;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
+import weekwright.build.Said;
 import weekwright.db.History;
 import weekwright.db.Read;
 
@@ -12,16 +14,16 @@ import weekwright.db.Read;
  *
  * @param version the project's version that it made
  * @param who by name
- * @param parts what it did, several alike together
+ * @param parts what it did; each thing where they are few
  */
 public record ChangeLine(long version, Instant at, String who, List<Part> parts) {
     private static final int NAMED_ALONE = 4;
 
     /**
-     * One thing, or several of a kind.
+     * One thing, or all to which the same was done.
      *
-     * @param text {@code task “Set the sill stones” changed}, {@code 12 links removed}
-     * @param thing the table
+     * @param text {@code task “Set the sill stones” changed}, {@code 1 task and 12 links removed}
+     * @param thing the table of the one; empty for several
      * @param row of the one; 0 for several
      */
     public record Part(String text, String thing, long row) {}
@@ -34,17 +36,25 @@ public record ChangeLine(long version, Instant at, String who, List<Part> parts)
         if (all <= NAMED_ALONE) {
             History.ofVersion(read, version).forEach(change -> parts.add(one(names, change)));
         } else {
-            counts.forEach(count -> parts.add(
-                    count.count() == 1
-                            ? one(names, count.first())
-                            : new Part(
-                                    count.count() + " "
-                                            + Things.of(count.thing()).many() + " " + count.action(),
-                                    count.thing(),
-                                    0)));
+            counts.stream()
+                    .collect(Collectors.groupingBy(
+                            History.Count::action, LinkedHashMap::new, Collectors.toList()))
+                    .forEach((action, alike) -> parts.add(new Part(together(alike) + " " + action, "", 0)));
         }
         History.Change first = counts.get(0).first();
         return new ChangeLine(version, first.at(), names.who(first.who()), List.copyOf(parts));
+    }
+
+    /** {@code 2 stages, 12 tasks and the settings of weather}. */
+    private static String together(List<History.Count> counts) {
+        return Said.list(counts.stream()
+                .map(count -> {
+                    Thing<?> thing = Things.of(count.thing());
+                    return thing.kind() == Thing.Kind.SETTINGS
+                            ? thing.one()
+                            : Said.count(count.count(), thing.one(), thing.many());
+                })
+                .toList());
     }
 
     private static Part one(Names names, History.Change change) {

@@ -11,6 +11,7 @@ import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Shape;
 import weekwright.base.Words;
+import weekwright.build.HazardCodes;
 import weekwright.db.History;
 import weekwright.render.Formats;
 
@@ -52,6 +53,19 @@ public final class ValueWords {
                 : value.map(one -> words(field, one)).orElse("");
     }
 
+    /** A word of a list: {@code Trestles: 2} for {@code trestle:2}, a hazard by its title. */
+    private String word(String column, String word) {
+        return switch (column) {
+            case "equipment" -> {
+                String[] halves = word.split(":", 2);
+                yield names.of("equipment", new Id(halves[0])) + (halves.length == 1 ? "" : ": " + halves[1]);
+            }
+            case "tasks" -> names.of("tasks", new Id(word));
+            case "hazards", "not_for" -> HazardCodes.title(word).orElse(word);
+            default -> word;
+        };
+    }
+
     private String words(Shape.Field field, Object value) {
         if (value instanceof Id id && field.ref().isPresent()) {
             return names.of(field.ref().get(), id);
@@ -75,7 +89,8 @@ public final class ValueWords {
             return Codec.word(word).replace('-', ' ');
         }
         if (value instanceof Words words) {
-            return String.join(", ", words.list());
+            return String.join(
+                    ", ", words.list().stream().map(word -> word(field.name(), word)).toList());
         }
         return field.codec().text(value, 0);
     }

@@ -77,6 +77,18 @@ class ValueWordsTest {
     }
 
     @Test
+    void what_stands_in_a_list_of_words_is_told_by_its_name() throws Exception {
+        db.write("ilse", write -> EquipmentStore.TABLE.insert(write, trestles()));
+        Stored<weekwright.build.Task> task =
+                db.read(read -> TaskStore.TABLE.find(read, new Id("gate.1"))).orElseThrow();
+        var changed = TaskStore.TABLE
+                .shape()
+                .with(task.value(), "equipment", weekwright.base.Words.of("trestle:2", "lost"));
+        db.write("ilse", write -> TaskStore.TABLE.update(write, task.row(), task.version(), changed));
+        assertThat(told(TaskStore.TABLE, task.row())).containsExactly("Equipment that it holds:  -> Trestles: 2, lost");
+    }
+
+    @Test
     void money_months_and_names_are_told_as_everywhere() {
         assertThat(told(SupporterMonthStore.TABLE, 1))
                 .containsExactly(
@@ -101,9 +113,11 @@ class ValueWordsTest {
     }
 
     private long add() {
-        return db.write("ilse", write -> EquipmentStore.TABLE.insert(
-                        write,
-                        new Equipment(
+        return db.write("ilse", write -> EquipmentStore.TABLE.insert(write, trestles())).row();
+    }
+
+    private static Equipment trestles() {
+        return new Equipment(
                                 new Id("trestle"),
                                 "Trestles",
                                 Optional.of(3),
@@ -115,7 +129,6 @@ class ValueWordsTest {
                                 Optional.empty(),
                                 Optional.empty(),
                                 Optional.empty(),
-                                Optional.empty()))
-                .row());
+                                Optional.empty());
     }
 }

@@ -36,9 +36,17 @@ public final class CrewHistoryThingPage implements Page {
      * One change of it.
      *
      * @param change the record's number
-     * @param back whether the state before it can be brought back
+     * @param stood whether it was there before, so that this state can be brought back
+     * @param stands whether it was there after
      */
-    public record Line(long change, String when, String who, String action, List<FieldChange> fields, boolean back) {}
+    public record Line(
+            long change,
+            String when,
+            String who,
+            String action,
+            List<FieldChange> fields,
+            boolean stood,
+            boolean stands) {}
 
     @Override
     public View show(Request request) {
@@ -85,7 +93,8 @@ public final class CrewHistoryThingPage implements Page {
                 names.who(change.who()),
                 Formats.sentence(change.action()),
                 words.fields(change),
-                change.before().isPresent());
+                change.before().isPresent(),
+                change.after().isPresent());
     }
 
     @Override
