@@ -51,8 +51,9 @@ public final class History {
      */
     public static List<Long> removals(Read read, long before, int most) {
         return read.handle()
-                .createQuery("SELECT DISTINCT project_version FROM change c WHERE " + GONE
-                        + " AND who <> 'import' AND project_version < :before ORDER BY project_version DESC LIMIT :most")
+                .createQuery(
+                        "SELECT DISTINCT project_version FROM change c WHERE " + GONE
+                                + " AND who <> 'import' AND project_version < :before ORDER BY project_version DESC LIMIT :most")
                 .bind("before", before)
                 .bind("most", most)
                 .mapTo(Long.class)

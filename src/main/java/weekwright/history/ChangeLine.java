@@ -37,8 +37,7 @@ public record ChangeLine(long version, Instant at, String who, List<Part> parts)
             History.ofVersion(read, version).forEach(change -> parts.add(one(names, change)));
         } else {
             counts.stream()
-                    .collect(Collectors.groupingBy(
-                            History.Count::action, LinkedHashMap::new, Collectors.toList()))
+                    .collect(Collectors.groupingBy(History.Count::action, LinkedHashMap::new, Collectors.toList()))
                     .forEach((action, alike) -> parts.add(new Part(together(alike) + " " + action, "", 0)));
         }
         History.Change first = counts.get(0).first();

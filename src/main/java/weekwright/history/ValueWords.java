@@ -90,7 +90,8 @@ public final class ValueWords {
         }
         if (value instanceof Words words) {
             return String.join(
-                    ", ", words.list().stream().map(word -> word(field.name(), word)).toList());
+                    ", ",
+                    words.list().stream().map(word -> word(field.name(), word)).toList());
         }
         return field.codec().text(value, 0);
     }

@@ -81,9 +81,8 @@ class ValueWordsTest {
         db.write("ilse", write -> EquipmentStore.TABLE.insert(write, trestles()));
         Stored<weekwright.build.Task> task =
                 db.read(read -> TaskStore.TABLE.find(read, new Id("gate.1"))).orElseThrow();
-        var changed = TaskStore.TABLE
-                .shape()
-                .with(task.value(), "equipment", weekwright.base.Words.of("trestle:2", "lost"));
+        var changed =
+                TaskStore.TABLE.shape().with(task.value(), "equipment", weekwright.base.Words.of("trestle:2", "lost"));
         db.write("ilse", write -> TaskStore.TABLE.update(write, task.row(), task.version(), changed));
         assertThat(told(TaskStore.TABLE, task.row())).containsExactly("Equipment that it holds:  -> Trestles: 2, lost");
     }
@@ -113,22 +112,23 @@ class ValueWordsTest {
     }
 
     private long add() {
-        return db.write("ilse", write -> EquipmentStore.TABLE.insert(write, trestles())).row();
+        return db.write("ilse", write -> EquipmentStore.TABLE.insert(write, trestles()))
+                .row();
     }
 
     private static Equipment trestles() {
         return new Equipment(
-                                new Id("trestle"),
-                                "Trestles",
-                                Optional.of(3),
-                                weekwright.base.Words.NONE,
-                                false,
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty());
+                new Id("trestle"),
+                "Trestles",
+                Optional.of(3),
+                weekwright.base.Words.NONE,
+                false,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 }

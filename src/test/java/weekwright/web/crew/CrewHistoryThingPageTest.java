@@ -42,12 +42,24 @@ class CrewHistoryThingPageTest {
                 .containsExactly(
                         "What is done Plane the gate boards Plane the boards of the gate",
                         "Hours, hours of the first piece, or days 12 14");
-        assertThat(page.page().select("section.part").get(0).select(".rule-head").text())
+        assertThat(page.page()
+                        .select("section.part")
+                        .get(0)
+                        .select(".rule-head")
+                        .text())
                 .isEqualTo("25 Nov 2026, 09:00 Changed by Ilse");
-        assertThat(page.page().select("section.part").get(1).select(".rule-head").text())
+        assertThat(page.page()
+                        .select("section.part")
+                        .get(1)
+                        .select(".rule-head")
+                        .text())
                 .isEqualTo("25 Nov 2026, 09:00 Added by test");
         assertThat(page.page().select("section.part").get(1).select("button")).isEmpty();
-        assertThat(ilse.get("/crew/history").page().select("table.changes a").get(0).attr("href"))
+        assertThat(ilse.get("/crew/history")
+                        .page()
+                        .select("table.changes a")
+                        .get(0)
+                        .attr("href"))
                 .isEqualTo(address);
     }
 
@@ -56,14 +68,13 @@ class CrewHistoryThingPageTest {
         renamed("First", "14");
         renamed("Second", "15");
         Visitor.Reply page = ilse.get("/crew/history/things/tasks/4");
-        Visitor.Reply back = ilse.follow(
-                ilse.form(page, "section.part:eq(2) form").press("back"));
+        Visitor.Reply back =
+                ilse.follow(ilse.form(page, "section.part:eq(2) form").press("back"));
         assertThat(back.page().select(".flash p").text()).isEqualTo("Task “Plane the gate boards” is back as it was.");
         assertThat(back.page().select("section.part")).hasSize(4);
         assertThat(back.page().select("section.part").get(0).select("tbody tr").eachText())
                 .containsExactly(
-                        "What is done Second Plane the gate boards",
-                        "Hours, hours of the first piece, or days 15 12");
+                        "What is done Second Plane the gate boards", "Hours, hours of the first piece, or days 15 12");
         Visitor.Reply undone = ilse.follow(ilse.form(back, ".flash form").send());
         assertThat(undone.page().select("h1").text()).isEqualTo("Task “Second”");
     }
@@ -74,8 +85,7 @@ class CrewHistoryThingPageTest {
         server.db().write("bram", write -> {
             var stages = weekwright.build.StageStore.TABLE;
             var gate = stages.find(write, new weekwright.base.Id("gate")).orElseThrow();
-            stages.insert(
-                    write, stages.shape().with(gate.value(), "id", new weekwright.base.Id("sluice")));
+            stages.insert(write, stages.shape().with(gate.value(), "id", new weekwright.base.Id("sluice")));
             var tasks = weekwright.build.TaskStore.TABLE;
             for (var task : tasks.where(write, "stage", "gate")) {
                 tasks.update(
