@@ -109,7 +109,7 @@ class CrewHistoryThingPageTest {
     void settings_have_a_history_too_and_things_that_never_were_have_none() {
         Visitor.Reply settings = ilse.get("/crew/history/things/project/1");
         assertThat(settings.page().select("h1").text()).isEqualTo("The project's settings");
-        assertThat(settings.text()).contains("Reserve nothing €500.00").contains("To its page");
+        assertThat(settings.text()).contains("Reserve €500.00").contains("To its page");
         assertThat(ilse.get("/crew/history/things/tasks/999").text())
                 .isEqualTo("Nothing stands here There is no history of task 999.");
         assertThat(ilse.get("/crew/history/things/log_in/1").text())
