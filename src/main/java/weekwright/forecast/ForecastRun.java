@@ -9,8 +9,8 @@ import weekwright.engine.simulate.Simulation;
 
 /** Makes a forecast of a basis. The result depends on basis, trials and seed alone, not on threads or machine. */
 public final class ForecastRun {
-    /** Random samples of the order of work beside the priority rules. */
-    public static final int PASSES = 0;
+    /** Orders of work tried beside the priority rules: as many as the plan of a large project does in about 0.3 s when cold. */
+    public static final int PASSES = 200;
 
     private ForecastRun() {}
 

@@ -1,18 +1,21 @@
 package weekwright.engine.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.SplittableRandom;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
 import weekwright.engine.simulate.Dispatch;
+import weekwright.engine.simulate.FixedWork;
 import weekwright.engine.simulate.Setup;
 
 /**
- * Finds the order of work: priority rules, then regret-biased random sampling around the best of them (Drexl 1991; Kolisch &amp; Drexl
- * 1996, Naval Research Logistics 43:23-40), each judged by the daily dispatch with expected values.
+ * Finds the order of work: priority rules, then a seeded search from the best of them, each order judged by the daily dispatch with
+ * expected values. A project of nothing but fixed days is searched by {@link TwoWaySearch} on its own builders, and what it finds goes
+ * to the dispatch as ranks and not-before days; any other by {@link OrderSearch} through the dispatch itself.
  */
 public final class Planner {
     /** A new list replaces the kept one only if it betters the objective by more than this share (rule 52). */
@@ -37,7 +40,8 @@ public final class Planner {
      * The best order found among the kept one, priority rules and {@code passes} seeded samples, judged by the dispatch with
      * expected values (rules 52, 54, 55). Deterministic in its arguments.
      *
-     * @param passes random samples beside the priority rules; 0 is allowed
+     * @param passes orders tried beside the priority rules; 0 is allowed. Passes alone bound the search, never time: the same are tried
+     *     on a slow machine
      * @throws IllegalArgumentException if the links form a cycle; the message names its task ids
      */
     public static Plan plan(Inputs inputs, long seed, int passes) {
@@ -59,9 +63,12 @@ public final class Planner {
 
     private Plan search(long seed, int passes) {
         rules();
-        SplittableRandom random = new SplittableRandom(seed);
-        for (int pass = 0; pass < passes; pass++) {
-            attempt(sample(random), null);
+        List<Inputs.NotBefore> notBefore = List.of();
+        Optional<FixedWork> fixed = dispatch.fixedWork();
+        if (passes > 0 && fixed.isPresent()) {
+            notBefore = searchFixed(fixed.get(), seed, passes);
+        } else if (passes > 0) {
+            searchOrders(seed, passes);
         }
         Inputs.Kept kept = setup.inputs().kept();
         if (!kept.ranks().isEmpty()) {
@@ -71,7 +78,7 @@ public final class Planner {
                 return result(old, kept.notBefore(), true);
             }
         }
-        return result(best, List.of(), false);
+        return result(best, notBefore, false);
     }
 
     private void rules() {
@@ -80,7 +87,7 @@ public final class Planner {
         }
     }
 
-    private void attempt(int[] rank, double[] value) {
+    private double attempt(int[] rank, double[] value) {
         double reached = dispatch.run(rank, noHolds);
         if (reached < objective) {
             objective = reached;
@@ -89,6 +96,7 @@ public final class Planner {
                 bestValue = value;
             }
         }
+        return reached;
     }
 
     private int[] sorted(double[] value) {
@@ -111,47 +119,51 @@ public final class Planner {
         return rank;
     }
 
-    /**
-     * A list drawn task by task from those whose predecessors stand in it: with regret r = largest place - own place the chance is
-     * (r + 1)² / Σ (r + 1)².
-     */
-    private int[] sample(SplittableRandom random) {
-        int n = network.id().length;
-        int[] open = new int[n];
-        for (int to : network.to()) {
-            open[to]++;
+    private void searchOrders(long seed, int passes) {
+        int listed = setup.inputs().tasks().size();
+        int[] first = IntStream.of(PriorityRules.keepingLinks(network, best))
+                .filter(t -> t < listed && open(t))
+                .toArray();
+        new OrderSearch(network, seed).run(first, objective, list -> attempt(ranksOf(list), null), passes);
+    }
+
+    /** Ranks of a list of open tasks; all others stand behind them. */
+    private int[] ranksOf(int[] list) {
+        int[] rank = new int[network.id().length];
+        Arrays.fill(rank, rank.length);
+        for (int i = 0; i < list.length; i++) {
+            rank[list[i]] = i;
         }
-        double[] place = new double[n];
-        int[] rank = sorted(bestValue);
-        for (int t = 0; t < n; t++) {
-            place[t] = rank[t];
+        return rank;
+    }
+
+    /** The days before which tasks are not to begin in the best schedule, if it is better than what the rules came to. */
+    private List<Inputs.NotBefore> searchFixed(FixedWork work, long seed, int passes) {
+        int[] start = new TwoWaySearch(work, network.order(), dispatch::objective, seed, passes).run();
+        int[] early = new int[start.length];
+        for (int l = 0; l < work.from().length; l++) {
+            int before = work.from()[l];
+            early[work.to()[l]] =
+                    Math.max(early[work.to()[l]], start[before] + work.days()[before] + work.waitDays()[l]);
         }
-        List<Integer> eligible = new ArrayList<>();
-        for (int t = 0; t < n; t++) {
-            if (open[t] == 0) {
-                eligible.add(t);
+        int[] rank = sorted(IntStream.of(start).asDoubleStream().toArray());
+        int[] days = noHolds.clone();
+        List<Inputs.NotBefore> notBefore = new ArrayList<>();
+        for (int t = 0; t < start.length; t++) {
+            if (start[t] > early[t]) {
+                days[t] = start[t];
+                notBefore.add(
+                        new Inputs.NotBefore(network.id()[t], setup.inputs().asOf() + start[t]));
             }
         }
-        int[] list = new int[n];
-        for (int i = 0; i < n; i++) {
-            double most = eligible.stream().mapToDouble(t -> place[t]).max().orElseThrow();
-            double[] chance = eligible.stream()
-                    .mapToDouble(t -> (most - place[t] + 1) * (most - place[t] + 1))
-                    .toArray();
-            double u = random.nextDouble() * java.util.Arrays.stream(chance).sum();
-            int k = 0;
-            while (k < chance.length - 1 && u >= chance[k]) {
-                u -= chance[k++];
-            }
-            int t = eligible.remove(k);
-            list[i] = t;
-            for (int l = 0; l < network.from().length; l++) {
-                if (network.from()[l] == t && --open[network.to()[l]] == 0) {
-                    eligible.add(network.to()[l]);
-                }
-            }
+        attempt(rank, null);
+        double held = dispatch.run(rank, days);
+        if (held >= objective) {
+            return List.of();
         }
-        return positions(list);
+        objective = held;
+        best = rank;
+        return notBefore;
     }
 
     /** The kept list with new tasks put in by the best rule: before the first kept one that the rule places after it. */

@@ -1,7 +1,9 @@
 package weekwright.engine.plan;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import weekwright.engine.Inputs;
 import weekwright.engine.simulate.Dispatch.Network;
 
@@ -127,5 +129,32 @@ final class PriorityRules {
             }
         }
         return value;
+    }
+
+    /** Tasks by rank, each after all it follows: of those whose predecessors stand in the list, the one of smallest rank is next. */
+    static int[] keepingLinks(Network network, int[] rank) {
+        int n = rank.length;
+        int[] open = new int[n];
+        for (int to : network.to()) {
+            open[to]++;
+        }
+        PriorityQueue<Integer> eligible = new PriorityQueue<>(
+                Comparator.<Integer>comparingInt(t -> rank[t]).thenComparingInt(t -> t));
+        for (int t = 0; t < n; t++) {
+            if (open[t] == 0) {
+                eligible.add(t);
+            }
+        }
+        int[] list = new int[n];
+        for (int i = 0; i < n; i++) {
+            int t = eligible.remove();
+            list[i] = t;
+            for (int l = 0; l < network.from().length; l++) {
+                if (network.from()[l] == t && --open[network.to()[l]] == 0) {
+                    eligible.add(network.to()[l]);
+                }
+            }
+        }
+        return list;
     }
 }

@@ -1,6 +1,7 @@
 package weekwright.engine.simulate;
 
 import java.util.Arrays;
+import java.util.Optional;
 import weekwright.engine.Outcome;
 
 /**
@@ -42,21 +43,10 @@ public final class Dispatch {
         trial.run(new WorkOrder(setup, rank, notBefore, noDay, noDay));
         State x = trial.held;
         int stages = setup.inputs.stages().size();
-        double sum = 0;
-        double weights = 0;
-        for (int s = 0; s < stages; s++) {
-            int last = Integer.MIN_VALUE;
-            for (int t = 0; t < setup.tasks.count; t++) {
-                if (setup.tasks.stage[t] == s && setup.tasks.status[t] != TaskTable.DROPPED) {
-                    last = Math.max(last, x.landDay[t]);
-                }
-            }
-            double weight = setup.inputs.stages().get(s).weight();
-            weights += weight;
-            if (last >= 0) {
-                sum += weight * (last == Outcome.LATER ? 2.0 * setup.calendar.days : last);
-            }
-        }
+        double sum = objective(x.landDay);
+        double weights = setup.inputs.stages().stream()
+                .mapToDouble(stage -> stage.weight())
+                .sum();
         int empty = 0;
         int seen = 0;
         for (int s = 0; s < setup.calendar.slots.length && seen < SLOTS; s++) {
@@ -66,6 +56,26 @@ public final class Dispatch {
             }
         }
         return sum + (stages == 0 ? 0 : WEIGHT_OF_EMPTY_SLOT * weights / stages * empty);
+    }
+
+    /** What landings by task come to, empty slots left out: Σ stage weight × landing in days (unfinished = 2 × horizon). */
+    public double objective(int[] landing) {
+        int stages = setup.inputs.stages().size();
+        int[] last = new int[stages];
+        Arrays.fill(last, Integer.MIN_VALUE);
+        for (int t = 0; t < setup.tasks.count; t++) {
+            if (setup.tasks.status[t] != TaskTable.DROPPED) {
+                last[setup.tasks.stage[t]] = Math.max(last[setup.tasks.stage[t]], landing[t]);
+            }
+        }
+        double sum = 0;
+        for (int s = 0; s < stages; s++) {
+            if (last[s] >= 0) {
+                sum += setup.inputs.stages().get(s).weight()
+                        * (last[s] == Outcome.LATER ? 2.0 * setup.calendar.days : last[s]);
+            }
+        }
+        return sum;
     }
 
     /** First days of the last run, {@link Outcome#LATER} if not before the horizon; a copy. */
@@ -97,6 +107,11 @@ public final class Dispatch {
                 setup.links.to.clone(),
                 Arrays.stream(trial.luck.linkWait).asDoubleStream().toArray(),
                 setup.links.order.clone());
+    }
+
+    /** The project as work of fixed days, if it is nothing else. */
+    public Optional<FixedWork> fixedWork() {
+        return FixedWork.of(setup, trial.luck);
     }
 
     private int waitBegan(int t) {
