@@ -56,7 +56,8 @@ public final class PlanBench {
         for (Instance instance : instances) {
             FixedWork work = instance.work;
             int sum = Arrays.stream(work.days()).sum();
-            Inputs inputs = FixedProjects.of(work).horizonMonths(1 + sum / DAYS_A_MONTH).inputs();
+            Inputs inputs =
+                    FixedProjects.of(work).horizonMonths(1 + sum / DAYS_A_MONTH).inputs();
             Plan plan = Planner.plan(inputs, 1, passes);
             int[] start = FixedProjects.starts(inputs, plan);
             List<String> broken = FixedProjects.broken(work, start);

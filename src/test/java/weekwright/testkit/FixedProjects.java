@@ -20,7 +20,8 @@ public final class FixedProjects {
     public static FixedWork random(long seed, int tasks, int kinds) {
         SplittableRandom random = new SplittableRandom(seed);
         int[] days = IntStream.range(0, tasks).map(t -> 1 + random.nextInt(6)).toArray();
-        int[] quantity = IntStream.range(0, kinds).map(q -> 3 + random.nextInt(4)).toArray();
+        int[] quantity =
+                IntStream.range(0, kinds).map(q -> 3 + random.nextInt(4)).toArray();
         int[][] need = new int[kinds][tasks];
         for (int q = 0; q < kinds; q++) {
             for (int t = 0; t < tasks; t++) {
@@ -60,7 +61,9 @@ public final class FixedProjects {
                         : part;
                 continue;
             }
-            int[] cells = Arrays.stream(text.split("\\s+")).mapToInt(Integer::parseInt).toArray();
+            int[] cells = Arrays.stream(text.split("\\s+"))
+                    .mapToInt(Integer::parseInt)
+                    .toArray();
             switch (part) {
                 case "PRE" -> {
                     for (int i = 3; i < cells.length; i++) {
@@ -112,7 +115,10 @@ public final class FixedProjects {
 
     /** The day on which all is over. */
     public static int end(FixedWork work, int[] start) {
-        return IntStream.range(0, start.length).map(t -> start[t] + work.days()[t]).max().orElse(0);
+        return IntStream.range(0, start.length)
+                .map(t -> start[t] + work.days()[t])
+                .max()
+                .orElse(0);
     }
 
     /** What a schedule breaks: links and their waits, quantities of equipment on each day. */
