@@ -48,6 +48,10 @@ public final class BuildStageTasksEditPage implements Page {
                             .filter(task -> task.value().dropped().isEmpty())
                             .toList()));
             form = new Form(form.csrf(), form.answerKey(), form.version(), cells, form.errors());
+        } else if (form.isRefused()) {
+            Form refused = form;
+            Map<String, List<String>> cells = request.read(read -> StaleCells.told(read, refused));
+            form = new Form(form.csrf(), form.answerKey(), form.version(), cells, form.errors());
         }
         List<Row> rows = new ArrayList<>();
         while (form.values().containsKey("title." + rows.size())) {

@@ -59,7 +59,7 @@ final class TaskCells {
         return values;
     }
 
-    private static List<String> cells(Read read, Task task) {
+    static List<String> cells(Read read, Task task) {
         Map<String, String> texts = SHAPE.texts(task, 0);
         List<String> cells = new ArrayList<>();
         for (String column : COLUMNS) {
@@ -150,7 +150,7 @@ final class TaskCells {
         List<Task> all = TaskStore.TABLE.values(read);
         for (int row = 0; row < count; row++) {
             String id = form.text("id." + row);
-            String version = form.text("version." + row);
+            form.text("version." + row); // asked for here, compared in StaleCells
             String was = form.text("was." + row);
             List<String> cells = new ArrayList<>();
             for (String column : COLUMNS) {
@@ -165,6 +165,9 @@ final class TaskCells {
             if (!id.isEmpty() && old.isEmpty()) {
                 continue;
             }
+            if (old.isPresent()) {
+                StaleCells.refuse(form, read, row, old.get());
+            }
             Task task = task(form, old.map(Stored::value).orElseGet(() -> blank(stage)), cells, row);
             List<Id> after = new ArrayList<>();
             Set<Integer> afterRows = new LinkedHashSet<>();
@@ -175,8 +178,7 @@ final class TaskCells {
             }
             rows.add(new SaveTasks.Row(
                     row,
-                    old.map(stored ->
-                            new Shown(stored.row(), version.matches("[0-9]{1,15}") ? Long.parseLong(version) : 0)),
+                    old.map(stored -> new Shown(stored.row(), stored.version())),
                     task,
                     after,
                     afterRows));

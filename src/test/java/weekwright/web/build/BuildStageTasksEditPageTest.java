@@ -152,7 +152,7 @@ class BuildStageTasksEditPageTest {
     }
 
     @Test
-    void a_row_changed_by_somebody_else_is_refused_and_one_that_was_not_touched_is_left_alone() {
+    void a_row_changed_by_somebody_else_is_refused_once_with_theirs_beside_it_and_one_that_was_not_touched_is_left_alone() {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor ilse = server.as("ilse");
             Visitor.Reply page = ilse.get("/build/stages/gate/tasks/edit");
@@ -163,14 +163,29 @@ class BuildStageTasksEditPageTest {
             Visitor.Reply refused = ilse.form(page).with("hands.0", "2").send();
             assertThat(refused.page().select("tbody .error").eachText())
                     .containsExactly(
-                            "\"Plane the gate boards\" was changed by somebody else since this table was opened;"
-                                    + " load the page again for their version");
+                            "\"12\" stands where somebody else wrote \"11\" since this table was opened;"
+                                    + " save once more to put yours in its place");
+            assertThat(ilse.form(refused).value("hands.0")).isEqualTo("2");
             ilse.follow(ilse.form(page).with("hands.1", "2").send());
             assertThat(OakMill.task(server.db(), "gate.1")
                             .likely()
                             .orElseThrow()
                             .text())
                     .isEqualTo("11");
+            bram.follow(bram.form(bram.get("/build/tasks/gate.1/edit"))
+                    .with("likely", "13")
+                    .send());
+            Visitor.Reply again = ilse.form(refused).send();
+            assertThat(again.page().select("tbody .error").eachText())
+                    .containsExactly(
+                            "\"12\" stands where somebody else wrote \"13\" since this table was opened;"
+                                    + " save once more to put yours in its place");
+            assertThat(ilse.form(again).send().status()).isEqualTo(303);
+            assertThat(OakMill.task(server.db(), "gate.1")
+                            .likely()
+                            .orElseThrow()
+                            .text())
+                    .isEqualTo("12");
         }
     }
 }
