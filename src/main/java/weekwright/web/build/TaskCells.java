@@ -177,11 +177,7 @@ final class TaskCells {
                 }
             }
             rows.add(new SaveTasks.Row(
-                    row,
-                    old.map(stored -> new Shown(stored.row(), stored.version())),
-                    task,
-                    after,
-                    afterRows));
+                    row, old.map(stored -> new Shown(stored.row(), stored.version())), task, after, afterRows));
         }
         return inTable(form, rows);
     }

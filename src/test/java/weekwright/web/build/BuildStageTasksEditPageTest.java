@@ -152,7 +152,8 @@ class BuildStageTasksEditPageTest {
     }
 
     @Test
-    void a_row_changed_by_somebody_else_is_refused_once_with_theirs_beside_it_and_one_that_was_not_touched_is_left_alone() {
+    void
+            a_row_changed_by_somebody_else_is_refused_once_with_theirs_beside_it_and_one_that_was_not_touched_is_left_alone() {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor ilse = server.as("ilse");
             Visitor.Reply page = ilse.get("/build/stages/gate/tasks/edit");
@@ -162,9 +163,8 @@ class BuildStageTasksEditPageTest {
                     .send());
             Visitor.Reply refused = ilse.form(page).with("hands.0", "2").send();
             assertThat(refused.page().select("tbody .error").eachText())
-                    .containsExactly(
-                            "\"12\" stands where somebody else wrote \"11\" since this table was opened;"
-                                    + " save once more to put yours in its place");
+                    .containsExactly("\"12\" stands where somebody else wrote \"11\" since this table was opened;"
+                            + " save once more to put yours in its place");
             assertThat(ilse.form(refused).value("hands.0")).isEqualTo("2");
             ilse.follow(ilse.form(page).with("hands.1", "2").send());
             assertThat(OakMill.task(server.db(), "gate.1")
@@ -177,9 +177,8 @@ class BuildStageTasksEditPageTest {
                     .send());
             Visitor.Reply again = ilse.form(refused).send();
             assertThat(again.page().select("tbody .error").eachText())
-                    .containsExactly(
-                            "\"12\" stands where somebody else wrote \"13\" since this table was opened;"
-                                    + " save once more to put yours in its place");
+                    .containsExactly("\"12\" stands where somebody else wrote \"13\" since this table was opened;"
+                            + " save once more to put yours in its place");
             assertThat(ilse.form(again).send().status()).isEqualTo(303);
             assertThat(OakMill.task(server.db(), "gate.1")
                             .likely()
