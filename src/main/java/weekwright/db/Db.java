@@ -36,6 +36,7 @@ public final class Db implements AutoCloseable {
     private final Clock clock;
     private final ReentrantLock writerLock = new ReentrantLock(true);
     private final List<LongConsumer> listeners = new CopyOnWriteArrayList<>();
+    private final Lists lists = new Lists();
     private Connection writer;
     private volatile long version;
 
@@ -73,7 +74,7 @@ public final class Db implements AutoCloseable {
     /** Runs reads on one consistent view. */
     public <T> T read(Function<Read, T> work) {
         try {
-            return reading.inTransaction(handle -> work.apply(new Read(handle)));
+            return reading.inTransaction(handle -> work.apply(new Read(handle, Optional.of(lists))));
         } catch (RuntimeException e) {
             throw translated(e);
         }
@@ -160,6 +161,7 @@ public final class Db implements AutoCloseable {
             connection.setAutoCommit(false);
             Write write = new Write(handle, who, clock.instant().truncatedTo(ChronoUnit.MILLIS));
             T result = work.in(write);
+            write.raisedTo().ifPresent(raised -> write.touched().forEach(table -> lists.changing(table, raised)));
             connection.commit();
             committed = true;
             write.raisedTo().ifPresent(raised -> version = raised);

@@ -48,9 +48,9 @@ public final class Table<R extends Record> {
         return shape;
     }
 
-    /** All rows in stored order. */
+    /** All rows in stored order; not to be changed. */
     public List<Stored<R>> list(Read read) {
-        return select(read, "ORDER BY \"row\"", Map.of());
+        return read.whole(name, () -> select(read, "ORDER BY \"row\"", Map.of()));
     }
 
     /** All values in stored order. */
