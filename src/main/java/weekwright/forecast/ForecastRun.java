@@ -1,5 +1,6 @@
 package weekwright.forecast;
 
+import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.plan.Planner;
@@ -9,10 +10,17 @@ import weekwright.engine.simulate.Simulation;
 
 /** Makes a forecast of a basis. The result depends on basis, trials and seed alone, not on threads or machine. */
 public final class ForecastRun {
-    /** Orders of work tried beside the priority rules: as many as the plan of a large project does in about 0.3 s when cold. */
-    public static final int PASSES = 200;
+    /** Orders of work tried at most beside the priority rules. */
+    private static final int MOST_PASSES = 200;
+    /** Tasks times passes: a plan made cold takes some 0.3 s. */
+    private static final int TASK_PASSES = 30_000;
 
     private ForecastRun() {}
+
+    /** Orders of work tried beside the priority rules: fewer of a large project, the same on every machine. */
+    public static int passes(Inputs inputs) {
+        return Math.min(MOST_PASSES, TASK_PASSES / Math.max(1, inputs.tasks().size()));
+    }
 
     /** A finished forecast, what it was made from, and the order of work it followed. */
     public record Made(Basis basis, Plan plan, Forecast forecast) {}
@@ -41,7 +49,7 @@ public final class ForecastRun {
         }
 
         private Planned(Basis basis, long seed, Setup setup) {
-            this(basis, seed, setup, Planner.plan(setup, seed, PASSES));
+            this(basis, seed, setup, Planner.plan(setup, seed, passes(setup.inputs())));
         }
 
         /** With an order of work that is given. */

@@ -41,7 +41,7 @@ public final class ForecastBench {
         Basis basis = sample();
         Setup setup = new Setup(basis.inputs());
         long began = System.nanoTime();
-        Plan plan = Planner.plan(setup, 1, ForecastRun.PASSES);
+        Plan plan = Planner.plan(setup, 1, ForecastRun.passes(basis.inputs()));
         System.out.printf(Locale.ROOT, "plan, cold: %.0f ms%n", millisSince(began));
         Outcome outcome = Simulation.run(setup, plan, TRIALS, 1, threads, Progress.NONE);
         for (int round = 1; round <= ROUNDS; round++) {

@@ -11,8 +11,8 @@ import weekwright.engine.simulate.FixedWork;
  * forward or backward improvement (Li &amp; Willis 1992, European Journal of Operational Research 56:370-379) of what its parents were.
  * After Debels &amp; Vanhoucke, "A bi-population based genetic algorithm for the RCPSP", LNCS 3483:378-387 (2005); the stretch that a child
  * takes from its first parent is a busy one, as in Valls, Ballestín &amp; Quintanilla, "A hybrid genetic algorithm for the RCPSP",
- * European Journal of Operational Research 185:495-508 (2008). The first schedules are drawn by regret-biased sampling of latest finishes
- * (Drexl 1991).
+ * European Journal of Operational Research 185:495-508 (2008). The first schedules are drawn from latest finishes.
+ * Written from memory of these papers; chances and sizes are our own.
  *
  * <p>Cost: one build a schedule. Ties: of equal children the later one stays, of equal best ones the first. Limits: no proof that the
  * best is found but where the longest path is reached; weights of several stages are measured on both sides, but only the end of the
@@ -41,7 +41,7 @@ final class TwoWaySearch {
     private final int[] sorted;
 
     private final int[] placeInSorted;
-    private final int[] early;
+    private final LatestFinishes latest;
     private final double bound;
     private final int size;
     private int left;
@@ -101,16 +101,15 @@ final class TwoWaySearch {
                         + Arrays.stream(work.days()).sum()
                         + Arrays.stream(work.waitDays()).sum()];
         spare = new Member(count);
-        early = earlyLandings();
-        bound = measure.applyAsDouble(early);
+        latest = new LatestFinishes(work, order);
+        bound = measure.applyAsDouble(latest.early());
     }
 
     /** First days by task of the best schedule found, left-justified. */
     int[] run() {
         Member[][] population = {new Member[size], new Member[size]};
-        int[] late = lateFinishes();
         for (int i = 0; i < size && going(); i++) {
-            sample(late);
+            latest.sample(random, child);
             population[0][i] = made(0, new Member(count));
         }
         int direction = 0;
@@ -271,71 +270,5 @@ final class TwoWaySearch {
                 child[i + 1] = t;
             }
         }
-    }
-
-    /** A list drawn from latest finishes: with regret r = largest of those that may come next - own, the chance is (r + 1) / Σ (r + 1). */
-    private void sample(int[] late) {
-        int[] open = new int[count];
-        for (int t : work.to()) {
-            open[t]++;
-        }
-        int[] eligible = new int[count];
-        int n = 0;
-        for (int t = 0; t < count; t++) {
-            if (open[t] == 0) {
-                eligible[n++] = t;
-            }
-        }
-        for (int i = 0; i < count; i++) {
-            int most = Integer.MIN_VALUE;
-            long sum = 0;
-            for (int k = 0; k < n; k++) {
-                most = Math.max(most, late[eligible[k]]);
-                sum -= late[eligible[k]];
-            }
-            sum += n * (most + 1L);
-            double u = random.nextDouble() * sum;
-            int k = 0;
-            while (k < n - 1 && u >= most - late[eligible[k]] + 1) {
-                u -= most - late[eligible[k++]] + 1;
-            }
-            int t = eligible[k];
-            eligible[k] = eligible[--n];
-            child[i] = t;
-            for (int l = 0; l < work.from().length; l++) {
-                if (work.from()[l] == t && --open[work.to()[l]] == 0) {
-                    eligible[n++] = work.to()[l];
-                }
-            }
-        }
-    }
-
-    private int[] earlyLandings() {
-        int[] over = new int[count];
-        for (int t : sorted) {
-            int begin = 0;
-            for (int l = 0; l < work.from().length; l++) {
-                if (work.to()[l] == t) {
-                    begin = Math.max(begin, over[work.from()[l]] + work.waitDays()[l]);
-                }
-            }
-            over[t] = begin + work.days()[t];
-        }
-        return over;
-    }
-
-    private int[] lateFinishes() {
-        int[] late = new int[count];
-        Arrays.fill(late, Arrays.stream(early).max().orElse(0));
-        for (int i = count - 1; i >= 0; i--) {
-            int t = sorted[i];
-            for (int l = 0; l < work.from().length; l++) {
-                if (work.from()[l] == t) {
-                    int s = work.to()[l];
-                    late[t] = Math.min(late[t], late[s] - work.days()[s] - work.waitDays()[l]);
-                }
-            }
-        }
-        return late;
     }
 }
