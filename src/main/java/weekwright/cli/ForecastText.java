@@ -7,6 +7,7 @@ import java.util.Optional;
 import weekwright.base.Problem;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.ForecastRun;
+import weekwright.forecast.HeldWords;
 import weekwright.forecast.Names;
 import weekwright.render.Chances;
 import weekwright.render.Formats;

@@ -9,11 +9,11 @@ import java.util.Optional;
 import weekwright.episodes.Episode;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
+import weekwright.forecast.HeldWords;
 import weekwright.forecast.Names;
 import weekwright.render.Chances;
 import weekwright.render.Formats;
 import weekwright.web.parts.Choices;
-import weekwright.web.parts.HeldBy;
 
 /** The five answers of the sheet, A to E, from one forecast. Pure. */
 final class AheadSentences {
@@ -147,9 +147,9 @@ final class AheadSentences {
         }
         Forecast.HeldBy first = stage.heldBy().get(0);
         String then = stage.heldBy().size() > 1 && stage.heldBy().get(1).share() >= 0.1
-                ? ", then " + HeldBy.words(stage.heldBy().get(1), names)
+                ? ", then " + HeldWords.of(stage.heldBy().get(1), names)
                 : "";
-        return "Held mostly by " + HeldBy.words(first, names) + ", " + Chances.parts(first.share()) + then + ".";
+        return "Held mostly by " + HeldWords.of(first, names) + ", " + Chances.parts(first.share()) + then + ".";
     }
 
     Answer nextSlot() {
