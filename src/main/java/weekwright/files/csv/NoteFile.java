@@ -30,6 +30,7 @@ public final class NoteFile {
     private static final Shape<Note> NOTE = Shape.of(Note.class);
     private static final Shape<Photo> PHOTO = Shape.of(Photo.class);
     private static final Pattern NAME = Pattern.compile("([0-9]{4}-[0-9]{2}-[0-9]{2})-[^/]+\\.md");
+    private static final Pattern DATE = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
     private static final String FENCE = "---";
     private static final List<String> KEYS =
             NOTE.names().stream().filter(name -> !name.equals("text")).toList();
@@ -59,9 +60,10 @@ public final class NoteFile {
             end++;
         }
         if (!all.get(0).stripTrailing().equals(FENCE) || end == all.size()) {
-            int line = all.get(0).stripTrailing().equals(FENCE) ? all.size() : 1;
-            problems.add(Problem.fault("", "", "has no lines between two lines ---", "begin the note with them")
-                    .at(file, line));
+            Problem fault = all.get(0).stripTrailing().equals(FENCE)
+                    ? Problem.fault("", "", "opens a header that is never closed", "write a line --- after it")
+                    : Problem.fault("", "", "has no lines between two lines ---", "begin the note with them");
+            problems.add(fault.at(file, 1));
             return new Result(Optional.empty(), new Place(file, 1), List.of(), List.of(), Optional.empty());
         }
         for (int i = 1; i < end; i++) {
@@ -97,11 +99,11 @@ public final class NoteFile {
                 Reading.file(0),
                 (read, faults) -> {
                     NoteRules.check(read, faults);
-                    name(file, read, faults);
                     return read;
                 },
                 place,
                 found);
+        name(file, texts, place, found);
         problems.addAll(found.list());
         Optional<String> id = Optional.ofNullable(texts.get("id"));
         return new Result(found.hasFaults() ? Optional.empty() : note, place, photos, photoPlaces, id);
@@ -151,20 +153,18 @@ public final class NoteFile {
         return parts;
     }
 
-    private static void name(String file, Note note, Problems faults) {
-        Matcher name = NAME.matcher(file.substring(file.lastIndexOf('/') + 1));
+    /** Compares the file's name with what the header says, also when the rest of the header is at fault. */
+    private static void name(String file, Map<String, String> texts, Place place, Problems found) {
+        String plain = file.substring(file.lastIndexOf('/') + 1);
+        String date = texts.getOrDefault("date", "").strip();
+        boolean dated = DATE.matcher(date).matches();
+        Matcher name = NAME.matcher(plain);
         if (!name.matches()) {
-            faults.fault(
-                    "",
-                    file.substring(file.lastIndexOf('/') + 1),
-                    "is not named DATE-slug.md",
-                    "name it " + note.date() + "-" + slug(note.title()) + ".md");
-        } else if (!name.group(1).equals(note.date().toString())) {
-            faults.fault(
-                    "date",
-                    note.date().toString(),
-                    "is not the date in the file's name, " + name.group(1),
-                    "change one of the two");
+            String remedy = "name it " + (dated ? date : "DATE") + "-" + slug(texts.getOrDefault("title", "")) + ".md";
+            found.add(place.of(Problem.fault("", plain, "is not named DATE-slug.md", remedy)));
+        } else if (dated && !name.group(1).equals(date)) {
+            String rule = "is not the date in the file's name, " + name.group(1);
+            found.add(place.of(Problem.fault("date", date, rule, "change one of the two")));
         }
     }
 
