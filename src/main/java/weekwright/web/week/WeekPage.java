@@ -32,7 +32,7 @@ public final class WeekPage implements Page {
     /**
      * @param title {@code Week 48}
      * @param lead the episode due, and what is said about a week to come
-     * @param fullness empty, fuller or fullest: how much the printed sheet has to shrink
+     * @param fullness empty, fuller, fullest, or fullest and packed: how much the printed sheet has to shrink
      * @param emergency empty where nothing is set
      */
     public record View(
@@ -166,6 +166,6 @@ public final class WeekPage implements Page {
                     + 1;
             rows += Math.max(3, Math.max(left, Math.max(middle, right))) + 1;
         }
-        return rows <= 34 ? "" : rows <= 40 ? "fuller" : "fullest";
+        return rows <= 34 ? "" : rows <= 40 ? "fuller" : rows <= 46 ? "fullest" : "fullest packed";
     }
 }
