@@ -1,6 +1,7 @@
 package weekwright.build;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import weekwright.base.Id;
@@ -37,6 +38,8 @@ public final class HoursEntryStore {
 
     /** The entries of one task, oldest first. */
     public static List<Stored<HoursEntry>> ofTask(Read read, Id task) {
-        return TABLE.select(read, "WHERE \"task\" = :task ORDER BY \"date\", \"row\"", Map.of("task", task.value()));
+        return TABLE.where(read, "task", task.value()).stream()
+                .sorted(Comparator.comparing(entry -> entry.value().date()))
+                .toList();
     }
 }

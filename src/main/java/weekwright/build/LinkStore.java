@@ -1,7 +1,6 @@
 package weekwright.build;
 
 import java.util.List;
-import java.util.Map;
 import weekwright.base.Id;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -15,11 +14,11 @@ public final class LinkStore {
 
     /** What a task follows. */
     public static List<Stored<Link>> before(Read read, Id task) {
-        return TABLE.select(read, "WHERE \"task\" = :task ORDER BY \"row\"", Map.of("task", task.value()));
+        return TABLE.where(read, "task", task.value());
     }
 
     /** What follows a task. */
     public static List<Stored<Link>> after(Read read, Id task) {
-        return TABLE.select(read, "WHERE \"after\" = :task ORDER BY \"row\"", Map.of("task", task.value()));
+        return TABLE.where(read, "after", task.value());
     }
 }

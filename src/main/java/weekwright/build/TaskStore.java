@@ -1,7 +1,6 @@
 package weekwright.build;
 
 import java.util.List;
-import java.util.Map;
 import weekwright.base.Id;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -20,6 +19,6 @@ public final class TaskStore {
 
     /** The tasks of one stage in stored order. */
     public static List<Stored<Task>> ofStage(Read read, Id stage) {
-        return TABLE.select(read, "WHERE \"stage\" = :stage ORDER BY \"row\"", Map.of("stage", stage.value()));
+        return TABLE.where(read, "stage", stage.value());
     }
 }

@@ -36,9 +36,9 @@ public final class Db implements AutoCloseable {
     private final Clock clock;
     private final ReentrantLock writerLock = new ReentrantLock(true);
     private final List<LongConsumer> listeners = new CopyOnWriteArrayList<>();
-    private final Lists lists = new Lists();
     private Connection writer;
     private volatile long version;
+    private final KeptRows keptRows = new KeptRows();
 
     Db(Path file, Clock clock) {
         this.clock = clock;
@@ -74,7 +74,7 @@ public final class Db implements AutoCloseable {
     /** Runs reads on one consistent view. */
     public <T> T read(Function<Read, T> work) {
         try {
-            return reading.inTransaction(handle -> work.apply(new Read(handle, Optional.of(lists))));
+            return reading.inTransaction(handle -> work.apply(new Read(handle, keptRows)));
         } catch (RuntimeException e) {
             throw translated(e);
         }
@@ -159,9 +159,8 @@ public final class Db implements AutoCloseable {
         Handle handle = Jdbi.create(connection).open();
         try {
             connection.setAutoCommit(false);
-            Write write = new Write(handle, who, clock.instant().truncatedTo(ChronoUnit.MILLIS));
+            Write write = new Write(handle, keptRows, who, clock.instant().truncatedTo(ChronoUnit.MILLIS));
             T result = work.in(write);
-            write.raisedTo().ifPresent(raised -> write.touched().forEach(table -> lists.changing(table, raised)));
             connection.commit();
             committed = true;
             write.raisedTo().ifPresent(raised -> version = raised);

@@ -65,6 +65,26 @@ public final class History {
         return changes(read, "c WHERE project_version = :row AND " + GONE + " ORDER BY id", "", projectVersion);
     }
 
+    /** The number of the newest record of a table; 0 where it has none. */
+    static long newestOf(Read read, String thing) {
+        return read.handle()
+                .createQuery("SELECT coalesce(max(id), 0) FROM change WHERE thing = :thing")
+                .bind("thing", thing)
+                .mapTo(Long.class)
+                .one();
+    }
+
+    /** The rows of a table that records after this one name, at most so many. */
+    static List<Long> rowsSince(Read read, String thing, long id, int most) {
+        return read.handle()
+                .createQuery("SELECT DISTINCT thing_row FROM change WHERE thing = :thing AND id > :id LIMIT :most")
+                .bind("thing", thing)
+                .bind("id", id)
+                .bind("most", most)
+                .mapTo(Long.class)
+                .list();
+    }
+
     /** The newest change of one row. */
     public static Optional<Change> last(Read read, String thing, long row) {
         return changes(read, "WHERE thing = :thing AND thing_row = :row ORDER BY id DESC LIMIT 1", thing, row).stream()

@@ -1,35 +1,33 @@
 package weekwright.db;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.HashMap;
+import java.util.Map;
 import org.jdbi.v3.core.Handle;
 
 /** One consistent view of the store, for the length of one piece of work. Stores take their handle from it. */
 public sealed class Read permits Write {
     private final Handle handle;
-    private final Optional<Lists> lists;
-    private long version;
+    private final KeptRows keptRows;
+    private final Map<Table<?>, Integer> asked = new HashMap<>();
+    private final Map<Table<?>, Object> seen = new HashMap<>();
 
-    Read(Handle handle) {
-        this(handle, Optional.empty());
-    }
-
-    /** @param lists where whole tables are kept; empty reads them each time */
-    Read(Handle handle, Optional<Lists> lists) {
+    Read(Handle handle, KeptRows keptRows) {
         this.handle = handle;
-        this.lists = lists;
+        this.keptRows = keptRows;
     }
 
-    /** A whole table's rows as this view sees them. */
-    <T> List<T> whole(String table, Supplier<List<T>> load) {
-        if (lists.isEmpty()) {
-            return load.get();
-        }
-        if (version == 0) {
-            version = projectVersion();
-        }
-        return lists.get().of(table, version, load);
+    KeptRows keptRows() {
+        return keptRows;
+    }
+
+    /** What this view has got of a table as a whole; one view sees the same all along. For {@link KeptRows}. */
+    Map<Table<?>, Object> seen() {
+        return seen;
+    }
+
+    /** Counts how often a few rows of a table were asked for. For {@link KeptRows}. */
+    int askedAgain(Table<?> table) {
+        return asked.merge(table, 1, Integer::sum);
     }
 
     /** For stores alone. */

@@ -48,19 +48,28 @@ public final class Table<R extends Record> {
         return shape;
     }
 
-    /** All rows in stored order; not to be changed. */
+    /** All rows in stored order. */
     public List<Stored<R>> list(Read read) {
-        return read.whole(name, () -> select(read, "ORDER BY \"row\"", Map.of()));
+        return read.keptRows().rows(read, this);
     }
 
     /** All values in stored order. */
     public List<R> values(Read read) {
-        return list(read).stream().map(Stored::value).toList();
+        return read.keptRows().values(read, this);
+    }
+
+    /** All rows, read out of the database. */
+    List<Stored<R>> all(Read read) {
+        return select(read, "ORDER BY \"row\"", Map.of());
     }
 
     /** The row of an id, regardless of case. */
     public Optional<Stored<R>> find(Read read, Id id) {
-        return select(read, "WHERE \"id\" = :id", Map.of("id", id.value())).stream()
+        Shape.Field column = shape.field("id").orElseThrow();
+        return read.keptRows()
+                .where(read, this, column, id)
+                .orElseGet(() -> select(read, "WHERE \"id\" = :id", Map.of("id", id.value())))
+                .stream()
                 .findFirst();
     }
 
@@ -71,10 +80,13 @@ public final class Table<R extends Record> {
 
     /** The rows in which one column has this stored value (a Long or a String), in stored order. */
     public List<Stored<R>> where(Read read, String column, Object stored) {
-        if (shape.field(column).isEmpty()) {
-            throw new IllegalArgumentException("no column " + column + " in " + name);
-        }
-        return select(read, "WHERE " + quoted(column) + " = :value ORDER BY \"row\"", Map.of("value", stored));
+        Shape.Field field = shape.field(column)
+                .orElseThrow(() -> new IllegalArgumentException("no column " + column + " in " + name));
+        Optional<List<Stored<R>>> kept = field.ref().isPresent()
+                ? read.keptRows().where(read, this, field, new Id((String) stored))
+                : Optional.empty();
+        return kept.orElseGet(
+                () -> select(read, "WHERE " + quoted(column) + " = :value ORDER BY \"row\"", Map.of("value", stored)));
     }
 
     /**

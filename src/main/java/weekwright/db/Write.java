@@ -1,20 +1,20 @@
 package weekwright.db;
 
 import java.time.Instant;
-import java.util.HashSet;
 import java.util.Optional;
-import java.util.Set;
 import org.jdbi.v3.core.Handle;
 
 /** One transaction that may change the store; every change in it is logged under the same person and instant. */
 public final class Write extends Read {
+    private static final String MARK = "mark";
+
     private final String who;
     private final Instant at;
-    private final Set<String> touched = new HashSet<>();
     private long raisedTo;
+    private long raisedAtMark;
 
-    Write(Handle handle, String who, Instant at) {
-        super(handle);
+    Write(Handle handle, KeptRows keptRows, String who, Instant at) {
+        super(handle, keptRows);
         this.who = who;
         this.at = at;
     }
@@ -32,9 +32,16 @@ public final class Write extends Read {
         return raisedTo == 0 ? Optional.empty() : Optional.of(raisedTo);
     }
 
-    /** The tables in which something was changed. */
-    Set<String> touched() {
-        return touched;
+    /** Marks this point of the transaction, for {@link #backToMark}. */
+    public void mark() {
+        raisedAtMark = raisedTo;
+        handle().savepoint(MARK);
+    }
+
+    /** Takes back whatever was done since the mark, as if it had not been tried. */
+    public void backToMark() {
+        handle().rollbackToSavepoint(MARK);
+        raisedTo = raisedAtMark;
     }
 
     /** Raises the project's version once for this transaction, and gives it. */
@@ -55,7 +62,6 @@ public final class Write extends Read {
      * @param added whether the rows were added; else they are about to be removed
      */
     void logAll(String thing, String json, long above, boolean added) {
-        touched.add(thing);
         handle().createUpdate("INSERT INTO change (at, who, project_version, thing, thing_row, action, before, after)"
                         + " SELECT :at, :who, :version, :thing, \"row\", :action, "
                         + (added ? "NULL, " + json : json + ", NULL") + " FROM " + thing
@@ -71,7 +77,6 @@ public final class Write extends Read {
 
     /** Writes one change record; before and after are JSON objects, one of them may be null. */
     void log(String thing, long row, String action, String before, String after) {
-        touched.add(thing);
         handle().createUpdate("INSERT INTO change (at, who, project_version, thing, thing_row, action, before, after)"
                         + " VALUES (:at, :who, :version, :thing, :row, :action, :before, :after)")
                 .bind("at", at.toString())

@@ -1,7 +1,6 @@
 package weekwright.episodes;
 
 import java.util.List;
-import java.util.Map;
 import weekwright.base.Id;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -15,11 +14,11 @@ public final class TellStore {
 
     /** What one episode tells, in stored order. */
     public static List<Stored<Tell>> ofEpisode(Read read, Id episode) {
-        return TABLE.select(read, "WHERE \"episode\" = :episode ORDER BY \"row\"", Map.of("episode", episode.value()));
+        return TABLE.where(read, "episode", episode.value());
     }
 
     /** Which episodes tell a task, in stored order. */
     public static List<Stored<Tell>> ofTask(Read read, Id task) {
-        return TABLE.select(read, "WHERE \"task\" = :task ORDER BY \"row\"", Map.of("task", task.value()));
+        return TABLE.where(read, "task", task.value());
     }
 }

@@ -1,7 +1,6 @@
 package weekwright.funds;
 
 import java.util.List;
-import java.util.Map;
 import weekwright.base.Id;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -15,7 +14,7 @@ public final class MaterialStore {
 
     /** The lines of one task in stored order. */
     public static List<Stored<Material>> ofTask(Read read, Id task) {
-        return TABLE.select(read, "WHERE \"task\" = :task ORDER BY \"row\"", Map.of("task", task.value()));
+        return TABLE.where(read, "task", task.value());
     }
 
     /** A free id of the series of a line, for a part of it that comes later. */

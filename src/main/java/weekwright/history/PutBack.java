@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
 import weekwright.build.CrewMemberStore;
@@ -59,20 +58,24 @@ final class PutBack {
             }
         }
         removed.values().forEach(named -> names.of(named.table(), named.id()));
-        Set<Problem> faultsBefore = new HashSet<>(ProjectRules.faults(write, today));
-        boolean any = false;
-        for (Row row : rows) {
-            any |= set(row);
-        }
+        write.mark();
+        boolean any = set(rows);
         if (any && problems.isEmpty()) {
             removed.forEach((row, named) -> stillNamed(names, row, named));
             rows.forEach(this::namesMissing);
         }
         refuse();
         if (any) {
-            newFaults(faultsBefore);
-            refuse();
+            refuseNewFaults(rows);
             CrewMemberStore.forgetAccessOfMissing(write);
+        }
+        return any;
+    }
+
+    private boolean set(List<Row> rows) {
+        boolean any = false;
+        for (Row row : rows) {
+            any |= set(row);
         }
         return any;
     }
@@ -113,17 +116,26 @@ final class PutBack {
         });
     }
 
-    private void newFaults(Set<Problem> before) {
+    /** Most projects have no faults; only where there are some is it asked which of them stood there before. */
+    private void refuseNewFaults(List<Row> rows) throws Rejected {
+        List<Problem> after = ProjectRules.faults(write, today);
+        if (after.isEmpty()) {
+            return;
+        }
         Names names = new Names(write);
-        ProjectRules.faults(write, today).stream()
-                .filter(problem -> !before.contains(problem))
-                .forEach(problem -> {
-                    ProjectRules.Place place = ProjectRules.place(problem);
-                    String called =
-                            Things.of(place.table()).called(names, place.row()).orElse("");
-                    String read = problem.read().isEmpty() ? "" : "“" + problem.read() + "” ";
-                    problem(called, read + problem.rule(), "");
-                });
+        Map<Problem, String> told = new LinkedHashMap<>();
+        after.forEach(problem -> told.put(problem, called(names, problem)));
+        write.backToMark();
+        told.keySet().removeAll(new HashSet<>(ProjectRules.faults(write, today)));
+        told.forEach((problem, called) -> problem(
+                called, (problem.read().isEmpty() ? "" : "“" + problem.read() + "” ") + problem.rule(), ""));
+        refuse();
+        set(rows);
+    }
+
+    private static String called(Names names, Problem problem) {
+        ProjectRules.Place place = ProjectRules.place(problem);
+        return Things.of(place.table()).called(names, place.row()).orElse("");
     }
 
     private void problem(String called, String rule, String remedy) {

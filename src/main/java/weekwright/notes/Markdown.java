@@ -134,14 +134,17 @@ public final class Markdown {
 
     /** The first words of a text without its marks, for lists; cut after a word, at most so many letters. */
     public static String opening(String text, int letters) {
-        String plain = text.replaceAll("(?m)^\\s*(#+|>|[-*+]|[0-9]+[.)]|\\|.*)\\s*", "")
+        // marks are a small part of a text: so much of it holds the first letters
+        int most = Math.min(text.length(), 500 + 10 * letters);
+        String plain = text.substring(0, most)
+                .replaceAll("(?m)^\\s*(#+|>|[-*+]|[0-9]+[.)]|\\|.*)\\s*", "")
                 .replaceAll("!\\[[^\\]]*\\]\\([^)]*\\)", "")
                 .replaceAll("\\[([^\\]]*)\\]\\([^)]*\\)", "$1")
                 .replaceAll("[*_`~]", "")
                 .replaceAll("\\s+", " ")
                 .strip();
         if (plain.codePointCount(0, plain.length()) <= letters) {
-            return plain;
+            return most < text.length() ? plain + " …" : plain;
         }
         String cut = plain.substring(0, plain.offsetByCodePoints(0, letters));
         int blank = cut.lastIndexOf(' ');

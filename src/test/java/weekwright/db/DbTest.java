@@ -68,7 +68,7 @@ class DbTest {
     @Test
     void readers_cannot_write() {
         assertThatThrownBy(() ->
-                        db.read(r -> stages.insert(new Write(r.handle(), "x", CLOCK.instant()), stage("a", "A"))))
+                        db.read(r -> stages.insert(new Write(r.handle(), new KeptRows(), "x", CLOCK.instant()), stage("a", "A"))))
                 .isInstanceOf(StoreTrouble.class)
                 .hasMessageStartingWith("The project folder cannot be written.");
     }
