@@ -36,11 +36,7 @@ final class KeptRows {
     private record Kept<R extends Record>(
             long upTo, List<Stored<R>> rows, List<R> values, Map<String, Map<String, List<Stored<R>>>> by) {
         Kept(long upTo, List<Stored<R>> rows) {
-            this(
-                    upTo,
-                    List.copyOf(rows),
-                    rows.stream().map(Stored::value).toList(),
-                    new ConcurrentHashMap<>());
+            this(upTo, List.copyOf(rows), rows.stream().map(Stored::value).toList(), new ConcurrentHashMap<>());
         }
 
         List<Stored<R>> where(Shape.Field column, Id id) {

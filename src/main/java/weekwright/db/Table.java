@@ -66,7 +66,8 @@ public final class Table<R extends Record> {
     /** The row of an id, regardless of case. */
     public Optional<Stored<R>> find(Read read, Id id) {
         Shape.Field column = shape.field("id").orElseThrow();
-        return read.keptRows()
+        return read
+                .keptRows()
                 .where(read, this, column, id)
                 .orElseGet(() -> select(read, "WHERE \"id\" = :id", Map.of("id", id.value())))
                 .stream()

@@ -127,8 +127,8 @@ final class PutBack {
         after.forEach(problem -> told.put(problem, called(names, problem)));
         write.backToMark();
         told.keySet().removeAll(new HashSet<>(ProjectRules.faults(write, today)));
-        told.forEach((problem, called) -> problem(
-                called, (problem.read().isEmpty() ? "" : "“" + problem.read() + "” ") + problem.rule(), ""));
+        told.forEach((problem, called) ->
+                problem(called, (problem.read().isEmpty() ? "" : "“" + problem.read() + "” ") + problem.rule(), ""));
         refuse();
         set(rows);
     }

@@ -67,8 +67,8 @@ class DbTest {
 
     @Test
     void readers_cannot_write() {
-        assertThatThrownBy(() ->
-                        db.read(r -> stages.insert(new Write(r.handle(), new KeptRows(), "x", CLOCK.instant()), stage("a", "A"))))
+        assertThatThrownBy(() -> db.read(r ->
+                        stages.insert(new Write(r.handle(), new KeptRows(), "x", CLOCK.instant()), stage("a", "A"))))
                 .isInstanceOf(StoreTrouble.class)
                 .hasMessageStartingWith("The project folder cannot be written.");
     }

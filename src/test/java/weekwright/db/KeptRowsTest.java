@@ -60,8 +60,12 @@ class KeptRowsTest {
                     int act = random.nextInt(all.isEmpty() ? 1 : 4);
                     Stored<Stage> one = all.isEmpty() ? null : all.get(random.nextInt(all.size()));
                     switch (act) {
-                        case 1 -> STAGES.update(
-                                write, one.row(), one.version(), stage(one.value().id().value(), "n" + number));
+                        case 1 ->
+                            STAGES.update(
+                                    write,
+                                    one.row(),
+                                    one.version(),
+                                    stage(one.value().id().value(), "n" + number));
                         case 2 -> STAGES.delete(write, one.row(), one.version());
                         default -> STAGES.insert(write, stage("s" + number + "-" + i, "new"));
                     }
@@ -79,9 +83,11 @@ class KeptRowsTest {
     void many_changes_at_once_are_seen_too() {
         same();
         db.write("ilse", write -> {
-            STAGES.insertAll(write, java.util.stream.IntStream.range(0, 600)
-                    .mapToObj(i -> stage("s" + i, "new"))
-                    .toList());
+            STAGES.insertAll(
+                    write,
+                    java.util.stream.IntStream.range(0, 600)
+                            .mapToObj(i -> stage("s" + i, "new"))
+                            .toList());
             return null;
         });
         same();
@@ -145,7 +151,10 @@ class KeptRowsTest {
                 }
                 assertThat(first).hasSize(stage.equalsIgnoreCase("pit") ? 30 : 0);
             }
-            assertThat(tasks.find(read, new weekwright.base.Id("T7")).orElseThrow().value().title())
+            assertThat(tasks.find(read, new weekwright.base.Id("T7"))
+                            .orElseThrow()
+                            .value()
+                            .title())
                     .isEqualTo("T");
             return null;
         });
