@@ -22,6 +22,7 @@ import java.util.List;
  * @param daysOff days away and ceilings; among equals the later wins
  * @param gatherings days with unnamed hands
  * @param workedToday minutes that each person has logged on the as-of day, on anything
+ * @param turnout one of each person with weeks to tell of
  * @param stages in the order of the file
  * @param tasks in the order of the file, done and dropped ones included
  * @param links in the order of the file
@@ -47,6 +48,7 @@ public record Inputs(
         List<DaysOff> daysOff,
         List<Gathering> gatherings,
         List<WorkedToday> workedToday,
+        List<Turnout> turnout,
         List<Stage> stages,
         List<Task> tasks,
         List<Link> links,
@@ -76,6 +78,7 @@ public record Inputs(
         daysOff = List.copyOf(daysOff);
         gatherings = List.copyOf(gatherings);
         workedToday = List.copyOf(workedToday);
+        turnout = List.copyOf(turnout);
         stages = List.copyOf(stages);
         tasks = List.copyOf(tasks);
         links = List.copyOf(links);
@@ -161,6 +164,14 @@ public record Inputs(
      */
     public record Gathering(String id, int date, int hands, int minutes, double comeShare, long costMinor) {}
 
+    /**
+     * What a person's past weeks say of turning out (rule 120).
+     *
+     * @param weeks hours on tasks and episodes divided by stated hours, of the last 52 weeks those in which somebody logged and
+     *     the person had hours, oldest first
+     */
+    public record Turnout(String crew, List<Double> weeks) {}
+
     /** Minutes a person has logged on the as-of day, on whatever. */
     public record WorkedToday(String crew, int minutes) {}
 
@@ -245,6 +256,10 @@ public record Inputs(
      * @param dropped day on which it was dropped or {@link #NONE}
      * @param log its hours entries in the order of their dates, then of the file
      * @param shotDays days on which a shot of it was captured
+     * @param fill for gaps and rain only (rule 134)
+     * @param failPercent chance that it fails at its end, 0 for never (rule 132)
+     * @param redoPercent of its hours or days that a failure costs again
+     * @param added day on which it was put down, {@link #NONE} if not known (rule 122)
      */
     public record Task(
             String id,
@@ -279,7 +294,11 @@ public record Inputs(
             int done,
             int dropped,
             List<Worked> log,
-            List<Integer> shotDays) {}
+            List<Integer> shotDays,
+            boolean fill,
+            double failPercent,
+            double redoPercent,
+            int added) {}
 
     /** The task may be worked on once that share of {@code after} is done and the wait in calendar days has passed. */
     public record Link(String task, String after, double share, Range waitDays) {}
@@ -388,6 +407,8 @@ public record Inputs(
      * @param chargesAMonth how many publications of a month charge, {@link #NO_LIMIT} for all
      * @param emptyLeaving factor of an empty slot on that month's leaving
      * @param skip slot dates left out
+     * @param editDays weekdays of editing, 1 for Monday to 7 for Sunday; empty for any (rule 133)
+     * @param bankFloorWeeks story in hand under which fill work takes its turn like any other (rule 134)
      */
     public record Publishing(
             int weekday,
@@ -399,7 +420,9 @@ public record Inputs(
             Range editMinutes,
             int chargesAMonth,
             double emptyLeaving,
-            List<Integer> skip) {}
+            List<Integer> skip,
+            List<Integer> editDays,
+            double bankFloorWeeks) {}
 
     /** Twelve chances of a day lost outdoors, January first, and the mean length of a spell in days. */
     public record Weather(List<Double> lost, double spellDays) {}
@@ -407,7 +430,12 @@ public record Inputs(
     /** {@code small} is the cost in minor units up to which an order passes one that waits for funds (rule 59), resolved. */
     public record Orders(int marginDays, long smallMinor) {}
 
-    /** Settings of the model (rule 99); half-lives in months, 0 for none. */
+    /**
+     * Settings of the model (rule 99); half-lives in months, 0 for none.
+     *
+     * @param turnout share of the stated hours that reaches the build, under 0: learned for each person (rule 120)
+     * @param foundShare of a stage's hours that turn up beside its listed tasks, under 0: learned (rule 122)
+     */
     public record Model(
             double priorRatio,
             double effortHalfLife,
@@ -415,7 +443,9 @@ public record Inputs(
             double joiningDrift,
             boolean editingFirst,
             double cameraFixedPercent,
-            double cameraOperatorPercent) {}
+            double cameraOperatorPercent,
+            double turnout,
+            double foundShare) {}
 
     /**
      * Money on the as-of day.
@@ -442,8 +472,12 @@ public record Inputs(
             int payoutDays,
             boolean paidToday) {}
 
-    /** Supporters of a level in a month: how many on its first day, how many came and went in it (so far). */
-    public record SupporterMonth(int month, String level, int start, int joined, int left) {}
+    /**
+     * Supporters of a level in a month: how many on its first day, how many came and went in it (so far).
+     *
+     * @param surge whether one film drove the month (rule 123)
+     */
+    public record SupporterMonth(int month, String level, int start, int joined, int left, boolean surge) {}
 
     /** How often a regular item falls due. */
     public enum Every {

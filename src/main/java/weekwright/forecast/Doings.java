@@ -105,6 +105,7 @@ final class Doings implements Trace {
                 i.daysOff(),
                 i.gatherings(),
                 i.workedToday(),
+                i.turnout(),
                 i.stages(),
                 i.tasks(),
                 i.links(),
@@ -115,11 +116,25 @@ final class Doings implements Trace {
                 i.publishing(),
                 new Inputs.Weather(Collections.nCopies(12, lost), i.weather().spellDays()),
                 i.orders(),
-                i.model(),
+                asStated(i.model()),
                 i.money(),
                 i.levels(),
                 i.supporters(),
                 i.regular(),
                 i.kept());
+    }
+
+    /** A week is planned with the hours that people have stated, and with the tasks that are listed. */
+    private static Inputs.Model asStated(Inputs.Model m) {
+        return new Inputs.Model(
+                m.priorRatio(),
+                m.effortHalfLife(),
+                m.supportersHalfLife(),
+                m.joiningDrift(),
+                m.editingFirst(),
+                m.cameraFixedPercent(),
+                m.cameraOperatorPercent(),
+                1,
+                0);
     }
 }

@@ -1,5 +1,6 @@
 package weekwright.forecast;
 
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -83,6 +84,14 @@ final class EpisodeInputs {
                 edit,
                 settings.publishing().chargesAMonth().orElse(Inputs.NO_LIMIT),
                 settings.emptyLeaving().doubleValue(),
-                Stream.of(settings.skip()).flatMap(List::stream).map(Facts::day).toList());
+                Stream.of(settings.skip()).flatMap(List::stream).map(Facts::day).toList(),
+                editDays(settings),
+                settings.bankFloor().doubleValue());
+    }
+
+    /** Empty where every day is one. */
+    private static List<Integer> editDays(Settings settings) {
+        List<Integer> days = settings.editDays().stream().map(DayOfWeek::getValue).sorted().distinct().toList();
+        return days.size() == 7 ? List.of() : days;
     }
 }

@@ -27,6 +27,8 @@ import weekwright.build.LinkStore;
 import weekwright.build.Settings;
 import weekwright.build.Stage;
 import weekwright.build.StageStore;
+import weekwright.build.Stopped;
+import weekwright.build.StoppedStore;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.build.WeekLine;
@@ -68,6 +70,7 @@ record Facts(
         List<Link> links,
         List<Equipment> equipment,
         List<HoursEntry> hours,
+        List<Stopped> stopped,
         List<Material> materials,
         List<StockItem> stock,
         List<Episode> episodes,
@@ -111,6 +114,7 @@ record Facts(
                 source.list(LinkStore.TABLE),
                 equipment,
                 source.list(HoursEntryStore.TABLE),
+                source.list(StoppedStore.TABLE),
                 materials,
                 source.list(StockItemStore.TABLE),
                 episodes,

@@ -195,7 +195,8 @@ final class FundsInputs {
                         facts.id("level", row.level()),
                         row.start(),
                         row.joined().orElse(0),
-                        row.left().orElse(0)))
+                        row.left().orElse(0),
+                        row.surge()))
                 .toList();
     }
 

@@ -52,6 +52,7 @@ public final class InputsBuilder {
                 crew.daysOff(),
                 crew.gatherings(),
                 crew.workedToday(),
+                new TurnoutInputs(facts, crew).weeks(),
                 tasks.stages(),
                 tasks.tasks(),
                 tasks.links(),
@@ -82,7 +83,9 @@ public final class InputsBuilder {
                 settings.joiningDrift().doubleValue(),
                 settings.editingFirst(),
                 settings.cameraFixed().doubleValue(),
-                settings.cameraOperator().doubleValue());
+                settings.cameraOperator().doubleValue(),
+                settings.model().turnout().map(Quantity::doubleValue).orElse(-1.0),
+                settings.model().foundShare().map(Quantity::doubleValue).orElse(-1.0));
     }
 
     /** What people call the things of the project. */

@@ -115,7 +115,11 @@ final class TaskInputs {
                 facts.fact(task.done()),
                 facts.fact(task.dropped()),
                 log,
-                shots.getOrDefault(id, List.of()));
+                shots.getOrDefault(id, List.of()),
+                task.fill(),
+                Facts.number(task.fail(), 0),
+                Facts.number(task.redo(), 100),
+                facts.fact(task.added()));
     }
 
     /** Work in person-minutes, a wait in days; a wait without days takes none, work without hours is guessed (rule 121). */

@@ -109,7 +109,7 @@ class ClosedFormsTest {
         // 24 months of 10 joining, all weighing alike: lambda ~ Gamma(240.5, 24.5); nobody was there to leave
         ProjectInputs project = project().horizonMonths(2).level("hand", 1, false);
         Inputs.Model model = project.model();
-        project.model(new Inputs.Model(1, model.effortHalfLife(), 0, 0.1, true, 15, 30));
+        project.model(new Inputs.Model(1, model.effortHalfLife(), 0, 0.1, true, 15, 30, 1, 0));
         for (int i = 0; i < 24; i++) {
             project.supporters("%d-%02d".formatted(2025 + i / 12, i % 12 + 1), "hand", 0, 10, 0);
         }

@@ -527,7 +527,7 @@ class DayRulesTest {
     @Test
     void rule_49_editing_goes_before_the_build_or_by_the_setting_after_it() {
         ProjectInputs project = project().person("ana", "edit").fridays("2027-03-05");
-        project.model(new Inputs.Model(1, 18, 6, 0.1, false, 15, 30));
+        project.model(new Inputs.Model(1, 18, 6, 0.1, false, 15, 30, 1, 0));
         project.episode("e1", "2027-03-12", 4);
         project.task("a").exactly(12);
         Run run = Run.of(project);

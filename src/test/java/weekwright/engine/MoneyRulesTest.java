@@ -272,6 +272,6 @@ class MoneyRulesTest {
     private static void limit(ProjectInputs project, int chargesAMonth) {
         Inputs.Publishing p = project.publishing();
         project.publishing(new Inputs.Publishing(
-                5, day("2027-03-05"), 1, 20, 1, 14, p.editMinutes(), chargesAMonth, 1, List.of()));
+                5, day("2027-03-05"), 1, 20, 1, 14, p.editMinutes(), chargesAMonth, 1, List.of(), List.of(), 3));
     }
 }

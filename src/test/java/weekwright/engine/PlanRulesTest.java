@@ -86,7 +86,7 @@ class PlanRulesTest {
         plain.task("a").hours(10, 13, 28);
         assertThat(Run.of(plain).plannedLanding("a")).isEqualTo("2027-03-02");
         ProjectInputs slow = project().person("ana");
-        slow.model(new Inputs.Model(2, 18, 6, 0.1, true, 15, 30));
+        slow.model(new Inputs.Model(2, 18, 6, 0.1, true, 15, 30, 1, 0));
         slow.task("a").hours(10, 13, 28);
         // 30 hours
         assertThat(Run.of(slow).plannedLanding("a")).isEqualTo("2027-03-04");

@@ -218,8 +218,8 @@ class FundsInputsTest {
         int november = 12 * 2026 + 10;
         assertThat(inputs().supporters())
                 .containsExactly(
-                        new Inputs.SupporterMonth(november - 1, "friend", 40, 5, 2),
-                        new Inputs.SupporterMonth(november, "friend", 43, 3, 0));
+                        new Inputs.SupporterMonth(november - 1, "friend", 40, 5, 2, false),
+                        new Inputs.SupporterMonth(november, "friend", 43, 3, 0, false));
     }
 
     @Test

@@ -26,6 +26,7 @@ public final class ProjectInputs {
     private final List<Inputs.DaysOff> daysOff = new ArrayList<>();
     private final List<Inputs.Gathering> gatherings = new ArrayList<>();
     private final List<Inputs.WorkedToday> workedToday = new ArrayList<>();
+    private final List<Inputs.Turnout> turnout = new ArrayList<>();
     private final List<Inputs.Stage> stages = new ArrayList<>();
     private final List<Task> tasks = new ArrayList<>();
     private final List<Inputs.Link> links = new ArrayList<>();
@@ -37,10 +38,10 @@ public final class ProjectInputs {
     private final List<Inputs.SupporterMonth> supporters = new ArrayList<>();
     private final List<Inputs.Regular> regular = new ArrayList<>();
     private Inputs.Publishing publishing = new Inputs.Publishing(
-            5, Inputs.NONE, 1, 20, 1, 14, range(16 * 60, 24 * 60, 36 * 60), Inputs.NO_LIMIT, 1, List.of());
+            5, Inputs.NONE, 1, 20, 1, 14, range(16 * 60, 24 * 60, 36 * 60), Inputs.NO_LIMIT, 1, List.of(), List.of(), 3);
     private Inputs.Weather weather = new Inputs.Weather(List.of(0., 0., 0., 0., 0., 0., 0., 0., 0., 0., 0., 0.), 2);
     private Inputs.Orders orders = new Inputs.Orders(14, 5000);
-    private Inputs.Model model = new Inputs.Model(1, 18, 6, 0.1, true, 15, 30);
+    private Inputs.Model model = new Inputs.Model(1, 18, 6, 0.1, true, 15, 30, 1, 0);
     private Inputs.Money money = new Inputs.Money(0, 0, List.of());
     private Inputs.Kept kept = Inputs.Kept.NONE;
 
@@ -276,7 +277,48 @@ public final class ProjectInputs {
                 p.editMinutes(),
                 p.chargesAMonth(),
                 p.emptyLeaving(),
-                p.skip()));
+                p.skip(),
+                p.editDays(),
+                p.bankFloorWeeks()));
+    }
+
+    /** Editing on these weekdays only, 1 for Monday. */
+    public ProjectInputs editDays(Integer... weekdays) {
+        Inputs.Publishing p = publishing;
+        return publishing(new Inputs.Publishing(
+                p.weekday(),
+                p.first(),
+                p.everyWeeks(),
+                p.targetMinutes(),
+                p.earlyDays(),
+                p.editWindowDays(),
+                p.editMinutes(),
+                p.chargesAMonth(),
+                p.emptyLeaving(),
+                p.skip(),
+                List.of(weekdays),
+                p.bankFloorWeeks()));
+    }
+
+    /** Turnout and found share as set, under 0 for learned. */
+    public ProjectInputs learned(double turnoutShare, double foundShare) {
+        Inputs.Model m = model;
+        return model(new Inputs.Model(
+                m.priorRatio(),
+                m.effortHalfLife(),
+                m.supportersHalfLife(),
+                m.joiningDrift(),
+                m.editingFirst(),
+                m.cameraFixedPercent(),
+                m.cameraOperatorPercent(),
+                turnoutShare,
+                foundShare));
+    }
+
+    /** Past weeks of a person, oldest first. */
+    public ProjectInputs turnout(String person, Double... weeks) {
+        turnout.add(new Inputs.Turnout(person, List.of(weeks)));
+        return this;
     }
 
     public Inputs.Publishing publishing() {
@@ -336,7 +378,13 @@ public final class ProjectInputs {
     }
 
     public ProjectInputs supporters(String month, String level, int start, int joined, int left) {
-        supporters.add(new Inputs.SupporterMonth(month(month), level, start, joined, left));
+        supporters.add(new Inputs.SupporterMonth(month(month), level, start, joined, left, false));
+        return this;
+    }
+
+    /** A month that one film drove. */
+    public ProjectInputs surge(String month, String level, int start, int joined, int left) {
+        supporters.add(new Inputs.SupporterMonth(month(month), level, start, joined, left, true));
         return this;
     }
 
@@ -376,6 +424,7 @@ public final class ProjectInputs {
                 daysOff,
                 gatherings,
                 workedToday,
+                turnout,
                 all,
                 built,
                 links,
@@ -430,6 +479,10 @@ public final class ProjectInputs {
         private int dropped = Inputs.NONE;
         private final List<Inputs.Worked> log = new ArrayList<>();
         private final List<Integer> shotDays = new ArrayList<>();
+        private boolean fill;
+        private double fail;
+        private double redo = 100;
+        private int added = Inputs.NONE;
 
         private Task(String id) {
             this.id = id;
@@ -602,6 +655,24 @@ public final class ProjectInputs {
             return this;
         }
 
+        /** For gaps only. */
+        public Task fill() {
+            fill = true;
+            return this;
+        }
+
+        /** Fails with a chance in percent, which costs so many percent again. */
+        public Task fails(double percent, double redoPercent) {
+            fail = percent;
+            redo = redoPercent;
+            return this;
+        }
+
+        public Task added(String date) {
+            added = day(date);
+            return this;
+        }
+
         private Inputs.Task build() {
             return new Inputs.Task(
                     id,
@@ -636,7 +707,11 @@ public final class ProjectInputs {
                     done,
                     dropped,
                     List.copyOf(log),
-                    List.copyOf(shotDays));
+                    List.copyOf(shotDays),
+                    fill,
+                    fail,
+                    redo,
+                    added);
         }
 
         /** The finished task whose hours an exact one takes. */

@@ -40,7 +40,10 @@ public final class RandomProjects {
                 .equipment(new Inputs.Equipment("trestle", 3, true, "", Inputs.NONE, Inputs.Range.EMPTY))
                 .stage("s1")
                 .stage("s2")
-                .stage("s3");
+                .stage("s3")
+                .learned(-1, 0)
+                .turnout("bo", .9, .8, .2, .3, 1., 1.1, .7, .9, .6, 1.)
+                .editDays(2, 4);
         int tasks = 14 + random.nextInt(17);
         List<String> ids = new ArrayList<>();
         for (int t = 0; t < tasks; t++) {
@@ -68,7 +71,7 @@ public final class RandomProjects {
     private static void task(ProjectInputs project, String id, int stage, boolean wait, SplittableRandom random) {
         ProjectInputs.Task task = project.task(id).stage("s" + (stage + 1));
         if (wait) {
-            task.days(1, 4, 9);
+            task.days(1, 4, 9).fails(15, 50);
             if (random.nextBoolean()) {
                 task.needs("trestle", 1 + random.nextInt(2));
             }
@@ -106,6 +109,8 @@ public final class RandomProjects {
                         .plusDays(random.nextInt(60))
                         .toString());
             case 3 -> task.priority(1);
+            case 4 -> task.fill();
+            case 5 -> task.fails(40, 30);
             default -> {}
         }
         if (hands == 1 && random.nextInt(6) == 0) {

@@ -17,8 +17,10 @@ final class Calendar {
     final int days;
     /** Named people. */
     final int people;
-    /** Minutes of each person, [day * people + person], what is logged on the as-of day taken off. */
+    /** Stated minutes of each person, [day * people + person]. */
     final short[] minutes;
+    /** By person, minutes logged on the as-of day already. */
+    final int[] worked;
     /** The longest day of each person. */
     final int[] longest;
     /** Month of the year, 0 to 11. */
@@ -72,6 +74,7 @@ final class Calendar {
         sundays = IntStream.range(0, days).filter(d -> sundayIndex[d] >= 0).toArray();
         minutes = new short[days * people];
         longest = new int[people];
+        worked = new int[people];
         fillMinutes(inputs);
         slots = slotDays(inputs);
         java.util.Arrays.fill(slotIndex, (short) -1);
@@ -92,57 +95,28 @@ final class Calendar {
         for (int p = 0; p < people; p++) {
             Inputs.Crew person = inputs.crew().get(p);
             for (int d = 0; d < days; d++) {
-                int m = minutesOf(inputs, person, asOf + d);
+                int m = StatedHours.minutes(inputs.crewHours(), inputs.daysOff(), person, asOf + d);
                 longest[p] = Math.max(longest[p], m);
                 minutes[d * people + p] = (short) m;
             }
             for (Inputs.WorkedToday worked : inputs.workedToday()) {
                 if (worked.crew().equals(person.id()) && days > 0) {
-                    minutes[p] = (short) Math.max(0, minutes[p] - worked.minutes());
+                    this.worked[p] += worked.minutes();
                 }
             }
         }
     }
 
-    /**
-     * Stated minutes of a person on a date (rule 3): the season's weekday hours replace the usual ones, the last {@code from}
-     * wins; a day-off row of the person replaces the hours, one of several days only on days worked anyway; a row for
-     * everyone is a ceiling; among equals the later row wins.
-     */
-    static int minutesOf(Inputs inputs, Inputs.Crew person, int date) {
-        if (!within(date, person.from(), person.to())) {
-            return 0;
+    /** By day, whether its weekday is one of these (1 for Monday to 7 for Sunday); null for none given. */
+    boolean[] onWeekdays(List<Integer> weekdays) {
+        if (weekdays.isEmpty()) {
+            return null;
         }
-        int weekday = Math.floorMod(date + 3, 7);
-        int m = weekdayMinutes(person.weekdayMinutes(), weekday);
-        int bestFrom = Integer.MIN_VALUE;
-        for (Inputs.CrewHours row : inputs.crewHours()) {
-            if (row.crew().equals(person.id()) && within(date, row.from(), row.to()) && row.from() >= bestFrom) {
-                bestFrom = row.from();
-                m = weekdayMinutes(row.weekdayMinutes(), weekday);
-            }
+        boolean[] on = new boolean[days];
+        for (int d = 0; d < days; d++) {
+            on[d] = weekdays.contains(Math.floorMod(asOf + d + 3, 7) + 1);
         }
-        int usual = m;
-        int ceiling = Integer.MAX_VALUE;
-        for (Inputs.DaysOff row : inputs.daysOff()) {
-            if (within(date, row.from(), row.to())) {
-                if (row.crew().isEmpty()) {
-                    ceiling = row.minutes();
-                } else if (row.crew().equals(person.id()) && (usual > 0 || row.from() == row.to())) {
-                    m = row.minutes();
-                }
-            }
-        }
-        return Math.min(m, ceiling);
-    }
-
-    private static int weekdayMinutes(List<Integer> week, int weekday) {
-        return weekday < week.size() ? week.get(weekday) : 0;
-    }
-
-    /** Whether a date lies in from-to, both included, {@link Inputs#NONE} for no bound. */
-    static boolean within(int date, int from, int to) {
-        return (from == Inputs.NONE || date >= from) && (to == Inputs.NONE || date <= to);
+        return on;
     }
 
     /**

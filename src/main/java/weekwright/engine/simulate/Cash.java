@@ -12,6 +12,7 @@ import static weekwright.engine.simulate.State.PLEDGED;
 import static weekwright.engine.simulate.State.SPENT;
 import static weekwright.engine.simulate.State.WAGES;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome.Count;
@@ -21,6 +22,9 @@ import weekwright.engine.Outcome.Count;
  * income and costs, and the wages of the day before. Nothing of it happens where the plan is made with expected values.
  */
 final class Cash {
+    /** Less of a surge than this, in months of usual joining, is over. */
+    private static final double NEXT_TO_NOTHING = 0.001;
+
     private final Setup setup;
     private final Luck luck;
     Trace trace;
@@ -51,6 +55,10 @@ final class Cash {
         System.arraycopy(funds.now, 0, x.supporters, 0, funds.levels);
         System.arraycopy(funds.atStart, 0, x.supportersAtStart, 0, funds.levels);
         System.arraycopy(funds.stillThere, 0, x.stillThere, 0, funds.levels);
+        Arrays.fill(x.surge, 0);
+        for (int i = 0; i < funds.levels; i++) {
+            System.arraycopy(funds.newcomers[i], 0, x.newcomers, i * Surges.NEW_MONTHS, Surges.NEW_MONTHS);
+        }
         supporters.begin();
         Arrays.fill(x.stagePaid, 0);
         Arrays.fill(x.stageShort, 0);
@@ -137,13 +145,62 @@ final class Cash {
     private void turnMonth(int day) {
         int gone = setup.calendar.monthIndex[day] - 1;
         int empty = x.number[EMPTY_THIS_MONTH];
+        double surge = surgeOfMonth(day);
         for (int i = 0; i < setup.funds.levels; i++) {
-            x.supporters[i] += supporters.joined(gone, i) - supporters.left(gone, i, x.stillThere[i], empty);
+            int fresh = 0;
+            int freshLeft = 0;
+            int at = i * Surges.NEW_MONTHS;
+            for (int age = Surges.NEW_MONTHS - 1; age >= 0; age--) {
+                int n = Math.min(x.newcomers[at + age], x.stillThere[i] - fresh);
+                int gonePeople = supporters.newcomersLeft(gone, i, n, age, empty);
+                fresh += n;
+                freshLeft += gonePeople;
+                if (age + 1 < Surges.NEW_MONTHS) {
+                    x.newcomers[at + age + 1] = n - gonePeople;
+                }
+            }
+            x.newcomers[at] = surge > 0 ? supporters.joinedBySurge(gone, i, surge) : 0;
+            x.supporters[i] += supporters.joined(gone, i)
+                    + x.newcomers[at]
+                    - freshLeft
+                    - supporters.left(gone, i, x.stillThere[i] - fresh, empty);
             x.supportersAtStart[i] = x.supporters[i];
             x.stillThere[i] = x.supporters[i];
         }
         x.number[EMPTY_THIS_MONTH] = 0;
         x.number[CHARGED_THIS_MONTH] = 0;
+    }
+
+    /** What surges brought in the month that ends before a day, in months of usual joining; what is still to come is carried on. */
+    private double surgeOfMonth(int day) {
+        if (x.surge[0] + x.surge[1] <= 0) {
+            return 0;
+        }
+        int length = Math.min(day, LocalDate.ofEpochDay(setup.calendar.asOf + day - 1L).getDayOfMonth());
+        double rest = Surges.rest(length);
+        double come = x.surge[0] * (1 - rest) + x.surge[1];
+        x.surge[0] = x.surge[0] * rest + x.surge[2];
+        if (x.surge[0] < NEXT_TO_NOTHING) {
+            x.surge[0] = 0;
+        }
+        x.surge[1] = 0;
+        x.surge[2] = 0;
+        return come;
+    }
+
+    /** A publication may set off a surge (rule 123). */
+    private void surge(int day) {
+        if (luck.surgeChance <= 0) {
+            return;
+        }
+        int date = setup.calendar.asOf + day;
+        double size = setup.funds.surges.size(luck.trialKey, luck.surgeChance, date);
+        if (size > 0) {
+            LocalDate on = LocalDate.ofEpochDay(date);
+            double rest = Surges.rest(on.lengthOfMonth() - on.getDayOfMonth());
+            x.surge[1] += size * (1 - rest);
+            x.surge[2] += size * rest;
+        }
     }
 
     private double u(long key, long index) {
@@ -175,6 +232,7 @@ final class Cash {
         if (luck.expected) {
             return;
         }
+        surge(day);
         FundsTable funds = setup.funds;
         if (x.number[CHARGED_THIS_MONTH]++ < setup.inputs.publishing().chargesAMonth()) {
             long before = x.payInNew[day];
@@ -191,7 +249,7 @@ final class Cash {
         for (int r = 0; r < setup.inputs.regular().size(); r++) {
             Inputs.Regular item = setup.inputs.regular().get(r);
             int date = setup.calendar.asOf + day;
-            if (item.every() == Inputs.Every.EPISODE && Calendar.within(date, item.from(), item.to())) {
+            if (item.every() == Inputs.Every.EPISODE && StatedHours.within(date, item.from(), item.to())) {
                 long amount =
                         MoneyDraws.drawRegular(item.amountMinor(), item.spreadPercent(), u(funds.regularKey[r], date));
                 x.money[CASH] += amount;
@@ -209,6 +267,28 @@ final class Cash {
     /** A person worked so many minutes for pay; booked next morning (rule 88). */
     void wage(int p, int minutes) {
         x.money[WAGES] += setup.crowd.pay[p] * minutes;
+    }
+
+    /** What turns up in a stage has begun: the same share of the material not yet ordered is bought for it (rule 122). */
+    void found(int t) {
+        int r = t - setup.tasks.listed;
+        if (r < 0 || luck.expected || luck.foundShare[r] <= 0) {
+            return;
+        }
+        int stage = setup.tasks.stage[t];
+        long open = 0;
+        for (int m = 0; m < setup.lines.count; m++) {
+            if (setup.lines.status[m] == LineTable.TO_ORDER && setup.tasks.stage[setup.lines.task[m]] == stage) {
+                open += luck.cost[m];
+            }
+        }
+        long amount = StrictMath.round(luck.foundShare[r] * open);
+        if (amount > 0) {
+            x.money[CASH] -= amount;
+            x.money[SPENT] += amount;
+            paid(stage, amount);
+            tell("found", -amount);
+        }
     }
 
     /** Something was paid for the material of a stage. */

@@ -27,6 +27,9 @@ final class Editing {
     private final int early;
     private final int window;
     private final double target;
+    /** By day, whether it is a day of editing; null for any. */
+    private final boolean[] editDay;
+
     /** Episodes without a slot that are not published, in the order of the file. */
     private final int[] standbys;
 
@@ -38,6 +41,7 @@ final class Editing {
         early = setup.inputs.publishing().earlyDays();
         window = setup.inputs.publishing().editWindowDays();
         target = setup.inputs.publishing().targetMinutes();
+        editDay = setup.calendar.onWeekdays(setup.inputs.publishing().editDays());
         standbys = IntStream.range(0, setup.episodes.count)
                 .filter(e -> setup.episodes.slot[e] == NO_SLOT && setup.episodes.published[e] == NO_DAY)
                 .toArray();
@@ -77,6 +81,16 @@ final class Editing {
                 || x.number[State.BANK_EDITING] > 0;
     }
 
+    /** Before work that happens once: the crew's own lines and what is published tomorrow (rule 133). */
+    void urgent(int day) {
+        if (setup.crowd.named == 0) {
+            return;
+        }
+        ownLines(day);
+        makeFromBank(day);
+        inWindow(day, day + 1);
+    }
+
     /** A day of editing. */
     void day(int day) {
         if (setup.crowd.named == 0) {
@@ -84,9 +98,12 @@ final class Editing {
         }
         ownLines(day);
         makeFromBank(day);
-        boolean worked = inWindow(day);
+        boolean worked = inWindow(day, day + window);
         int slot = standbys.length > 0 && !worked ? firstSlot(day) : -1;
-        if (slot >= 0 && setup.calendar.slots[slot] - window <= day && !somethingCut(slot)) {
+        if (slot >= 0
+                && setup.calendar.slots[slot] - window <= day
+                && allowed(setup.calendar.slots[slot], day)
+                && !somethingCut(slot)) {
             for (int e : standbys) {
                 if (editable(e, day)) {
                     edit(e, day);
@@ -96,8 +113,13 @@ final class Editing {
         advance(day);
     }
 
-    /** Edits planned episodes and those from the bank whose window is open, earliest slot first; whether there was any. */
-    private boolean inWindow(int day) {
+    /** With days of editing set, only on those until two days before the slot, then on any (rule 133). */
+    private boolean allowed(int slot, int day) {
+        return editDay == null || editDay[day] || day >= slot - 2;
+    }
+
+    /** Edits planned episodes and those from the bank up to a slot, earliest slot first; whether there was any. */
+    private boolean inWindow(int day, int last) {
         EpisodeTable episodes = setup.episodes;
         int[] slots = setup.calendar.slots;
         int i = x.number[State.FIRST_UNCUT];
@@ -106,19 +128,23 @@ final class Editing {
         while (true) {
             int planned = i < episodes.count ? episodes.slot[episodes.bySlot[i]] : NO_SLOT;
             int made = b < slots.length ? slots[b] : NO_SLOT;
-            if (Math.min(planned, made) > day + window) {
+            if (Math.min(planned, made) > last) {
                 return any;
             }
             if (planned <= made) {
                 int e = episodes.bySlot[i++];
                 if (editable(e, day)) {
                     any = true;
-                    edit(e, day);
+                    if (allowed(planned, day)) {
+                        edit(e, day);
+                    }
                 }
             } else {
                 if (x.bankEdit[b] > 0) {
                     any = true;
-                    editBank(b, day);
+                    if (allowed(made, day)) {
+                        editBank(b, day);
+                    }
                 }
                 b++;
             }
@@ -152,8 +178,11 @@ final class Editing {
         }
         for (int i = 0; i < own.count; i++) {
             int e = own.episode[i];
-            if (own.day[i] == day && own.kind[i] == LineKind.EDIT && e >= 0 && editable(e, day)) {
-                give(e, own.person[i], Math.min(own.minutes[i], people.left(own.person[i])), day);
+            if (own.day[i] == day && own.kind[i] == LineKind.EDIT) {
+                int minutes = people.release(i, own.person[i]);
+                if (minutes > 0 && e >= 0 && editable(e, day)) {
+                    give(e, own.person[i], minutes, day);
+                }
             }
         }
     }

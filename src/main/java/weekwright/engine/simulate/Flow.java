@@ -10,6 +10,7 @@ import static weekwright.engine.simulate.TaskTable.OPEN;
 import static weekwright.engine.simulate.TaskTable.UNDER_WAY;
 
 import java.util.Arrays;
+import java.util.function.IntConsumer;
 
 /**
  * What follows what: links and told shares that are reached, tasks that become possible, sleep until a date or a delivery, and land.
@@ -21,10 +22,16 @@ final class Flow {
 
     private static final int NOT_UNDER_WAY = 1 << 20;
 
+    /** Fill work stands after all other work (rule 134). */
+    private static final int FILL = 1 << 22;
+
     private final Setup setup;
     private final Luck luck;
     WorkOrder order;
     Trace trace;
+    /** Buys the material of a task again that has failed. */
+    IntConsumer buyAgain;
+
     State x;
     int today;
     /** Set when a task ended or a link was reached: the day's passes start again from the top (rule 40). */
@@ -51,6 +58,9 @@ final class Flow {
         Arrays.fill(x.asleep, false);
         started = false;
         Arrays.fill(x.keeps, false);
+        Arrays.fill(x.failed, 0);
+        Arrays.fill(x.again, false);
+        Arrays.fill(x.lineAgain, false);
         Arrays.fill(x.heldOver, 0);
         System.arraycopy(luck.left, 0, x.left, 0, tasks.count);
         System.arraycopy(tasks.status, 0, x.status, 0, tasks.count);
@@ -180,7 +190,7 @@ final class Flow {
         }
         int linked = x.availableDay[t];
         int from = Math.max(linked, setup.tasks.aside[t]);
-        if (x.status[t] == OPEN) {
+        if (x.status[t] == OPEN || x.again[t]) {
             from = Math.max(from, Math.max(setup.tasks.notBefore[t], order.notBefore[t]));
             if (x.booked[t] != NO_DAY) {
                 while (x.booked[t] < Math.max(from, today)) {
@@ -236,7 +246,25 @@ final class Flow {
             return order.rank[t];
         }
         boolean first = x.status[t] == UNDER_WAY && today - x.lastDay[t] <= STALE_DAYS;
-        return first ? order.rank[t] : NOT_UNDER_WAY + order.place[t];
+        int key = first ? order.rank[t] : NOT_UNDER_WAY + order.place[t];
+        return isFill(t) ? FILL + key : key;
+    }
+
+    /** Fill work that yields story takes its turn like any other while the bank is low. */
+    private boolean isFill(int t) {
+        return setup.tasks.fill[t] && (x.number[State.BANK_LOW] == 0 || setup.tasks.story[t] <= 0);
+    }
+
+    /** Looks in the morning whether the story bank holds fewer weeks than the floor (rule 134). */
+    void bankLow() {
+        if (!setup.tasks.anyFill) {
+            return;
+        }
+        int low = x.bank[0] < setup.bankFloor ? 1 : 0;
+        if (low != x.number[State.BANK_LOW]) {
+            x.number[State.BANK_LOW] = low;
+            x.number[RESORT] = 1;
+        }
     }
 
     /** Sorts the list of work again after tasks have begun or gone stale. */
@@ -276,13 +304,20 @@ final class Flow {
     private void endWait(int t, int day) {
         x.account(t, setup.reasons.wait + t, day);
         hold(t, -1);
+        if (x.failed[t] < luck.failures[t]) {
+            fail(t);
+            return;
+        }
         x.left[t] = 0;
         land(t, day, 0);
     }
 
     /** A wait begins on the evening of a day. */
     void beginWait(int t) {
-        x.startDay[t] = today;
+        if (x.failed[t] == 0) {
+            x.startDay[t] = today;
+        }
+        x.again[t] = false;
         x.status[t] = UNDER_WAY;
         hold(t, 1);
         run(t, today);
@@ -291,8 +326,8 @@ final class Flow {
     /** A wait that began on a day reaches its shares on the mornings of its days and ends after all of them. */
     private void run(int t, int begun) {
         LinkTable links = setup.links;
-        int n = luck.total[t];
-        for (int i = links.markStart[t]; i < links.markStart[t + 1] && links.markShare[i] < 1; i++) {
+        int n = x.failed[t] == 0 ? luck.total[t] : luck.again[t];
+        for (int i = x.nextMark[t]; i < links.markStart[t + 1] && links.markShare[i] < 1; i++) {
             x.nextMark[t] = i + 1;
             hit(i, t, begun + (int) Math.ceil(links.markShare[i] * n - 1e-9), 0);
         }
@@ -327,13 +362,35 @@ final class Flow {
     /** After a stretch: what the work done has reached. */
     void progress(int t, int minute) {
         LinkTable links = setup.links;
-        while (x.nextMark[t] < links.markStart[t + 1] && x.left[t] <= luck.markLeft[x.nextMark[t]]) {
+        boolean fails = x.left[t] == 0 && x.failed[t] < luck.failures[t];
+        while (x.nextMark[t] < links.markStart[t + 1]
+                && x.left[t] <= luck.markLeft[x.nextMark[t]]
+                && !(fails && links.markShare[x.nextMark[t]] >= 1)) {
             int mark = x.nextMark[t]++;
             hit(mark, t, today, minute);
         }
-        if (x.left[t] == 0) {
+        if (fails) {
+            x.left[t] = luck.again[t];
+            fail(t);
+        } else if (x.left[t] == 0) {
             land(t, today, minute);
         }
+    }
+
+    /** It has failed at its end (rule 132): part of it is done again, with material bought again, on the next turn if it is booked. */
+    private void fail(int t) {
+        x.failed[t]++;
+        x.again[t] = true;
+        if (trace != null) {
+            trace.failed(today, t);
+        }
+        if (x.booked[t] != NO_DAY) {
+            x.booked[t] = today + luck.rebookDays(t, today);
+        }
+        buyAgain.accept(t);
+        x.stop[t] = stopOf(t);
+        event = true;
+        place(t);
     }
 
     private void land(int t, int day, int minute) {
@@ -365,7 +422,9 @@ final class Flow {
                 continue;
             }
             int until = LATER;
-            if (lines.atShare[m] > 0 && !setup.tasks.wait[t]) {
+            if (x.lineAgain[m]) {
+                return LATER;
+            } else if (lines.atShare[m] > 0 && !setup.tasks.wait[t]) {
                 until = luck.neededLeft[m];
                 until = begun && luck.left[t] <= until ? 0 : until;
             } else if (lines.lotShare[m] > 0) {

@@ -25,6 +25,9 @@ final class FundsTable {
     final QuantileTable[] joinRate;
 
     final QuantileTable[] leaveShare;
+    final Surges surges;
+    /** By level, those who came with a surge of the last three months and are taken to be there, last month first. */
+    final int[][] newcomers;
     final long[][] key;
     /** Share of the as-of month that is left. */
     final double restOfMonth;
@@ -45,6 +48,7 @@ final class FundsTable {
         LocalDate today = LocalDate.ofEpochDay(inputs.asOf());
         int thisMonth = 12 * today.getYear() + today.getMonthValue() - 1;
         levels = all.size();
+        newcomers = new int[levels][Surges.NEW_MONTHS];
         charge = new Charge[levels];
         perEpisode = new boolean[levels];
         payoutDays = new int[levels];
@@ -72,13 +76,15 @@ final class FundsTable {
             key[i] = new long[] {
                 Streams.key(Streams.Purpose.JOIN_RATE, id),
                 Streams.key(Streams.Purpose.LEAVE_SHARE, id),
-                Streams.key(Streams.Purpose.JOIN_DRIFT, id),
+                // one factor for all levels (rule 123)
+                Streams.key(Streams.Purpose.JOIN_DRIFT, ""),
                 Streams.key(Streams.Purpose.JOINED, id),
                 Streams.key(Streams.Purpose.LEFT, id)
             };
             learn(inputs, i, thisMonth);
             pending(inputs, i);
         }
+        surges = new Surges(inputs, thisMonth);
         List<int[]> occurrences = new ArrayList<>();
         for (int r = 0; r < inputs.regular().size(); r++) {
             occurrences(inputs.regular().get(r), r, inputs.asOf(), calendar.days, occurrences);
@@ -110,10 +116,18 @@ final class FundsTable {
                         whole.stream().mapToInt(SupporterMonth::start).toArray(),
                         whole.stream().mapToInt(SupporterMonth::joined).toArray(),
                         whole.stream().mapToInt(SupporterMonth::left).toArray(),
+                        surged(whole),
                         whole.stream()
                                 .mapToDouble(
                                         row -> EffortRatio.ageWeight(inputs.asOf() - middle(row.month()), halfLife))
                                 .toArray());
+        double usual = history.joinShape() / history.joinRate();
+        for (SupporterMonth row : whole) {
+            int age = thisMonth - 1 - row.month();
+            if (row.surge() && age < Surges.NEW_MONTHS) {
+                newcomers[i][age] = (int) StrictMath.max(0, row.joined() - StrictMath.round(usual));
+            }
+        }
         joinRate[i] = history.joinShape() > 0 ? new QuantileTable(history::joinRate) : null;
         leaveShare[i] = new QuantileTable(history::leaveShare);
         SupporterMonth current = startOf(inputs, id, thisMonth);
@@ -130,6 +144,14 @@ final class FundsTable {
             stillThere[i] = n;
             now[i] = n;
         }
+    }
+
+    private static boolean[] surged(List<SupporterMonth> rows) {
+        boolean[] surged = new boolean[rows.size()];
+        for (int i = 0; i < surged.length; i++) {
+            surged[i] = rows.get(i).surge();
+        }
+        return surged;
     }
 
     private static SupporterMonth startOf(Inputs inputs, String level, int month) {

@@ -13,6 +13,7 @@ import weekwright.engine.Inputs.Worked;
 public final class Learned {
     private final Inputs inputs;
     private final EffortRatio ratio;
+    private final Found found;
     private final List<String> ignored = new ArrayList<>();
 
     /** Learns from the tasks done by the as-of day (rules 12 to 17). */
@@ -39,12 +40,18 @@ public final class Learned {
                         inputs.asOf() - task.done(), inputs.model().effortHalfLife())
             });
         }
+        found = Found.of(inputs);
         ratio = EffortRatio.learn(inputs.model().priorRatio(), column(rows, 0), column(rows, 1), column(rows, 2));
     }
 
     /** The posterior of the effort ratio. */
     public EffortRatio ratio() {
         return ratio;
+    }
+
+    /** What turns up beside the listed tasks of a stage. */
+    public Found found() {
+        return found;
     }
 
     /** Ids of finished tasks that were left out because next to nothing was logged on them (rule 15). */

@@ -31,16 +31,18 @@ public record LevelHistory(double joinShape, double joinRate, double leaveLeft, 
      * @param start supporters on the 1st of each month
      * @param joined in each month
      * @param left in each month, of those there on the 1st
+     * @param surge months that one film drove: they say nothing of λ (rule 123)
      * @param weight d of each month, {@link EffortRatio#ageWeight} of the days from its middle to the as-of day
      */
-    public static LevelHistory learn(int[] start, int[] joined, int[] left, double[] weight) {
+    public static LevelHistory learn(int[] start, int[] joined, int[] left, boolean[] surge, double[] weight) {
         double shape = PRIOR_JOINED;
         double rate = PRIOR_MONTHS;
         double gone = PRIOR_LEFT;
         double stayed = PRIOR_STAYED;
         for (int i = 0; i < start.length; i++) {
-            shape += weight[i] * joined[i];
-            rate += weight[i];
+            double counts = surge[i] ? 0 : weight[i];
+            shape += counts * joined[i];
+            rate += counts;
             gone += weight[i] * StrictMath.min(left[i], start[i]);
             stayed += weight[i] * StrictMath.max(0, start[i] - left[i]);
         }

@@ -18,6 +18,10 @@ final class LineTable {
     final double[] quantity;
     final double[] waste;
     final double[] deposit;
+    /** Whether it is bought again when its task fails (rule 132). */
+    final boolean[] buyAgain;
+
+    final Spread[] usualLead;
     /** Lead in days as drawn; of a line that is out, counted from its order. */
     final Spread[] lead;
 
@@ -52,6 +56,8 @@ final class LineTable {
         waste = new double[count];
         deposit = new double[count];
         lead = new Spread[count];
+        buyAgain = new boolean[count];
+        usualLead = new Spread[count];
         likelyLead = new int[count];
         highLead = new int[count];
         ordered = new int[count];
@@ -68,6 +74,10 @@ final class LineTable {
             task[m] = taskIds.at(line.task());
             price[m] = Spread.of(line.priceMinor());
             quantity[m] = line.quantity();
+            buyAgain[m] = line.source() == Source.BOUGHT
+                    && tasks.fail[task[m]] > 0
+                    && tasks.status[task[m]] < TaskTable.DONE;
+            usualLead[m] = Spread.of(line.leadDays());
             waste[m] = line.wastePercent();
             deposit[m] = line.depositPercent();
             likelyLead[m] = ThreePoint.wholeDays(line.leadDays().likely());

@@ -147,7 +147,7 @@ final class LinkTable {
         }
         if (n < tasks.count) {
             List<String> left = new ArrayList<>();
-            for (int t = 0; t < tasks.count; t++) {
+            for (int t = 0; t < tasks.listed; t++) {
                 if (!placed[t]) {
                     left.add(tasks.id[t]);
                 }

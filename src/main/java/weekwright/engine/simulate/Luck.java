@@ -11,6 +11,9 @@ final class Luck {
     /** Least that is left of an episode not cut (rule 74: a tenth of an hour). */
     private static final int LEAST_EDIT = 6;
 
+    /** A task fails at most so often (rule 132). */
+    private static final int MOST_FAILURES = 3;
+
     /** "Never". */
     static final int NEVER = Integer.MAX_VALUE;
 
@@ -19,6 +22,23 @@ final class Luck {
     boolean expected;
 
     long trialKey;
+    /** How often each task fails, and the person-minutes or days that each failure costs again. */
+    final int[] failures;
+
+    final int[] again;
+    /** By unlisted task, share of the stage's open work and material that turns up. */
+    final double[] foundShare;
+    /** Cost, deposit and lead of a line that is bought again after a failure. */
+    final long[] costAgain;
+
+    final long[] depositAgain;
+    final int[] leadAgain;
+    /** Shares of the stated hours by week and person, see {@link Turnout}. */
+    final int[] turnout;
+
+    /** Chance of a surge at a publication. */
+    double surgeChance;
+
     double beta;
     double kappa;
     /** Person-minutes of the whole task, of a wait its days. */
@@ -59,6 +79,13 @@ final class Luck {
 
     Luck(Setup setup) {
         this.setup = setup;
+        turnout = new int[setup.turnout.size()];
+        failures = new int[setup.tasks.count];
+        again = new int[setup.tasks.count];
+        foundShare = new double[setup.tasks.count - setup.tasks.listed];
+        costAgain = new long[setup.lines.count];
+        depositAgain = new long[setup.lines.count];
+        leadAgain = new int[setup.lines.count];
         TaskTable tasks = setup.tasks;
         total = new int[tasks.count];
         left = new int[tasks.count];
@@ -108,9 +135,11 @@ final class Luck {
         trialKey = Streams.trialKey(seed, trial);
         kappa = setup.kappa.at(u(setup.spreadKey, 0));
         beta = setup.learned.ratio().beta(kappa, u(setup.ratioKey, 0));
+        setup.turnout.draw(trialKey, turnout);
         take();
         weatherKnown = 0;
         FundsTable funds = setup.funds;
+        surgeChance = funds.surges.any ? funds.surges.chance(trialKey) : 0;
         for (int i = 0; i < funds.levels; i++) {
             joining[i] = funds.joinRate[i] == null ? 0 : funds.joinRate[i].at(u(funds.key[i][0], 0));
             leaving[i] = funds.leaveShare[i].at(u(funds.key[i][1], 0));
@@ -133,6 +162,7 @@ final class Luck {
         trialKey = 0;
         kappa = 1;
         beta = setup.learned.ratio().betaN();
+        setup.turnout.expect(turnout);
         take();
         double owed = 0;
         for (int d = 0; d < lost.length; d++) {
@@ -141,6 +171,11 @@ final class Luck {
             owed -= lost[d] ? 1 : 0;
         }
         weatherKnown = lost.length;
+    }
+
+    /** Position of a day's shares in {@link #turnout}. */
+    int turnoutAt(int day) {
+        return setup.turnout.at(day);
     }
 
     private double u(long key, long index) {
@@ -199,23 +234,58 @@ final class Luck {
                 total[t] = waitDays(t);
                 left[t] = 1;
             } else {
-                double minutes = expected
-                        ? tasks.effort[t].expectedLeft(beta)
-                        : tasks.effort[t].left(beta, kappa, u(setup.hoursKey[t], 0));
+                double minutes = tasks.effort[t] == null
+                        ? 0
+                        : expected
+                                ? tasks.effort[t].expectedLeft(beta)
+                                : tasks.effort[t].left(beta, kappa, u(setup.hoursKey[t], 0));
                 left[t] = (int) StrictMath.min(1e8, StrictMath.max(1, StrictMath.round(minutes)));
                 total[t] = tasks.logged[t] + left[t];
             }
+            if (tasks.fail[t] > 0 && tasks.status[t] < TaskTable.DONE) {
+                takeFailures(t);
+            }
         }
+        Found found = setup.learned.found();
+        double lambda = setup.foundRate == null || expected ? 0 : setup.foundRate.at(u(setup.foundRateKey, 0));
         for (int r = tasks.listed; r < tasks.count; r++) {
             int rest = total[r];
+            long open = 0;
             for (int t = 0; t < tasks.listed; t++) {
                 if (tasks.stage[t] == tasks.roughOf[r] && !tasks.wait[t] && tasks.status[t] != TaskTable.DROPPED) {
                     rest -= total[t];
+                    open += left[t];
                 }
             }
-            left[r] = StrictMath.max(0, rest);
+            rest = StrictMath.max(0, rest);
+            double share = !found.any() ? 0 : expected ? found.mean() : found.share(lambda, u(setup.foundKey[r], 0));
+            foundShare[r - tasks.listed] = share;
+            left[r] = rest + (int) StrictMath.min(1e8, StrictMath.round(share * (open + rest)));
             total[r] = left[r];
         }
+    }
+
+    /** How often it fails, at most three times (rule 132); the plan expects the mean of what that costs. */
+    private void takeFailures(int t) {
+        double fail = setup.tasks.fail[t];
+        double redo = setup.tasks.redo[t];
+        if (expected) {
+            double more = redo * fail * (1 + fail * (1 + fail));
+            failures[t] = 0;
+            if (setup.tasks.wait[t]) {
+                total[t] += ThreePoint.wholeDays(more * total[t]);
+            } else {
+                left[t] += (int) StrictMath.min(1e8, StrictMath.round(more * total[t]));
+                total[t] = setup.tasks.logged[t] + left[t];
+            }
+            return;
+        }
+        int n = 0;
+        while (n < MOST_FAILURES && u(setup.failKey[t], n) < fail) {
+            n++;
+        }
+        failures[t] = n;
+        again[t] = StrictMath.max(1, (int) StrictMath.min(1e8, StrictMath.round(redo * total[t])));
     }
 
     private int waitDays(int t) {
@@ -289,6 +359,13 @@ final class Luck {
     private void takeLines() {
         LineTable lines = setup.lines;
         for (int m = 0; m < lines.count; m++) {
+            if (lines.buyAgain[m]) {
+                double price = lines.price[m].take(expected ? 0 : u(lines.priceKey[m], 0), expected);
+                costAgain[m] = MoneyDraws.lineCost(lines.quantity[m], lines.waste[m], price);
+                depositAgain[m] = MoneyDraws.deposit(costAgain[m], lines.deposit[m]);
+                leadAgain[m] =
+                        ThreePoint.wholeDays(lines.usualLead[m].take(expected ? 0 : u(lines.leadKey[m], 1), expected));
+            }
             if (lines.status[m] < LineTable.OUT) {
                 continue;
             }

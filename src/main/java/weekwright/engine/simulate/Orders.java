@@ -153,7 +153,7 @@ final class Orders {
     private void arrive(int m, int day) {
         x.line[m] = LineTable.THERE;
         if (!luck.expected) {
-            long balance = luck.cost[m] - luck.deposit[m];
+            long balance = cost(m) - deposit(m);
             x.money[OWED] -= balance;
             pay(m, balance);
             if (trace != null) {
@@ -166,7 +166,7 @@ final class Orders {
     private void pay(int m, long amount) {
         if (amount != 0) {
             x.money[CASH] -= amount;
-            if (setup.lines.status[m] == LineTable.TO_ORDER) {
+            if (x.lineAgain[m] || setup.lines.status[m] == LineTable.TO_ORDER) {
                 x.money[SPENT] += amount;
             }
             cash.paid(setup.tasks.stage[setup.lines.task[m]], amount);
@@ -198,7 +198,7 @@ final class Orders {
         int n = x.number[DUE];
         for (int i = 0; i < n; i++) {
             int m = x.due[i];
-            long cost = luck.cost[m];
+            long cost = cost(m);
             if (hold && cost > 0) {
                 boolean affordable = x.money[CASH] - cost - x.money[OWED] >= setup.reserve;
                 if (!affordable || (waiting && cost > setup.inputs.orders().smallMinor())) {
@@ -230,15 +230,40 @@ final class Orders {
         x.orderedOn[m] = day;
         x.number[TO_ORDER]--;
         x.counts[Count.ORDERS.ordinal()]++;
-        pay(m, luck.deposit[m]);
-        x.money[OWED] += luck.cost[m] - luck.deposit[m];
+        pay(m, deposit(m));
+        x.money[OWED] += cost(m) - deposit(m);
         if (trace != null) {
-            trace.ordered(day, m, luck.cost[m], x.money[CASH], x.money[OWED]);
+            trace.ordered(day, m, cost(m), x.money[CASH], x.money[OWED]);
         }
-        if (luck.lead[m] == 0) {
+        int lead = x.lineAgain[m] ? luck.leadAgain[m] : luck.lead[m];
+        if (lead == 0) {
             arrive(m, day);
         } else {
-            arriveOn(m, day + luck.lead[m]);
+            arriveOn(m, day + lead);
+        }
+    }
+
+    private long cost(int m) {
+        return x.lineAgain[m] ? luck.costAgain[m] : luck.cost[m];
+    }
+
+    private long deposit(int m) {
+        return x.lineAgain[m] ? luck.depositAgain[m] : luck.deposit[m];
+    }
+
+    /** The bought lines of a task that has failed are to be ordered again, at once (rule 132). */
+    void again(int t) {
+        for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
+            int m = setup.lines.ofTask[i];
+            if (setup.lines.buyAgain[m] && x.line[m] == LineTable.THERE && !luck.expected) {
+                x.line[m] = LineTable.TO_ORDER;
+                x.lineAgain[m] = true;
+                x.heldForFunds[m] = false;
+                x.orderDay[m] = flow.today;
+                x.notDue[x.number[NOT_DUE]++] = m;
+                x.number[TO_ORDER]++;
+                x.number[NEXT_DUE] = Math.min(x.number[NEXT_DUE], flow.today);
+            }
         }
     }
 
@@ -303,6 +328,9 @@ final class Orders {
         for (int i = 0; i < x.number[NOT_DUE]; i++) {
             int m = x.notDue[i];
             int t = setup.lines.task[m];
+            if (x.lineAgain[m]) {
+                continue;
+            }
             x.orderDay[m] = order.start[t] == LATER ? LATER : orderDay(m, drift[t]);
         }
         soonest();

@@ -12,7 +12,14 @@ final class People {
     static final int HALF_HOUR = 30;
 
     private final Setup setup;
+    private final Luck luck;
     private final int count;
+    /** Stated minutes of the day: on a day of work in one go all of them are given (rules 120, 127). */
+    private final int[] stated;
+
+    /** By week line of the crew: minutes kept for it. */
+    private final int[] reserved;
+
     final int[] leaving;
     final int[] used;
     /** Who is there at all today. */
@@ -35,10 +42,13 @@ final class People {
 
     int clock;
 
-    People(Setup setup) {
+    People(Setup setup, Luck luck) {
         this.setup = setup;
+        this.luck = luck;
         count = setup.crowd.count;
         leaving = new int[count];
+        stated = new int[count];
+        reserved = new int[setup.own.count];
         used = new int[count];
         taken = new int[count];
         lateCount = new int[count];
@@ -53,8 +63,15 @@ final class People {
         free = 0;
         takings = 0;
         int at = day * named;
+        int turnout = setup.turnout.at(day);
         for (int p = 0; p < named; p++) {
-            int minutes = setup.calendar.minutes[at + p];
+            int whole = setup.calendar.minutes[at + p];
+            int minutes = (whole * luck.turnout[turnout + p] + Turnout.WHOLE / 2) / Turnout.WHOLE;
+            if (day == 0 && setup.calendar.worked[p] > 0) {
+                whole = Math.max(0, whole - setup.calendar.worked[p]);
+                minutes = Math.max(0, minutes - setup.calendar.worked[p]);
+            }
+            stated[p] = Math.max(whole, minutes);
             leaving[p] = minutes;
             used[p] = 0;
             lateCount[p] = 0;
@@ -71,6 +88,7 @@ final class People {
         int from = setup.crowd.named;
         for (int p = from; p < Math.min(count, from + hands); p++) {
             leaving[p] = minutes;
+            stated[p] = minutes;
             used[p] = 0;
             lateCount[p] = 0;
             taken[p] = Integer.MAX_VALUE;
@@ -113,6 +131,11 @@ final class People {
         return sum;
     }
 
+    /** As {@link #available} of the hours that he has stated. */
+    int availableStated(int p, int e) {
+        return available(p, e) + stated[p] - leaving[p];
+    }
+
     /** Uses minutes of a person on what became possible at minute {@code e}. */
     void use(int p, int minutes, int e) {
         use(p, minutes);
@@ -131,6 +154,22 @@ final class People {
         if (leaving[p] - used[p] < HALF_HOUR) {
             free &= ~(1 << p);
         }
+    }
+
+    /** Keeps minutes of a person for a week line of the crew until {@link #release}. */
+    void reserve(int line, int p, int minutes) {
+        use(p, minutes);
+        reserved[line] = minutes;
+    }
+
+    /** Frees what is kept for a week line; how many minutes that were. */
+    int release(int line, int p) {
+        int minutes = reserved[line];
+        if (minutes > 0) {
+            giveBack(p, minutes);
+            reserved[line] = 0;
+        }
+        return minutes;
     }
 
     /** Gives back minutes set aside in the morning. */

@@ -12,6 +12,7 @@ public final class Setup {
     final Ids taskIds;
     final Crowd crowd;
     final Calendar calendar;
+    final Turnout turnout;
     final int[][] seasons;
     final Learned learned;
     final TaskTable tasks;
@@ -24,12 +25,21 @@ public final class Setup {
     final Reasons reasons;
     final long reserve;
     final QuantileTable kappa;
+    /** Rate of the shares found, null where nothing is drawn. */
+    final QuantileTable foundRate;
+
+    /** Story minutes in hand under which fill work takes its turn. */
+    final double bankFloor;
+
+    final long[] foundKey;
+    final long[] failKey;
     final long[] hoursKey;
     final long[] rebookKey;
     final long[] gatheringKey;
     /** By day: the gathering of that day or -1; of two on one day the later in the file. */
     final int[] gatheringOn;
 
+    final long foundRateKey = Streams.key(Streams.Purpose.FOUND_RATE, "");
     final long spreadKey = Streams.key(Streams.Purpose.EFFORT_SPREAD, "");
     final long ratioKey = Streams.key(Streams.Purpose.EFFORT_RATIO, "");
     final long weatherKey = Streams.key(Streams.Purpose.WEATHER, "");
@@ -39,6 +49,7 @@ public final class Setup {
         this.inputs = inputs;
         crowd = new Crowd(inputs);
         calendar = new Calendar(inputs);
+        turnout = new Turnout(inputs, calendar);
         taskIds = Ids.of("task", inputs.tasks(), Inputs.Task::id);
         Ids stageIds = Ids.of("stage", inputs.stages(), Inputs.Stage::id);
         Seasons found = new Seasons(calendar);
@@ -54,6 +65,13 @@ public final class Setup {
         reasons = new Reasons(inputs, crowd, tasks);
         reserve = inputs.money().reserveMinor();
         kappa = new QuantileTable(learned.ratio()::kappa);
+        foundRate = learned.found().any() && learned.found().fixed() < 0
+                ? new QuantileTable(learned.found()::lambda)
+                : null;
+        Inputs.Publishing publishing = inputs.publishing();
+        bankFloor = publishing.bankFloorWeeks() * publishing.targetMinutes() / Math.max(1, publishing.everyWeeks());
+        foundKey = new long[tasks.count];
+        failKey = new long[tasks.count];
         hoursKey = new long[tasks.count];
         rebookKey = new long[tasks.count];
         for (int t = 0; t < tasks.count; t++) {
@@ -64,6 +82,8 @@ public final class Setup {
                             : tasks.roughOf[t] >= 0 ? Streams.Purpose.STAGE_ROUGH : Streams.Purpose.TASK_HOURS,
                     id);
             rebookKey[t] = Streams.key(Streams.Purpose.REBOOK_DAYS, id);
+            failKey[t] = Streams.key(Streams.Purpose.FAILURE, id);
+            foundKey[t] = Streams.key(Streams.Purpose.FOUND_SHARE, id);
         }
         gatheringOn = new int[calendar.days];
         java.util.Arrays.fill(gatheringOn, -1);

@@ -44,6 +44,10 @@ final class State {
     final double[] inBank;
 
     final int[] booked;
+    /** How often it has failed; whether it has still to begin again after that. */
+    final int[] failed;
+
+    final boolean[] again;
     /** Whether it holds equipment over night. */
     final boolean[] keeps;
     /** Whether it stands in one of the two lists below. */
@@ -75,6 +79,9 @@ final class State {
 
     // material lines
     final byte[] line;
+    /** Whether it has been bought again. */
+    final boolean[] lineAgain;
+
     final int[] orderDay;
     final int[] orderedOn;
     final int[] needDay;
@@ -107,6 +114,10 @@ final class State {
     final int[] supporters;
     final int[] supportersAtStart;
     final int[] stillThere;
+    /** Who came with a surge, by level and month of age. */
+    final int[] newcomers;
+    /** Surges in months of usual joining: still to come at the month's start; of this month's, come and still to come. */
+    final double[] surge;
 
     // record
     final long[] cashWeek;
@@ -148,7 +159,8 @@ final class State {
             PAID_TODAY = 18,
             BANK_EDITING = 19,
             NOT_DUE = 20,
-            NUMBERS = 21;
+            BANK_LOW = 21,
+            NUMBERS = 22;
 
     /** @param accounts whether days are put down to reasons, for the record of what held a stage */
     State(Setup setup, boolean accounts) {
@@ -177,6 +189,8 @@ final class State {
         filmed = keep(new double[tasks]);
         inBank = keep(new double[tasks]);
         booked = ints(tasks);
+        failed = ints(tasks);
+        again = keep(new boolean[tasks]);
         keeps = keep(new boolean[tasks]);
         listed = keep(new boolean[tasks]);
         asleep = keep(new boolean[tasks]);
@@ -192,6 +206,7 @@ final class State {
         accounted = ints(tasks);
         workedBy = ints(tasks * setup.crowd.count);
         line = keep(new byte[lines]);
+        lineAgain = keep(new boolean[lines]);
         orderDay = ints(lines);
         orderedOn = ints(lines);
         needDay = ints(lines);
@@ -217,6 +232,8 @@ final class State {
         supporters = ints(levels);
         supportersAtStart = ints(levels);
         stillThere = ints(levels);
+        newcomers = ints(levels * Surges.NEW_MONTHS);
+        surge = keep(new double[3]);
         cashWeek = longs(weeks);
         unspentWeek = longs(weeks);
         bankWeek = keep(new float[weeks]);

@@ -48,7 +48,16 @@ public final class Streams {
         JOINED,
         LEFT,
         OTHER_MONTH,
-        REGULAR_AMOUNT;
+        REGULAR_AMOUNT,
+        TURNOUT,
+        FOUND_RATE,
+        FOUND_SHARE,
+        FAILURE,
+        SURGE_CHANCE,
+        SURGE,
+        SURGE_SIZE,
+        SURGE_JOINED,
+        SURGE_LEFT;
 
         private final long salt = mix(fnv1a(name()));
     }

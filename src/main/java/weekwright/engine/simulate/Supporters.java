@@ -18,6 +18,8 @@ final class Supporters {
     private int known;
     /** By month and level. */
     private final int[] joined;
+    /** By month and level, λ of the month. */
+    private final double[] rate;
 
     /** By month and level, what the last draw of those who leave was asked for and what it said. */
     private final int[] askedThere;
@@ -36,6 +38,7 @@ final class Supporters {
         int all = setup.calendar.months.length * levels;
         joining = new double[levels];
         joined = new int[all];
+        rate = new double[all];
         askedThere = new int[all];
         askedEmpty = new int[all];
         left = new int[all];
@@ -62,6 +65,7 @@ final class Supporters {
             if (month > 0 && drift > 0) {
                 joining[i] *= LevelHistory.drift(drift, u(month, i, 2));
             }
+            rate[month * levels + i] = joining[i];
             joined[month * levels + i] = LevelHistory.joined(joining[i], share(month), u(month, i, 3));
         }
     }
@@ -77,6 +81,33 @@ final class Supporters {
             left[k] = LevelHistory.left(there, c, share(month), u(month, level, 4));
         }
         return left[k];
+    }
+
+    /**
+     * Who comes in a month with surges that bring so many months of usual joining, beside those of {@link #joined}.
+     *
+     * @param months usual months' worth
+     */
+    int joinedBySurge(int month, int level, double months) {
+        joined(month, level);
+        return Inverse.poisson(
+                rate[month * levels + level] * months,
+                Streams.uniform(luck.trialKey, setup.funds.surges.joinedKey[level], setup.calendar.months[month]));
+    }
+
+    /** How many of those who came with a surge leave in a month; {@code age} tells apart who came when. */
+    int newcomersLeft(int month, int level, int there, int age, int empty) {
+        if (there == 0) {
+            return 0;
+        }
+        double c = StrictMath.min(1, luck.leaving[level] * emptyFactor[empty]);
+        // addressed by month and the month in which they came
+        long index = setup.calendar.months[month] * (long) Surges.NEW_MONTHS + age;
+        return LevelHistory.left(
+                there,
+                Surges.newcomersLeave(c),
+                share(month),
+                Streams.uniform(luck.trialKey, setup.funds.surges.leftKey[level], index));
     }
 
     private double share(int month) {

@@ -73,7 +73,16 @@ final class TaskTable {
     final TaskEffort[] effort;
     /** How a wait's days are drawn; null for work. */
     final Spread[] waitDays;
-    /** Listed tasks by stage, for the unlisted rest. */
+    /** For gaps and rain only (rule 134). */
+    final boolean[] fill;
+
+    final boolean anyFill;
+    final boolean anyOnce;
+    /** Chance to fail at the end, and the share of its hours or days that costs (rule 132). */
+    final double[] fail;
+
+    final double[] redo;
+    /** The stage of an unlisted task, -1 for a listed one. */
     final int[] roughOf;
     /** Log of the hands: days and running sums of minutes and pieces, for shares reached in the past. */
     final int[][] logDay;
@@ -83,8 +92,9 @@ final class TaskTable {
 
     TaskTable(Inputs inputs, Crowd crowd, Ids stages, Seasons seasons, Learned learned) {
         List<Task> tasks = inputs.tasks();
+        boolean found = learned.found().any();
         int[] roughStages = java.util.stream.IntStream.range(0, inputs.stages().size())
-                .filter(s -> inputs.stages().get(s).roughMinutes().given())
+                .filter(s -> inputs.stages().get(s).roughMinutes().given() || (found && workLeft(inputs, s)))
                 .toArray();
         listed = tasks.size();
         count = listed + roughStages.length;
@@ -120,6 +130,9 @@ final class TaskTable {
         learning = new double[count];
         effort = new TaskEffort[count];
         waitDays = new Spread[count];
+        fill = new boolean[count];
+        fail = new double[count];
+        redo = new double[count];
         roughOf = new int[count];
         logDay = new int[count][];
         logMinutes = new int[count][];
@@ -133,6 +146,14 @@ final class TaskTable {
         for (int i = 0; i < roughStages.length; i++) {
             unlisted(listed + i, roughStages[i], inputs, crowd);
         }
+        boolean fills = false;
+        boolean onces = false;
+        for (int t = 0; t < listed; t++) {
+            fills |= fill[t] && status[t] < DONE;
+            onces |= camera[t] == ONCE && status[t] < DONE;
+        }
+        anyFill = fills;
+        anyOnce = onces;
     }
 
     private void fill(int t, Task task, Inputs inputs, Crowd crowd, Ids stages, Seasons seasons) {
@@ -162,6 +183,9 @@ final class TaskTable {
         aside[t] = day(task.asideUntil(), asOf);
         pieces[t] = Math.max(1, task.pieces());
         learning[t] = task.learningPercent();
+        fill[t] = task.fill();
+        fail[t] = task.failPercent() / 100;
+        redo[t] = task.redoPercent() / 100;
         roughOf[t] = -1;
         if (wait[t]) {
             waitDays[t] = Spread.of(task.estimate());
@@ -215,13 +239,36 @@ final class TaskTable {
         filmedShare[t] = sum == 0 ? 0 : (double) filmed / sum;
     }
 
+    /** Whether a stage has listed work that is not done. */
+    private static boolean workLeft(Inputs inputs, int s) {
+        String stage = inputs.stages().get(s).id();
+        return inputs.tasks().stream()
+                .anyMatch(task -> task.stage().equals(stage)
+                        && task.kind() == Kind.WORK
+                        && (task.done() == Inputs.NONE || task.done() > inputs.asOf())
+                        && (task.dropped() == Inputs.NONE || task.dropped() > inputs.asOf()));
+    }
+
+    /**
+     * What a stage holds beyond its listed tasks: the rest of its rough hours (rule 121) and what turns up (rule 122). Done by whoever
+     * can do some of its open tasks, as many at once as these take on average.
+     */
     private void unlisted(int t, int s, Inputs inputs, Crowd crowd) {
         Inputs.Range rough = inputs.stages().get(s).roughMinutes();
         id[t] = "rough " + inputs.stages().get(s).id();
         stage[t] = s;
-        hands[t] = 1;
+        int open = 0;
+        int asked = 0;
+        for (int other = 0; other < listed; other++) {
+            if (stage[other] == s && !wait[other] && status[other] < DONE) {
+                open++;
+                asked += hands[other];
+                can[t] |= can[other];
+            }
+        }
+        hands[t] = open == 0 ? 1 : (asked + open / 2) / open;
         least[t] = 1;
-        can[t] = crowd.hands(List.of(), List.of());
+        can[t] = open == 0 ? crowd.hands(List.of(), List.of()) : can[t];
         beside[t] = can[t];
         season[t] = -1;
         notBefore[t] = NO_DAY;
@@ -234,7 +281,7 @@ final class TaskTable {
         pieces[t] = 1;
         learning[t] = 100;
         roughOf[t] = s;
-        effort[t] = TaskEffort.estimated(rough.low(), rough.likely(), rough.high(), 0, 0);
+        effort[t] = rough.given() ? TaskEffort.estimated(rough.low(), rough.likely(), rough.high(), 0, 0) : null;
         logDay[t] = new int[0];
         logMinutes[t] = new int[0];
         logPieces[t] = new int[0];

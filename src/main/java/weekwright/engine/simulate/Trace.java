@@ -32,6 +32,9 @@ public interface Trace {
     /** A task is done. */
     default void landed(int day, int task) {}
 
+    /** A task has failed at its end and begins again. */
+    default void failed(int day, int task) {}
+
     /** A wait begins on the evening of a day and takes so many days. */
     default void waitBegins(int day, int task, int days) {}
 

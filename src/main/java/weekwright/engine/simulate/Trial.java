@@ -36,11 +36,12 @@ final class Trial {
         held = new State(setup, true);
         free = new State(setup, false);
         flow = new Flow(setup, luck);
-        people = new People(setup);
+        people = new People(setup, luck);
         tools = new Tools(setup, luck);
         bank = new StoryBank(setup, luck);
         cash = new Cash(setup, luck);
         orders = new Orders(setup, luck, flow, cash, this::part);
+        flow.buyAgain = orders::again;
         editing = new Editing(setup, luck, people, cash);
         work = new Work(setup, luck, flow, people, tools, bank, cash);
         waits = new Waits(setup, luck, flow, tools);
@@ -138,6 +139,10 @@ final class Trial {
         gather(day);
         work.setAside(day);
         if (editingFirst) {
+            if (x.number[State.OPEN_TASKS] > 0 && work.onceWaits()) {
+                editing.urgent(day);
+                work.onceFirst(day);
+            }
             editing.day(day);
         }
         if (x.number[State.OPEN_TASKS] > 0) {

@@ -56,7 +56,7 @@ final class Waits {
             needed(x, t, day);
             unlist(x, t, at);
             if (trace != null) {
-                trace.waitBegins(day, t, luck.total[t]);
+                trace.waitBegins(day, t, x.failed[t] == 0 ? luck.total[t] : luck.again[t]);
             }
             flow.event = false;
             flow.beginWait(t);

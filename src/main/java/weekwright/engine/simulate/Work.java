@@ -79,6 +79,7 @@ final class Work {
     /** Before the first day of a run, or before the day from which it goes on. */
     void restart(State state, int day) {
         x = state;
+        today = -1;
         Arrays.fill(filmPerson, -1);
         Arrays.fill(filmMinutes, 0);
         Arrays.fill(workedOn, -1);
@@ -104,7 +105,7 @@ final class Work {
             int p = own.person[i];
             int minutes = Math.min(own.minutes[i], people.left(p));
             switch (own.kind[i]) {
-                case WORK, EDIT -> {}
+                case WORK, EDIT -> people.reserve(i, p, minutes);
                 case FILM -> {
                     if (own.task[i] >= 0) {
                         people.use(p, minutes);
@@ -117,28 +118,62 @@ final class Work {
         }
     }
 
+    /** Whether something that happens once may be worked today: it goes before editing (rule 133). */
+    boolean onceWaits() {
+        if (!setup.tasks.anyOnce || people.there == 0) {
+            return false;
+        }
+        for (int i = 0; i < x.number[QUEUED]; i++) {
+            if (setup.tasks.camera[x.queue[i]] == TaskTable.ONCE) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Works what happens once, after the crew's own lines and before anything else of the day. */
+    void onceFirst(int day) {
+        open(day);
+        pass(true);
+    }
+
     /** Works a day. */
     void day(int day) {
-        today = day;
         if (people.there == 0) {
             return;
         }
+        if (today != day) {
+            open(day);
+        }
+        pass(false);
+    }
+
+    private void open(int day) {
+        today = day;
         luck.weatherUntil(day);
         tools.open(day);
         ownWork();
+        flow.bankLow();
         if (x.number[RESORT] != 0 || setup.calendar.monday[day]) {
             flow.resort();
         }
+    }
+
+    private void pass(boolean onceOnly) {
         flow.event = false;
         int at = 0;
         while (at < x.number[QUEUED]) {
             if (people.free == 0) {
-                if (x.accounts()) {
+                if (x.accounts() && !onceOnly) {
                     nobodyLeft(at);
                 }
                 break;
             }
             int t = x.queue[at];
+            if (onceOnly && setup.tasks.camera[t] != TaskTable.ONCE) {
+                at++;
+                continue;
+            }
             x.counts[Count.TRIES.ordinal()]++;
             boolean worked = attempt(t, at, 0, LATER);
             if (flow.event) {
@@ -152,6 +187,11 @@ final class Work {
 
     private void ownWork() {
         OwnLines own = setup.own;
+        for (int i = ownFrom; i < ownTo; i++) {
+            if (own.kind[i] == LineKind.WORK) {
+                people.release(i, own.person[i]);
+            }
+        }
         for (int i = ownFrom; i < ownTo; i++) {
             int t = own.task[i];
             if (own.kind[i] != LineKind.WORK || t < 0 || !x.listed[t] || setup.tasks.wait[t]) {
@@ -195,7 +235,7 @@ final class Work {
     private boolean attempt(int t, int at, int own, int most) {
         int season = setup.tasks.season[t];
         boolean closed = season >= 0 && setup.seasons[season][today] != today;
-        boolean missed = x.status[t] == OPEN && x.booked[t] != NO_DAY && x.booked[t] < today;
+        boolean missed = (x.status[t] == OPEN || x.again[t]) && x.booked[t] != NO_DAY && x.booked[t] < today;
         int reason = closed ? setup.reasons.season : missed ? setup.reasons.booking : fits(t, own, most);
         boolean stuck = x.left[t] <= x.stop[t] && !closed && !missed;
         if (reason == FITS && !stuck) {
@@ -295,7 +335,7 @@ final class Work {
             tried |= 1 << who;
             operator = who;
             int found = fitsWith(t, can & ~(1 << who), 1 << who, own & ~(1 << who), most);
-            int minutes = people.available(who, from) + (filmPerson[t] == who ? filmMinutes[t] : 0);
+            int minutes = people.availableStated(who, from) + (filmPerson[t] == who ? filmMinutes[t] : 0);
             if (found == FITS && minutes >= clock) {
                 return FITS;
             }
@@ -337,8 +377,8 @@ final class Work {
         }
         int stop = x.stop[t] == LATER || x.left[t] <= x.stop[t] ? 0 : x.stop[t];
         int whole = wholeClock(x.left[t] - stop, n);
-        if (tasks.oneGo[t] && x.status[t] == OPEN) {
-            return oneGo(can, Math.min(whole, LONGEST_GO));
+        if (tasks.oneGo[t] && (x.status[t] == OPEN || x.again[t])) {
+            return oneGo(can, Math.min(whole, LONGEST_GO), most);
         }
         clock = Math.min(clock, whole);
         return FITS;
@@ -354,11 +394,17 @@ final class Work {
 
     /**
      * In one go (rule 127): begins only when the people have its whole length left, at most 14 hours. If it is longer than any day
-     * these people ever have, they need the whole of such a day and stay on to the end of the work.
+     * these people ever have, they need the whole of such a day and stay on to the end of the work. On such a day they give all the
+     * hours they have stated (rule 120).
      */
-    private int oneGo(int can, int length) {
-        int need = Math.min(length, people.longestTogether(hands | (company >= 0 ? 1 << company : 0)));
-        if (clock < need) {
+    private int oneGo(int can, int length, int most) {
+        int together = hands | (company >= 0 ? 1 << company : 0);
+        int need = Math.min(length, people.longestTogether(together));
+        int there = most;
+        for (int bits = together; bits != 0; bits &= bits - 1) {
+            there = Math.min(there, people.availableStated(Integer.numberOfTrailingZeros(bits), from));
+        }
+        if (there < need) {
             return missing(can);
         }
         clock = length;
@@ -394,10 +440,12 @@ final class Work {
             x.startDay[t] = today;
             x.number[RESORT] = 1;
             needed(t);
+            cash.found(t);
         } else if (x.lastDay[t] < today - 56) {
             x.number[RESORT] = 1;
         }
         x.left[t] -= progress;
+        x.again[t] = false;
         stretchEnd[t] = end;
         workedOn[t] = today;
         x.lastOn[t] = hands;
@@ -437,7 +485,10 @@ final class Work {
                     people.giveBack(operator, filmMinutes[t]);
                     filmMinutes[t] = 0;
                 }
-                given = Math.min(need, Math.max(0, people.available(operator, from)));
+                int there = camera == TaskTable.ONCE
+                        ? people.availableStated(operator, from)
+                        : people.available(operator, from);
+                given = Math.min(need, Math.max(0, there));
                 if (setup.tasks.oneGo[t] && camera == TaskTable.ONCE) {
                     given = need;
                 }

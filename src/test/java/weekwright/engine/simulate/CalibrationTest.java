@@ -79,7 +79,7 @@ class CalibrationTest {
     void true_rates_of_joining_and_leaving_lie_anywhere_in_what_is_learned() {
         int[] ofRate = new int[BINS];
         int[] ofShare = new int[BINS];
-        LevelHistory prior = LevelHistory.learn(new int[0], new int[0], new int[0], new double[0]);
+        LevelHistory prior = LevelHistory.learn(new int[0], new int[0], new int[0], new boolean[0], new double[0]);
         for (int world = 0; world < WORLDS; world++) {
             double lambda = prior.joinRate(u(world, "rate", 0));
             double c = prior.leaveShare(u(world, "share", 0));
@@ -96,7 +96,7 @@ class CalibrationTest {
                 weight[m] = 1;
                 n += joined[m] - left[m];
             }
-            LevelHistory learned = LevelHistory.learn(start, joined, left, weight);
+            LevelHistory learned = LevelHistory.learn(start, joined, left, new boolean[start.length], weight);
             count(
                     ofRate,
                     GammaDistribution.of(learned.joinShape(), 1 / learned.joinRate())

@@ -29,6 +29,14 @@ final class DayValidator implements Trace {
     private final long[] paid;
     private int day = -1;
     private long cash;
+    /** By task, how much work it comes to with its failures so far, and whether it holds kept equipment. */
+    private final int[] target;
+
+    private final int[] failuresOf;
+    private final boolean[] comesAgain;
+
+    private final boolean[] holds;
+    int failures;
     int stretches;
     int orders;
     int waits;
@@ -48,6 +56,10 @@ final class DayValidator implements Trace {
         start = filled(tasks);
         land = filled(tasks);
         done = new int[tasks];
+        target = Arrays.copyOf(luck.total, tasks);
+        holds = new boolean[tasks];
+        failuresOf = new int[tasks];
+        comesAgain = new boolean[inputs.materials().size()];
         waitBegan = filled(tasks);
         waitDays = new int[tasks];
         stretchesOf = new int[tasks];
@@ -82,6 +94,13 @@ final class DayValidator implements Trace {
 
     /** Hours of the weekday, days off as whole days away or ceilings, gatherings with everyone who came. */
     private int leaving(int p) {
+        int share = p < inputs.crew().size()
+                ? luck.turnout[luck.turnoutAt(day) + p]
+                : Turnout.WHOLE;
+        return (int) Math.round(stated(p) * (double) share / Turnout.WHOLE);
+    }
+
+    private int stated(int p) {
         int date = inputs.asOf() + day;
         if (p >= inputs.crew().size()) {
             return inputs.gatherings().stream()
@@ -145,7 +164,7 @@ final class DayValidator implements Trace {
                 assertThat(allowed(p, task)).as(as + ": hazards of person " + p).isTrue();
                 assertThat(skilled(p, task)).as(as + ": trade of person " + p).isTrue();
                 before = Math.max(before, used[p]);
-                spend(p, clock, as);
+                spend(p, clock, task.oneGo(), as);
             }
         }
         if (lastDay[t] == today) {
@@ -159,17 +178,18 @@ final class DayValidator implements Trace {
         if (first) {
             start[t] = today;
             assertThat(today + inputs.asOf()).as(as + ": not before").isGreaterThanOrEqualTo(task.notBefore());
-            for (int m = 0; m < lineThere.length; m++) {
-                if (inputs.materials().get(m).task().equals(task.id())) {
-                    assertThat(lineThere[m]).as(as + ": material " + m).isTrue();
-                }
+        }
+        for (int m = 0; m < lineThere.length; m++) {
+            if (inputs.materials().get(m).task().equals(task.id())) {
+                assertThat(lineThere[m]).as(as + ": material " + m).isTrue();
             }
         }
+        holds[t] = true;
         links(t, today, as);
         seasonAndWeather(task, today, as);
         done[t] += progress;
-        assertThat(done[t]).as(as + ": no more than drawn").isLessThanOrEqualTo(luck.total[t]);
-        if (done[t] < luck.total[t]) {
+        assertThat(done[t]).as(as + ": no more than drawn").isLessThanOrEqualTo(target[t]);
+        if (done[t] < target[t]) {
             assertThat(clock).as(as + ": no stretch under half an hour").isGreaterThanOrEqualTo(30);
             assertThat(task.oneGo()).as(as + ": in one go").isFalse();
         }
@@ -177,9 +197,11 @@ final class DayValidator implements Trace {
         assertThat(progress).as(as + ": work done by the hands").isLessThanOrEqualTo(n * clock * 10 / asked + 1);
     }
 
-    private void spend(int p, int minutes, String as) {
+    /** On work in one go people give all that they have stated. */
+    private void spend(int p, int minutes, boolean whole, String as) {
         used[p] += minutes;
-        assertThat(used[p]).as(as + ": hours of person " + p).isLessThanOrEqualTo(leaving(p));
+        int most = whole ? Math.max(stated(p), leaving(p)) : leaving(p);
+        assertThat(used[p]).as(as + ": hours of person " + p).isLessThanOrEqualTo(most);
     }
 
     private void company(Inputs.Task task, int hands, int company, int operator, int clock, String as) {
@@ -189,7 +211,7 @@ final class DayValidator implements Trace {
                     .isZero();
             assertThat(company).as(as + ": company is not at the camera").isNotEqualTo(operator);
             assertThat(allowed(company, task)).as(as + ": company's hazards").isTrue();
-            spend(company, clock, as);
+            spend(company, clock, task.oneGo(), as);
         }
         if (Integer.bitCount(hands) == 1 && task.company() == Company.BY) {
             assertThat(company).as(as + ": company by").isNotNegative();
@@ -211,7 +233,7 @@ final class DayValidator implements Trace {
                     .as(as + ": operator is not one of the hands")
                     .isZero();
             assertThat(operator).as(as + ": operator is not the company").isNotEqualTo(company);
-            spend(operator, filming, as);
+            spend(operator, filming, task.camera() == Camera.ONCE, as);
         }
         if (task.camera() == Camera.ONCE && first) {
             assertThat(filming).as(as + ": once is filmed whole").isEqualTo(clock);
@@ -236,8 +258,8 @@ final class DayValidator implements Trace {
                 boolean wait = inputs.tasks().get(other).kind() == Kind.WAIT;
                 boolean overNight = wait
                         ? waitBegan[other] < today && waitBegan[other] + waitDays[other] > today
-                        : one.kept() && start[other] <= today && land[other] > today;
-                boolean sinceToday = !wait && lastDay[other] == today && (land[other] > today || lastEnd[other] > from);
+                        : one.kept() && holds[other] && land[other] > today;
+                boolean sinceToday = !wait && holds[other] && lastDay[other] == today && (land[other] > today || lastEnd[other] > from);
                 taken += overNight || sinceToday ? quantity(other, one.id()) : 0;
             }
             assertThat(taken).as(as + ": " + one.id()).isLessThanOrEqualTo(one.quantity());
@@ -264,7 +286,8 @@ final class DayValidator implements Trace {
                 assertThat((double) done[before])
                         .as(as + ": after half of " + link.after())
                         .isGreaterThanOrEqualTo(link.share() * luck.total[before] - 1);
-            } else {
+            } else if (failuresOf[before] == 0) {
+                // what has failed had reached its half before
                 assertThat(waitBegan[before] + link.share() * waitDays[before] + wait)
                         .as(as + ": after half of " + link.after())
                         .isLessThanOrEqualTo(today);
@@ -299,10 +322,27 @@ final class DayValidator implements Trace {
         if (inputs.tasks().get(t).kind() == Kind.WAIT) {
             assertThat(today).as(at(today, t) + ": days of the wait").isEqualTo(waitBegan[t] + waitDays[t]);
         } else {
-            assertThat(done[t]).as(at(today, t) + ": all of it is done").isEqualTo(luck.total[t]);
-            assertThat(inputs.tasks().get(t).oneGo() && stretchesOf[t] > 1)
+            assertThat(done[t]).as(at(today, t) + ": all of it is done").isEqualTo(target[t]);
+            assertThat(inputs.tasks().get(t).oneGo() && stretchesOf[t] > 1 + failuresOf[t])
                     .as(at(today, t) + ": in one go")
                     .isFalse();
+        }
+    }
+
+    @Override
+    public void failed(int today, int t) {
+        failures++;
+        assertThat(++failuresOf[t]).as(at(today, t) + ": fails as drawn").isLessThanOrEqualTo(luck.failures[t]);
+        holds[t] = false;
+        if (inputs.tasks().get(t).kind() == Kind.WORK) {
+            assertThat(done[t]).as(at(today, t) + ": fails at its end").isEqualTo(target[t]);
+            target[t] += luck.again[t];
+        }
+        for (int m = 0; m < lineThere.length; m++) {
+            if (inputs.materials().get(m).task().equals(inputs.tasks().get(t).id())) {
+                lineThere[m] = false;
+                comesAgain[m] = true;
+            }
         }
     }
 
@@ -312,8 +352,8 @@ final class DayValidator implements Trace {
         waits++;
         waitBegan[t] = today;
         waitDays[t] = days;
-        start[t] = today;
-        assertThat(days).as(at(today, t)).isEqualTo(luck.total[t]);
+        start[t] = Math.min(start[t], today);
+        assertThat(days).as(at(today, t)).isEqualTo(failuresOf[t] == 0 ? luck.total[t] : luck.again[t]);
         links(t, today, at(today, t));
         for (Inputs.Need need : inputs.tasks().get(t).equipment()) {
             Inputs.Equipment one = inputs.equipment().stream()
@@ -323,11 +363,11 @@ final class DayValidator implements Trace {
             int held = need.quantity();
             for (int other = 0; other < start.length; other++) {
                 boolean wait = inputs.tasks().get(other).kind() == Kind.WAIT;
-                boolean holds = other != t
+                boolean inUse = other != t
                         && (wait
                                 ? waitBegan[other] <= today && waitBegan[other] + waitDays[other] > today
-                                : one.kept() && start[other] <= today && land[other] > today);
-                held += holds ? quantity(other, one.id()) : 0;
+                                : one.kept() && holds[other] && land[other] > today);
+                held += inUse ? quantity(other, one.id()) : 0;
             }
             assertThat(held).as(at(today, t) + ": " + one.id() + " over night").isLessThanOrEqualTo(one.quantity());
         }
@@ -336,7 +376,7 @@ final class DayValidator implements Trace {
     @Override
     public void edits(int today, int p, int episode, int minutes) {
         turn(today);
-        spend(p, minutes, where + ", editing on day " + today);
+        spend(p, minutes, false, where + ", editing on day " + today);
         if (episode >= 0) {
             for (Inputs.Tell tell : inputs.episodes().get(episode).tells()) {
                 assertThat(land[position(tell.task())])
@@ -370,7 +410,7 @@ final class DayValidator implements Trace {
         cash -= amount;
         assertThat(paid[line] + amount)
                 .as(where + ": line " + line + " is paid once")
-                .isEqualTo(luck.cost[line]);
+                .isEqualTo(comesAgain[line] ? luck.costAgain[line] : luck.cost[line]);
     }
 
     @Override
@@ -388,6 +428,7 @@ final class DayValidator implements Trace {
     /** At the end the engine's dates are those that were told. */
     void end(State state) {
         for (int t = 0; t < start.length; t++) {
+            assertThat(failuresOf[t]).as(at(0, t) + ": failures").isEqualTo(land[t] == Integer.MAX_VALUE ? failuresOf[t] : luck.failures[t]);
             assertThat(state.landDay[t]).as(at(0, t) + ": landing").isEqualTo(land[t]);
             assertThat(state.startDay[t]).as(at(0, t) + ": start").isEqualTo(start[t]);
         }

@@ -42,7 +42,7 @@ class EffortRulesTest {
                 model.joiningDrift(),
                 model.editingFirst(),
                 model.cameraFixedPercent(),
-                model.cameraOperatorPercent()));
+                model.cameraOperatorPercent(), 1, 0));
         assertThat(Efforts.of(project.inputs()).ratio().betaN()).isCloseTo(Math.log(1.15), within(1e-15));
     }
 

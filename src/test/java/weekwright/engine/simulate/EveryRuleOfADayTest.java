@@ -19,6 +19,7 @@ class EveryRuleOfADayTest {
         int orders = 0;
         int waits = 0;
         int parted = 0;
+        int failures = 0;
         for (int number = 0; number < PROJECTS; number++) {
             Inputs inputs = RandomProjects.of(number);
             Setup setup = new Setup(inputs);
@@ -34,6 +35,7 @@ class EveryRuleOfADayTest {
                 stretches += held.stretches;
                 orders += held.orders;
                 waits += held.waits;
+                failures += held.failures;
                 if (trial.parted()) {
                     parted++;
                     trial.trace(null);
@@ -45,6 +47,7 @@ class EveryRuleOfADayTest {
         assertThat(stretches).isGreaterThan(10_000);
         assertThat(orders).isGreaterThan(500);
         assertThat(waits).isGreaterThan(500);
+        assertThat(failures).isGreaterThan(100);
         assertThat(parted).isGreaterThan(20);
     }
 }

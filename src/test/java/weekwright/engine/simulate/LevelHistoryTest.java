@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LevelHistoryTest {
     @Test
     void rule_78_without_whole_months_the_priors_stand() {
-        LevelHistory level = LevelHistory.learn(new int[0], new int[0], new int[0], new double[0]);
+        LevelHistory level = LevelHistory.learn(new int[0], new int[0], new int[0], new boolean[0], new double[0]);
         assertThat(level).isEqualTo(new LevelHistory(0.5, 0.5, 1, 19));
     }
 
@@ -28,7 +28,7 @@ class LevelHistoryTest {
         // prior
         // Gamma(0.5, 0.5) the same counts give Gamma(11.5, 4.5)
         LevelHistory level = LevelHistory.learn(
-                new int[] {100, 100, 100, 100}, new int[] {6, 2, 2, 1}, new int[] {1, 0, 1, 1}, new double[] {1, 1, 1, 1
+                new int[] {100, 100, 100, 100}, new int[] {6, 2, 2, 1}, new int[] {1, 0, 1, 1}, new boolean[4], new double[] {1, 1, 1, 1
                 });
         assertThat(level.joinShape()).isEqualTo(11.5);
         assertThat(level.joinRate()).isEqualTo(4.5);
@@ -62,7 +62,7 @@ class LevelHistoryTest {
     @Test
     void recent_months_weigh_more() {
         LevelHistory level =
-                LevelHistory.learn(new int[] {40, 60}, new int[] {8, 20}, new int[] {2, 4}, new double[] {0.25, 1});
+                LevelHistory.learn(new int[] {40, 60}, new int[] {8, 20}, new int[] {2, 4}, new boolean[2], new double[] {0.25, 1});
         assertThat(level).isEqualTo(new LevelHistory(22.5, 1.75, 1 + 0.5 + 4, 19 + 0.25 * 38 + 56));
     }
 
@@ -70,7 +70,7 @@ class LevelHistoryTest {
     void rule_79_each_rows_start_is_trusted() {
         // 40 + 8 - 2 is 46, but the next row says 60; more left than were there counts as all
         LevelHistory level = LevelHistory.learn(
-                new int[] {40, 60, 3}, new int[] {8, 0, 0}, new int[] {2, 0, 5}, new double[] {1, 1, 1});
+                new int[] {40, 60, 3}, new int[] {8, 0, 0}, new int[] {2, 0, 5}, new boolean[3], new double[] {1, 1, 1});
         assertThat(level.leaveStayed()).isEqualTo(19 + 38 + 60);
         assertThat(level.leaveLeft()).isEqualTo(1 + 2 + 3);
     }

@@ -107,7 +107,7 @@ class SupportersRulesTest {
             project.supporters("2026-%02d".formatted(i + 1), "hand", 1_000_000, 400, 0);
         }
         Inputs.Model model = project.model();
-        project.model(new Inputs.Model(1, model.effortHalfLife(), 0, 0.1, true, 15, 30));
+        project.model(new Inputs.Model(1, model.effortHalfLife(), 0, 0.1, true, 15, 30, 1, 0));
         project.supporters("2027-03", "hand", 1_000_000, 0, 0);
         Run run = Run.of(project, TRIALS);
         double sum = 0;
@@ -142,7 +142,7 @@ class SupportersRulesTest {
                 .supporters("2027-02", "hand", 100_000, 0, 0);
         Inputs.Publishing p = project.publishing();
         project.publishing(new Inputs.Publishing(
-                5, day("2027-03-05"), 1, 20, 1, 14, p.editMinutes(), Inputs.NO_LIMIT, factor, List.of()));
+                5, day("2027-03-05"), 1, 20, 1, 14, p.editMinutes(), Inputs.NO_LIMIT, factor, List.of(), List.of(), 3));
         Run run = Run.of(project, 400);
         double left = 0;
         for (int trial = 0; trial < 400; trial++) {
@@ -200,7 +200,7 @@ class SupportersRulesTest {
                 .level(new Inputs.PledgeLevel("film", 300, true, 0, 0, 0, 30, false))
                 .supporters("2027-03", "film", 10, 0, 0);
         Inputs.Publishing p = project.publishing();
-        project.publishing(new Inputs.Publishing(5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of()));
+        project.publishing(new Inputs.Publishing(5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of(), List.of(), 3));
         project.episode(published("e2", "2027-03-05"));
         project.episode(published("e3", "2027-03-12"));
         long[] onTheWay = funds(project).onTheWay;

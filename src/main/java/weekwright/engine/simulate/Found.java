@@ -1,0 +1,100 @@
+package weekwright.engine.simulate;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.statistics.distribution.GammaDistribution;
+import weekwright.engine.Inputs;
+import weekwright.engine.Inputs.As;
+import weekwright.engine.Inputs.Task;
+
+/**
+ * Found work (rule 122): the hours that turn up in a stage beside its listed tasks, as a share of those. Of a finished stage: hours of the
+ * tasks put down after its first hours, divided by the hours of the rest.
+ *
+ * <p>A stage's share is exponential with rate λ, λ ~ Gamma(3 + n, rate 0.3 + Σ shares) after n finished stages: conjugate, and its
+ * predictive mean (0.3 + Σ) / (2 + n) weighs the prior mean of 0.15 (trade judgement, no source) as two stages.
+ *
+ * @param shares of the finished stages whose tasks say when they were put down
+ * @param fixed the share as set, under 0 if it is learned
+ */
+public record Found(List<Double> shares, double fixed) {
+    private static final double PRIOR_SHAPE = 3;
+    private static final double PRIOR_RATE = 0.3;
+    /** More than this is no stage that was planned at all. */
+    private static final double MOST = 3;
+
+    public Found {
+        shares = List.copyOf(shares);
+    }
+
+    static Found of(Inputs inputs) {
+        List<Double> shares = new ArrayList<>();
+        for (Inputs.Stage stage : inputs.stages()) {
+            double share = share(inputs, stage.id());
+            if (share >= 0) {
+                shares.add(share);
+            }
+        }
+        return new Found(shares, inputs.model().foundShare());
+    }
+
+    /** The found share of a finished stage; under 0 if it is not finished or tells nothing. */
+    private static double share(Inputs inputs, String stage) {
+        List<Task> tasks = inputs.tasks().stream()
+                .filter(task -> task.stage().equals(stage) && task.dropped() == Inputs.NONE)
+                .toList();
+        boolean dated = tasks.stream().anyMatch(task -> task.added() != Inputs.NONE);
+        if (!dated || tasks.stream().anyMatch(task -> task.done() == Inputs.NONE || task.done() > inputs.asOf())) {
+            return -1;
+        }
+        int first = tasks.stream()
+                .flatMap(task -> task.log().stream())
+                .filter(worked -> worked.as() == As.HANDS)
+                .mapToInt(Inputs.Worked::date)
+                .min()
+                .orElse(Inputs.NONE);
+        long planned = 0;
+        long found = 0;
+        for (Task task : tasks) {
+            long minutes = task.log().stream()
+                    .filter(worked -> worked.as() == As.HANDS)
+                    .mapToLong(Inputs.Worked::minutes)
+                    .sum();
+            if (task.added() != Inputs.NONE && task.added() > first) {
+                found += minutes;
+            } else {
+                planned += minutes;
+            }
+        }
+        return planned == 0 ? -1 : (double) found / planned;
+    }
+
+    /** Whether anything is ever found. */
+    public boolean any() {
+        return fixed != 0;
+    }
+
+    /** The mean share. */
+    public double mean() {
+        return fixed >= 0 ? fixed : rate() / (shape() - 1);
+    }
+
+    private double shape() {
+        return PRIOR_SHAPE + shares.size();
+    }
+
+    private double rate() {
+        return PRIOR_RATE + shares.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** λ at u. */
+    double lambda(double u) {
+        return GammaDistribution.of(shape(), 1 / rate()).inverseCumulativeProbability(u);
+    }
+
+    /** A stage's share in a trial: with a fixed mean that mean's own spread. */
+    double share(double lambda, double u) {
+        double mean = fixed >= 0 ? fixed : 1 / lambda;
+        return StrictMath.min(MOST, -mean * StrictMath.log1p(-u));
+    }
+}
