@@ -36,6 +36,8 @@ final class DayValidator implements Trace {
     private final boolean[] comesAgain;
 
     private final boolean[] holds;
+    private final int[] holdsSince;
+    private final int[] firstFrom;
     int failures;
     int stretches;
     int orders;
@@ -58,6 +60,8 @@ final class DayValidator implements Trace {
         done = new int[tasks];
         target = Arrays.copyOf(luck.total, tasks);
         holds = new boolean[tasks];
+        holdsSince = new int[tasks];
+        firstFrom = new int[tasks];
         failuresOf = new int[tasks];
         comesAgain = new boolean[inputs.materials().size()];
         waitBegan = filled(tasks);
@@ -173,6 +177,9 @@ final class DayValidator implements Trace {
         company(task, hands, company, operator, clock, as);
         camera(task, first, hands, company, operator, clock, filming, as);
         equipment(t, today, from, as);
+        if (lastDay[t] != today) {
+            firstFrom[t] = from;
+        }
         lastEnd[t] = Math.max(from, before) + clock;
         lastDay[t] = today;
         if (first) {
@@ -183,6 +190,9 @@ final class DayValidator implements Trace {
             if (inputs.materials().get(m).task().equals(task.id())) {
                 assertThat(lineThere[m]).as(as + ": material " + m).isTrue();
             }
+        }
+        if (!holds[t]) {
+            holdsSince[t] = today;
         }
         holds[t] = true;
         links(t, today, as);
@@ -250,20 +260,34 @@ final class DayValidator implements Trace {
                     .filter(e -> e.id().equals(need.equipment()))
                     .findFirst()
                     .orElseThrow();
-            int taken = need.quantity();
+            int peak = heldAt(t, one, today, from);
             for (int other = 0; other < start.length; other++) {
-                if (other == t || quantity(other, one.id()) == 0) {
-                    continue;
+                if (other != t && lastDay[other] == today && firstFrom[other] > from) {
+                    peak = Math.max(peak, heldAt(t, one, today, firstFrom[other]));
                 }
-                boolean wait = inputs.tasks().get(other).kind() == Kind.WAIT;
-                boolean overNight = wait
-                        ? waitBegan[other] < today && waitBegan[other] + waitDays[other] > today
-                        : one.kept() && holds[other] && land[other] > today;
-                boolean sinceToday = !wait && holds[other] && lastDay[other] == today && (land[other] > today || lastEnd[other] > from);
-                taken += overNight || sinceToday ? quantity(other, one.id()) : 0;
             }
-            assertThat(taken).as(as + ": " + one.id()).isLessThanOrEqualTo(one.quantity());
+            assertThat(peak + need.quantity()).as(as + ": " + one.id()).isLessThanOrEqualTo(one.quantity());
         }
+    }
+
+    /** How many of an equipment other tasks have at a minute of the day. */
+    private int heldAt(int t, Inputs.Equipment one, int today, int minute) {
+        int held = 0;
+        for (int other = 0; other < start.length; other++) {
+            if (other == t || quantity(other, one.id()) == 0) {
+                continue;
+            }
+            boolean has;
+            if (inputs.tasks().get(other).kind() == Kind.WAIT) {
+                has = waitBegan[other] < today && waitBegan[other] + waitDays[other] > today;
+            } else {
+                boolean overNight = one.kept() && holds[other] && holdsSince[other] < today && land[other] >= today;
+                boolean sinceToday = holds[other] && lastDay[other] == today && firstFrom[other] <= minute;
+                has = (overNight || sinceToday) && (land[other] > today || lastEnd[other] > minute);
+            }
+            held += has ? quantity(other, one.id()) : 0;
+        }
+        return held;
     }
 
     private int quantity(int t, String id) {
