@@ -91,7 +91,11 @@ final class EpisodeInputs {
 
     /** Empty where every day is one. */
     private static List<Integer> editDays(Settings settings) {
-        List<Integer> days = settings.editDays().stream().map(DayOfWeek::getValue).sorted().distinct().toList();
+        List<Integer> days = settings.editDays().stream()
+                .map(DayOfWeek::getValue)
+                .sorted()
+                .distinct()
+                .toList();
         return days.size() == 7 ? List.of() : days;
     }
 }

@@ -23,8 +23,8 @@ final class TurnoutInputs {
     private static final int WEEKS = 52;
     private static final double MOST = 1.5;
     /** The simulation loses these hours by itself. */
-    private static final Set<Stopped.Reason> SIMULATED = EnumSet.of(
-            Stopped.Reason.WEATHER, Stopped.Reason.MATERIAL, Stopped.Reason.MACHINE, Stopped.Reason.COMPANY);
+    private static final Set<Stopped.Reason> SIMULATED =
+            EnumSet.of(Stopped.Reason.WEATHER, Stopped.Reason.MATERIAL, Stopped.Reason.MACHINE, Stopped.Reason.COMPANY);
 
     private final Facts facts;
     private final List<Inputs.Crew> crew;

@@ -46,7 +46,8 @@ class AsItGoesRulesTest {
         // from the Monday of a run on: three weeks of 40 hours, unless the run holds weeks without any
         project.task("a").exactly(8).notBefore("2027-03-15");
         int[] starts = Run.of(project, TRIALS).outcome().taskStart[0];
-        // 13 runs: 8 begin with a week that was worked; weeks count in threes from an address of their own, so ask for whole ones
+        // 13 runs: 8 begin with a week that was worked; weeks count in threes from an address of their own, so ask for
+        // whole ones
         double within = share(starts, "2027-03-15", "2027-03-19");
         double weekLater = share(starts, "2027-03-22", "2027-03-26");
         double twoLater = share(starts, "2027-03-29", "2027-04-02");
@@ -64,10 +65,7 @@ class AsItGoesRulesTest {
         // 200 whole days; at 0.8 of them 250 days are 50 weeks, the Friday of the last
         assertThat(sorted[TRIALS / 2]).isBetween(day("2028-02-07"), day("2028-02-18"));
         // a standard deviation of 0.15: 16 in 100 turn out with under 0.65, 61.5 weeks and more
-        double late = Arrays.stream(landings)
-                        .filter(d -> d > day("2028-05-05"))
-                        .count()
-                / (double) TRIALS;
+        double late = Arrays.stream(landings).filter(d -> d > day("2028-05-05")).count() / (double) TRIALS;
         assertThat(late).isCloseTo(0.1587, within(0.025));
     }
 
@@ -123,7 +121,8 @@ class AsItGoesRulesTest {
         Run run = Run.of(project, TRIALS);
         long[] cash = run.outcome().held.cash[run.outcome().held.cash.length - 1];
         double mean = Arrays.stream(cash).average().orElseThrow();
-        // a fifth of 100,000 beside the 100,000 themselves; the mean of 4000 exponentials is within four standard errors of 316
+        // a fifth of 100,000 beside the 100,000 themselves; the mean of 4000 exponentials is within four standard
+        // errors of 316
         assertThat(1_000_000 - mean).isCloseTo(120_000, within(1300.0));
     }
 
@@ -140,7 +139,8 @@ class AsItGoesRulesTest {
 
     @Test
     void rule_132_a_share_of_the_hours_again_holds_successors_and_what_tells_the_whole() {
-        ProjectInputs project = project().person("ana", "mason").person("ben", "smith").chain("a", "b");
+        ProjectInputs project =
+                project().person("ana", "mason").person("ben", "smith").chain("a", "b");
         project.task("a").exactly(8).trades("mason").fails(100, 25);
         project.task("b").exactly(4).trades("smith");
         Run run = Run.of(project);
@@ -156,7 +156,8 @@ class AsItGoesRulesTest {
         project.task("a").exactly(8).fails(100, 50);
         project.material("m", "a", 1_000, 7);
         Run run = Run.of(project);
-        // there on the 8th, a day's work; each time ordered the next morning, seven days, half a day's work: 16, 24, 1 April
+        // there on the 8th, a day's work; each time ordered the next morning, seven days, half a day's work: 16, 24, 1
+        // April
         assertThat(run.start("a")).isEqualTo("2027-03-08");
         assertThat(run.landing("a")).isEqualTo("2027-04-01");
         long[] cash = run.outcome().held.cash[run.outcome().held.cash.length - 1];
@@ -173,14 +174,16 @@ class AsItGoesRulesTest {
 
     @Test
     void rule_133_editing_on_its_weekdays_until_two_days_before_the_slot() {
-        ProjectInputs project = project().person("ana", "edit").fridays("2027-03-12").editDays(4);
+        ProjectInputs project =
+                project().person("ana", "edit").fridays("2027-03-12").editDays(4);
         project.episode("e1", "2027-03-12", 4);
         project.task("a").exactly(8);
         Run run = Run.of(project);
         assertThat(run.landing("a")).isEqualTo("2027-03-01");
         // the window opened long ago, the first Thursday is the 4th
         assertThat(run.cut("e1")).isEqualTo("2027-03-04");
-        ProjectInputs late = project().person("ana", "edit").fridays("2027-03-05").editDays(1);
+        ProjectInputs late =
+                project().person("ana", "edit").fridays("2027-03-05").editDays(1);
         late.today("2027-03-02").episode("e1", "2027-03-05", 4);
         // Mondays are past; two days before the slot is Wednesday
         assertThat(Run.of(late).cut("e1")).isEqualTo("2027-03-03");

@@ -30,8 +30,18 @@ class ForecastTest {
 
     @BeforeEach
     void start() throws Exception {
-        project = SmallProject.withOneTask(folder, "reserve", "100", "opening_cash", "1000", "model.prior_ratio", "1", "model.turnout", "1",
-                "model.found_share", "0");
+        project = SmallProject.withOneTask(
+                folder,
+                "reserve",
+                "100",
+                "opening_cash",
+                "1000",
+                "model.prior_ratio",
+                "1",
+                "model.turnout",
+                "1",
+                "model.found_share",
+                "0");
     }
 
     @AfterEach

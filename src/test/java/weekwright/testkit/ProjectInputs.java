@@ -38,7 +38,18 @@ public final class ProjectInputs {
     private final List<Inputs.SupporterMonth> supporters = new ArrayList<>();
     private final List<Inputs.Regular> regular = new ArrayList<>();
     private Inputs.Publishing publishing = new Inputs.Publishing(
-            5, Inputs.NONE, 1, 20, 1, 14, range(16 * 60, 24 * 60, 36 * 60), Inputs.NO_LIMIT, 1, List.of(), List.of(), 3);
+            5,
+            Inputs.NONE,
+            1,
+            20,
+            1,
+            14,
+            range(16 * 60, 24 * 60, 36 * 60),
+            Inputs.NO_LIMIT,
+            1,
+            List.of(),
+            List.of(),
+            3);
     private Inputs.Weather weather = new Inputs.Weather(List.of(0., 0., 0., 0., 0., 0., 0., 0., 0., 0., 0., 0.), 2);
     private Inputs.Orders orders = new Inputs.Orders(14, 5000);
     private Inputs.Model model = new Inputs.Model(1, 18, 6, 0.1, true, 15, 30, 1, 0);

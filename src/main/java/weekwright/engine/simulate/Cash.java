@@ -176,7 +176,8 @@ final class Cash {
         if (x.surge[0] + x.surge[1] <= 0) {
             return 0;
         }
-        int length = Math.min(day, LocalDate.ofEpochDay(setup.calendar.asOf + day - 1L).getDayOfMonth());
+        int length = Math.min(
+                day, LocalDate.ofEpochDay(setup.calendar.asOf + day - 1L).getDayOfMonth());
         double rest = Surges.rest(length);
         double come = x.surge[0] * (1 - rest) + x.surge[1];
         x.surge[0] = x.surge[0] * rest + x.surge[2];

@@ -28,6 +28,7 @@ final class FundsTable {
     final Surges surges;
     /** By level, those who came with a surge of the last three months and are taken to be there, last month first. */
     final int[][] newcomers;
+
     final long[][] key;
     /** Share of the as-of month that is left. */
     final double restOfMonth;

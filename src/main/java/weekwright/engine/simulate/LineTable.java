@@ -74,9 +74,8 @@ final class LineTable {
             task[m] = taskIds.at(line.task());
             price[m] = Spread.of(line.priceMinor());
             quantity[m] = line.quantity();
-            buyAgain[m] = line.source() == Source.BOUGHT
-                    && tasks.fail[task[m]] > 0
-                    && tasks.status[task[m]] < TaskTable.DONE;
+            buyAgain[m] =
+                    line.source() == Source.BOUGHT && tasks.fail[task[m]] > 0 && tasks.status[task[m]] < TaskTable.DONE;
             usualLead[m] = Spread.of(line.leadDays());
             waste[m] = line.wastePercent();
             deposit[m] = line.depositPercent();

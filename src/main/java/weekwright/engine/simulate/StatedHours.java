@@ -12,7 +12,8 @@ public final class StatedHours {
      * wins; a day-off row of the person replaces the hours, one of several days only on days worked anyway; a row for
      * everyone is a ceiling; among equals the later row wins.
      */
-    public static int minutes(List<Inputs.CrewHours> crewHours, List<Inputs.DaysOff> daysOff, Inputs.Crew person, int date) {
+    public static int minutes(
+            List<Inputs.CrewHours> crewHours, List<Inputs.DaysOff> daysOff, Inputs.Crew person, int date) {
         if (!within(date, person.from(), person.to())) {
             return 0;
         }

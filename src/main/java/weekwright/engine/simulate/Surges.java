@@ -64,8 +64,8 @@ final class Surges {
                 .count();
         int surges = known;
         double others = CHANCE_OTHERS + StrictMath.max(0, published - surges);
-        chance = new QuantileTable(u -> BetaDistribution.of(CHANCE_SURGES + surges, others)
-                .inverseCumulativeProbability(u));
+        chance = new QuantileTable(
+                u -> BetaDistribution.of(CHANCE_SURGES + surges, others).inverseCumulativeProbability(u));
         middle = StrictMath.exp((WORTH * StrictMath.log(MIDDLE) + logs) / (WORTH + known));
         joinedKey = inputs.levels().stream()
                 .mapToLong(level -> Streams.key(Streams.Purpose.SURGE_JOINED, level.id()))

@@ -98,9 +98,7 @@ final class DayValidator implements Trace {
 
     /** Hours of the weekday, days off as whole days away or ceilings, gatherings with everyone who came. */
     private int leaving(int p) {
-        int share = p < inputs.crew().size()
-                ? luck.turnout[luck.turnoutAt(day) + p]
-                : Turnout.WHOLE;
+        int share = p < inputs.crew().size() ? luck.turnout[luck.turnoutAt(day) + p] : Turnout.WHOLE;
         return (int) Math.round(stated(p) * (double) share / Turnout.WHOLE);
     }
 
@@ -452,7 +450,9 @@ final class DayValidator implements Trace {
     /** At the end the engine's dates are those that were told. */
     void end(State state) {
         for (int t = 0; t < start.length; t++) {
-            assertThat(failuresOf[t]).as(at(0, t) + ": failures").isEqualTo(land[t] == Integer.MAX_VALUE ? failuresOf[t] : luck.failures[t]);
+            assertThat(failuresOf[t])
+                    .as(at(0, t) + ": failures")
+                    .isEqualTo(land[t] == Integer.MAX_VALUE ? failuresOf[t] : luck.failures[t]);
             assertThat(state.landDay[t]).as(at(0, t) + ": landing").isEqualTo(land[t]);
             assertThat(state.startDay[t]).as(at(0, t) + ": start").isEqualTo(start[t]);
         }

@@ -42,7 +42,9 @@ class EffortRulesTest {
                 model.joiningDrift(),
                 model.editingFirst(),
                 model.cameraFixedPercent(),
-                model.cameraOperatorPercent(), 1, 0));
+                model.cameraOperatorPercent(),
+                1,
+                0));
         assertThat(Efforts.of(project.inputs()).ratio().betaN()).isCloseTo(Math.log(1.15), within(1e-15));
     }
 

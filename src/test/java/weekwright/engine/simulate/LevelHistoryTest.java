@@ -28,8 +28,11 @@ class LevelHistoryTest {
         // prior
         // Gamma(0.5, 0.5) the same counts give Gamma(11.5, 4.5)
         LevelHistory level = LevelHistory.learn(
-                new int[] {100, 100, 100, 100}, new int[] {6, 2, 2, 1}, new int[] {1, 0, 1, 1}, new boolean[4], new double[] {1, 1, 1, 1
-                });
+                new int[] {100, 100, 100, 100},
+                new int[] {6, 2, 2, 1},
+                new int[] {1, 0, 1, 1},
+                new boolean[4],
+                new double[] {1, 1, 1, 1});
         assertThat(level.joinShape()).isEqualTo(11.5);
         assertThat(level.joinRate()).isEqualTo(4.5);
         // Beta(1, 1) and 3 of 100 give Beta(4, 98) by the same rule; here Beta(1, 19) and 3 of 400
@@ -61,8 +64,8 @@ class LevelHistoryTest {
 
     @Test
     void recent_months_weigh_more() {
-        LevelHistory level =
-                LevelHistory.learn(new int[] {40, 60}, new int[] {8, 20}, new int[] {2, 4}, new boolean[2], new double[] {0.25, 1});
+        LevelHistory level = LevelHistory.learn(
+                new int[] {40, 60}, new int[] {8, 20}, new int[] {2, 4}, new boolean[2], new double[] {0.25, 1});
         assertThat(level).isEqualTo(new LevelHistory(22.5, 1.75, 1 + 0.5 + 4, 19 + 0.25 * 38 + 56));
     }
 
@@ -70,7 +73,8 @@ class LevelHistoryTest {
     void rule_79_each_rows_start_is_trusted() {
         // 40 + 8 - 2 is 46, but the next row says 60; more left than were there counts as all
         LevelHistory level = LevelHistory.learn(
-                new int[] {40, 60, 3}, new int[] {8, 0, 0}, new int[] {2, 0, 5}, new boolean[3], new double[] {1, 1, 1});
+                new int[] {40, 60, 3}, new int[] {8, 0, 0}, new int[] {2, 0, 5}, new boolean[3], new double[] {1, 1, 1
+                });
         assertThat(level.leaveStayed()).isEqualTo(19 + 38 + 60);
         assertThat(level.leaveLeft()).isEqualTo(1 + 2 + 3);
     }

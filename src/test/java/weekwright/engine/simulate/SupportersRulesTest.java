@@ -200,7 +200,8 @@ class SupportersRulesTest {
                 .level(new Inputs.PledgeLevel("film", 300, true, 0, 0, 0, 30, false))
                 .supporters("2027-03", "film", 10, 0, 0);
         Inputs.Publishing p = project.publishing();
-        project.publishing(new Inputs.Publishing(5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of(), List.of(), 3));
+        project.publishing(
+                new Inputs.Publishing(5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of(), List.of(), 3));
         project.episode(published("e2", "2027-03-05"));
         project.episode(published("e3", "2027-03-12"));
         long[] onTheWay = funds(project).onTheWay;

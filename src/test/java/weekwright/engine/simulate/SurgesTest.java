@@ -65,7 +65,8 @@ class SurgesTest {
 
     @Test
     void rule_123_newcomers_of_a_surge_leave_two_and_a_half_times_as_often_for_three_months() {
-        // 10,000 came with the surge of February, of 20,000 in March; a twentieth of the others leaves by the prior and the log
+        // 10,000 came with the surge of February, of 20,000 in March; a twentieth of the others leaves by the prior and
+        // the log
         ProjectInputs project = project().horizonMonths(3).level("peg", 1, false);
         project.model(new Inputs.Model(1, 18, 0, 0, true, 15, 30, 1, 0));
         project.supporters("2027-01", "peg", 100_000, 0, 5_000);
@@ -96,7 +97,8 @@ class SurgesTest {
 
     @Test
     void rule_123_one_factor_a_month_acts_on_all_levels() {
-        ProjectInputs project = project().horizonMonths(26).level("peg", 1, false).level("beam", 100_000, false);
+        ProjectInputs project =
+                project().horizonMonths(26).level("peg", 1, false).level("beam", 100_000, false);
         project.model(new Inputs.Model(1, 18, 0, 0.3, true, 15, 30, 1, 0));
         for (String level : List.of("peg", "beam")) {
             for (int month = 1; month <= 12; month++) {
