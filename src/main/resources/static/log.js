@@ -63,4 +63,16 @@
   });
   field.addEventListener("input", shown);
   shown();
+
+  // Clocks count on in whole minutes from what the server measured; the device's own time of day does not matter.
+  const counting = Array.from(document.querySelectorAll("[data-minutes]"));
+  const shownAt = performance.now();
+  if (counting.length > 0) {
+    window.setInterval(function () {
+      counting.forEach(function (place) {
+        const count = Number(place.dataset.minutes) + Math.floor((performance.now() - shownAt) / 60000);
+        place.textContent = count < 60 ? count + " min" : Math.floor(count / 60) + " h " + (count % 60) + " min";
+      });
+    }, 10000);
+  }
 })();

@@ -53,7 +53,10 @@ public final class BuildTaskPage implements Page {
     /** A shot as a line. */
     public record ShotLine(String what, boolean once, boolean captured, boolean off) {}
 
-    /** @param forms by act: done, dropped, aside, left, started, open */
+    /**
+     * @param person who sits here and may start a clock; empty for nobody
+     * @param forms by act: done, dropped, aside, left, started, open, clock
+     */
     public record View(
             String id,
             String title,
@@ -74,6 +77,7 @@ public final class BuildTaskPage implements Page {
             List<StageMaterials.Line> materials,
             List<ShotLine> shots,
             LocalDate today,
+            String person,
             Map<String, Form> forms) {}
 
     @Override
@@ -124,6 +128,7 @@ public final class BuildTaskPage implements Page {
                                     shot.what(), shot.once(), shot.captured().isPresent(), shot.calledOff()))
                             .toList(),
                     request.today(),
+                    request.person().map(person -> person.id().value()).orElse(""),
                     forms(request, stored));
         });
     }
@@ -131,7 +136,7 @@ public final class BuildTaskPage implements Page {
     private static Map<String, Form> forms(Request request, Stored<Task> task) {
         Map<String, Form> forms = new java.util.LinkedHashMap<>();
         String today = request.today().toString();
-        for (String act : List.of("done", "dropped", "aside", "left", "started", "open")) {
+        for (String act : List.of("done", "dropped", "aside", "left", "started", "open", "clock")) {
             Form form = request.form(act, Map.of("day", today));
             forms.put(
                     act,

@@ -2,6 +2,7 @@ package weekwright.web.log;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +46,8 @@ public final class LogPage implements Page {
      * @param others all other open tasks
      * @param episodes not yet published
      * @param money whether costs may be entered
+     * @param clocks running ones, and stopped ones whose hours are not saved
+     * @param measured what the clock said whose hours stand in the form; empty without one
      */
     public record View(
             Form form,
@@ -59,7 +62,9 @@ public final class LogPage implements Page {
             List<LogDay.Line> entries,
             List<LogDay.StoppedLine> stopped,
             boolean money,
-            String currency) {}
+            String currency,
+            List<LogClocks.Line> clocks,
+            String measured) {}
 
     @Override
     public View show(Request request) {
@@ -68,7 +73,7 @@ public final class LogPage implements Page {
         return request.read(read -> {
             List<LogTasks.Line> tasks = LogTasks.likely(read, today, person, Outlook.forecast(request));
             String who = person.map(p -> p.id().value()).orElse("");
-            Map<String, String> first = Map.of(
+            Map<String, String> first = new HashMap<>(Map.of(
                     "who",
                     who,
                     "as",
@@ -78,9 +83,17 @@ public final class LogPage implements Page {
                     "date",
                     today.toString(),
                     "state",
-                    "goes");
+                    "goes"));
+            first.putAll(LogClocks.filled(request, read));
+            if (tasks.stream().noneMatch(task -> task.id().equalsIgnoreCase(first.get("task")))) {
+                first.putIfAbsent("other", first.get("task").equals("other") ? "" : first.get("task"));
+                first.put("task", "other");
+            }
+            Form form = request.wasRefused(LogClocks.START)
+                    ? request.form(LogClocks.START)
+                    : request.form("", first);
             return new View(
-                    request.form("", first),
+                    form,
                     request.form("nothing", Map.of("crew", who, "date", today.toString())),
                     today,
                     request.settings().project().started(),
@@ -94,7 +107,9 @@ public final class LogPage implements Page {
                     LogDay.entries(read, today),
                     LogDay.stopped(read, today, REASONS),
                     request.access() == Access.CREW,
-                    new Formats(request.settings().project().currency(), today).currencyMark());
+                    new Formats(request.settings().project().currency(), today).currencyMark(),
+                    LogClocks.lines(request, read),
+                    LogClocks.measured(request, read, form.value("clock")));
         });
     }
 
@@ -108,6 +123,9 @@ public final class LogPage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
+        if (LogClocks.mine(form.act())) {
+            return LogClocks.submit(request, form);
+        }
         return switch (form.act()) {
             case "nothing" -> nothing(request, form);
             case "delete" -> delete(request, form);
@@ -119,6 +137,7 @@ public final class LogPage implements Page {
     // ---- hours
 
     private Answer log(Request request, FormReader form) throws Exception {
+        String clock = form.text("clock");
         LogForm typed = LogForm.read(request, form);
         if (typed.cost().isPresent() || !typed.payee().isEmpty()) {
             request.crewOnly("Costs are entered by the crew. Nothing was saved; take the cost out and send it again.");
@@ -128,6 +147,7 @@ public final class LogPage implements Page {
         }
         return request.save(write -> {
             LogForm.Kept kept = typed.keep(write, request);
+            LogClocks.saved(request, write, clock);
             return Saved.to("/log").saying(said(typed, kept, request));
         });
     }
