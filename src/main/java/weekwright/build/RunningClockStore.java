@@ -36,7 +36,8 @@ public final class RunningClockStore {
     /** The one of a person that runs. */
     public static Optional<RunningClock> running(Read read, Id crew) {
         return all(read).stream()
-                .filter(clock -> clock.stopped().isEmpty() && clock.crew().folded().equals(crew.folded()))
+                .filter(clock ->
+                        clock.stopped().isEmpty() && clock.crew().folded().equals(crew.folded()))
                 .findFirst();
     }
 

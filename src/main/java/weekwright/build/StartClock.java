@@ -22,8 +22,7 @@ public final class StartClock {
                         Problem.fault("task", taskId.value(), "is not there any more", "choose another task")));
         String title = task.value().title();
         if (!task.value().isOpen()) {
-            throw new Rejected(
-                    Problem.fault("task", title, "is not open any more", "log its hours without the clock"));
+            throw new Rejected(Problem.fault("task", title, "is not open any more", "log its hours without the clock"));
         }
         if (!task.value().isWork()) {
             throw new Rejected(Problem.fault("task", title, "is a wait", "say on its page that it has begun"));

@@ -17,8 +17,12 @@ final class Migrations {
     /** "weekwrt1" cut to what the file header holds; tells our files from other SQLite files. */
     static final int APPLICATION_ID = 0x77656b31;
 
-    private static final List<String> FILES =
-            List.of("0001_start.sql", "0002_start_codes.sql", "0003_search.sql", "0004_change_by_thing.sql", "0005_running_clock.sql");
+    private static final List<String> FILES = List.of(
+            "0001_start.sql",
+            "0002_start_codes.sql",
+            "0003_search.sql",
+            "0004_change_by_thing.sql",
+            "0005_running_clock.sql");
 
     private Migrations() {}
 

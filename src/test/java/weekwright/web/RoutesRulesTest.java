@@ -210,7 +210,9 @@ class RoutesRulesTest {
             assertThat(page.status()).as(path).isEqualTo(200);
             assertThat(page.text()).as(path).doesNotContain("\u20ac", "EUR", "Spent", "money");
             if (path.startsWith("/build")) {
-                assertThat(page.page().select("main form:not([action=/log])")).as(path).isEmpty();
+                assertThat(page.page().select("main form:not([action=/log])"))
+                        .as(path)
+                        .isEmpty();
             }
             assertThat(page.page().select("nav.sheets li").eachText()).containsExactly("Week", "Log", "Build");
         }

@@ -108,14 +108,19 @@ final class LogClocks {
     }
 
     private static boolean leftRunning(RunningClock clock, ZoneId zone, Instant now) {
-        boolean overNight = !clock.started().atZone(zone).toLocalDate().equals(now.atZone(zone).toLocalDate());
+        boolean overNight = !clock.started()
+                .atZone(zone)
+                .toLocalDate()
+                .equals(now.atZone(zone).toLocalDate());
         return overNight || clock.minutes(now) > RunningClock.LONGEST.toMinutes();
     }
 
     private static String words(RunningClock clock, ZoneId zone, Instant now) {
         ZonedDateTime from = clock.started().atZone(zone);
         boolean today = from.toLocalDate().equals(now.atZone(zone).toLocalDate());
-        String day = today ? "" : Formats.weekdayShort(from.toLocalDate()) + " " + Formats.dayMonth(from.toLocalDate()) + ", ";
+        String day = today
+                ? ""
+                : Formats.weekdayShort(from.toLocalDate()) + " " + Formats.dayMonth(from.toLocalDate()) + ", ";
         return clock.stopped()
                 .map(stopped -> day + time(from) + " to " + time(stopped.atZone(zone)))
                 .orElseGet(() -> "since " + day + time(from));
@@ -131,7 +136,8 @@ final class LogClocks {
 
     /** What a stopped clock fills into the form; nothing where the address names none. */
     static Map<String, String> filled(Request request, Read read) {
-        Optional<RunningClock> found = named(request, read, request.query("clock")).filter(c -> c.stopped().isPresent());
+        Optional<RunningClock> found = named(request, read, request.query("clock"))
+                .filter(c -> c.stopped().isPresent());
         if (found.isEmpty()) {
             return Map.of();
         }
@@ -142,7 +148,11 @@ final class LogClocks {
         values.put("who", clock.crew().value());
         values.put("task", clock.task().value());
         values.put("date", day(clock, request).toString());
-        values.put("hours", Formats.hours(RunningClock.rounded(minutes)).replace(Formats.NBSP, " ").replaceAll(" ?h$", ""));
+        values.put(
+                "hours",
+                Formats.hours(RunningClock.rounded(minutes))
+                        .replace(Formats.NBSP, " ")
+                        .replaceAll(" ?h$", ""));
         return values;
     }
 
@@ -159,8 +169,11 @@ final class LogClocks {
                     String quarter = minutes == RunningClock.rounded(minutes)
                             ? ""
                             : "; to the nearest quarter of an hour, at least one";
-                    return "The clock ran " + words(clock, request.settings().zone(), request.clock().instant()) + ": "
-                            + count(minutes) + quarter + ".";
+                    return "The clock ran "
+                            + words(
+                                    clock,
+                                    request.settings().zone(),
+                                    request.clock().instant()) + ": " + count(minutes) + quarter + ".";
                 })
                 .orElse("");
     }
@@ -210,22 +223,25 @@ final class LogClocks {
                     "who",
                     "",
                     who.isEmpty() ? "nobody is pressed" : "the clock counts for one person",
-                    who.isEmpty() ? "press whose clock is to run" : "press one, and name the others when it is stopped");
+                    who.isEmpty()
+                            ? "press whose clock is to run"
+                            : "press one, and name the others when it is stopped");
         }
         String id = form.text("task").equals("other") ? form.text("other") : form.text("task");
         if (id.isEmpty()) {
             form.fault("other", "", "no task is chosen", "choose the task that is worked on");
         }
-        Optional<Id> task =
-                id.isEmpty() ? Optional.empty() : form.read(form.text("task").equals("other") ? "other" : "task", Id.class);
+        Optional<Id> task = id.isEmpty()
+                ? Optional.empty()
+                : form.read(form.text("task").equals("other") ? "other" : "task", Id.class);
         return request.save(write -> {
             Optional<RunningClock> before = StartClock.start(write, who.get(0), task.orElseThrow());
             String said = "The clock runs on " + title(write, task.get()) + ".";
             return before.isEmpty()
                     ? Saved.to("/log").saying(said)
                     : Saved.to(address(before.get()))
-                            .saying(said + " The one on " + title(write, before.get().task())
-                                    + " is stopped; its hours are below.");
+                            .saying(said + " The one on "
+                                    + title(write, before.get().task()) + " is stopped; its hours are below.");
         });
     }
 

@@ -89,9 +89,7 @@ public final class LogPage implements Page {
                 first.putIfAbsent("other", first.get("task").equals("other") ? "" : first.get("task"));
                 first.put("task", "other");
             }
-            Form form = request.wasRefused(LogClocks.START)
-                    ? request.form(LogClocks.START)
-                    : request.form("", first);
+            Form form = request.wasRefused(LogClocks.START) ? request.form(LogClocks.START) : request.form("", first);
             return new View(
                     form,
                     request.form("nothing", Map.of("crew", who, "date", today.toString())),

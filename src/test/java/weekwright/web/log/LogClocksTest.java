@@ -79,10 +79,11 @@ class LogClocksTest {
         assertThat(clocks(form)).isEqualTo("Ilse, Set the sill stones 9:00 to 11:38, not saved yet");
         assertThat(entries()).isEqualTo(before);
 
-        Visitor.Reply refused = ilse.form(form, "form[data-log]").with("hours", "x").send();
+        Visitor.Reply refused =
+                ilse.form(form, "form[data-log]").with("hours", "x").send();
         assertThat(refused.troubles()).containsExactly("\"x\" is not hours; write 3.5 or 3:30");
-        Visitor.Reply saved =
-                ilse.follow(ilse.form(refused, "form[data-log]").with("hours", "2¾").send());
+        Visitor.Reply saved = ilse.follow(
+                ilse.form(refused, "form[data-log]").with("hours", "2¾").send());
         assertThat(saved.page().select(".flash p").text())
                 .isEqualTo("2¾ hours logged for Ilse on Set the sill stones.");
         assertThat(clocks(saved)).isEmpty();
@@ -97,10 +98,12 @@ class LogClocksTest {
         Visitor.Reply next = startOn(ilse, "gate.1");
         assertThat(next.address()).endsWith("/log?clock=ilse~weir.2");
         assertThat(next.page().select(".flash p").text())
-                .isEqualTo("The clock runs on Plane the gate boards. The one on Set the sill stones is stopped; its hours"
-                        + " are below.");
+                .isEqualTo(
+                        "The clock runs on Plane the gate boards. The one on Set the sill stones is stopped; its hours"
+                                + " are below.");
         assertThat(next.page().select("#hours").val()).isEqualTo("1");
-        assertThat(next.page().select(".hours-field .hint").text()).isEqualTo("The clock ran 9:00 to 10:00: 1 h 0 min.");
+        assertThat(next.page().select(".hours-field .hint").text())
+                .isEqualTo("The clock ran 9:00 to 10:00: 1 h 0 min.");
         assertThat(clocks(next))
                 .isEqualTo("Ilse, Set the sill stones 9:00 to 10:00, not saved yet"
                         + " Ilse, Plane the gate boards since 10:00, 0 min so far");
@@ -114,15 +117,17 @@ class LogClocksTest {
         assertThat(clocks(page)).isEqualTo("Ilse, Set the sill stones since Wed 25 Nov, 9:00: it was left running");
         assertThat(page.page().select(".clocks .until label").text()).isEqualTo("Until when did Ilse work?");
         assertThat(page.page().select(".clocks button[value=stop-clock]")).isEmpty();
-        Visitor.Reply refused =
-                ilse.form(page, ".clocks form.until").with("until", "half four")
-                .with("do", "until-clock").send();
+        Visitor.Reply refused = ilse.form(page, ".clocks form.until")
+                .with("until", "half four")
+                .with("do", "until-clock")
+                .send();
         assertThat(refused.page().select(".until .error").text())
                 .isEqualTo("\"half four\" is not a time of day; write hours and minutes, such as 08:30");
         assertThat(refused.page().select("#until").val()).isEqualTo("half four");
-        Visitor.Reply form = ilse.follow(
-                ilse.form(refused, ".clocks form.until").with("until", "16:30")
-                .with("do", "until-clock").send());
+        Visitor.Reply form = ilse.follow(ilse.form(refused, ".clocks form.until")
+                .with("until", "16:30")
+                .with("do", "until-clock")
+                .send());
         assertThat(form.page().select("#hours").val()).isEqualTo("7½");
         assertThat(form.page().select("#date").val()).isEqualTo("2026-11-25");
         press(form, "drop-clock");
@@ -134,9 +139,10 @@ class LogClocksTest {
         clock.step(Duration.ofMinutes(12 * 60 + 1));
         Visitor.Reply page = ilse.get("/log");
         assertThat(clocks(page)).isEqualTo("Ilse, Set the sill stones since 9:00: it was left running");
-        Visitor.Reply refused =
-                ilse.form(page, ".clocks form.until").with("until", "22:00")
-                .with("do", "until-clock").send();
+        Visitor.Reply refused = ilse.form(page, ".clocks form.until")
+                .with("until", "22:00")
+                .with("do", "until-clock")
+                .send();
         assertThat(refused.page().select(".until .error").text())
                 .isEqualTo("is still to come; write when the work ended");
     }
@@ -148,7 +154,8 @@ class LogClocksTest {
         assertThat(page.page().select(".flash p").text())
                 .isEqualTo("The clock on Set the sill stones is thrown away; nothing is logged.");
         assertThat(page.page().select(".clocks")).isEmpty();
-        Visitor.Reply gone = ilse.form(begun, ".clocks form.acts").with("do", "stop-clock").send();
+        Visitor.Reply gone =
+                ilse.form(begun, ".clocks form.acts").with("do", "stop-clock").send();
         assertThat(gone.status()).isEqualTo(403);
         assertThat(gone.text())
                 .contains("This clock is not there any more, or it is somebody else's. Look at Log for what runs.");
@@ -174,8 +181,7 @@ class LogClocksTest {
                 .with("do", "start-clock")
                 .send();
         assertThat(two.troubles())
-                .containsExactly(
-                        "the clock counts for one person; press one, and name the others when it is stopped");
+                .containsExactly("the clock counts for one person; press one, and name the others when it is stopped");
         startOn(ilse, "weir.2");
         Visitor.Reply twice = ilse.form(ilse.get("/log"), "form[data-log]")
                 .with("task", "other")
@@ -190,9 +196,8 @@ class LogClocksTest {
     @Test
     void a_clock_can_be_started_from_the_page_of_the_task() {
         Visitor.Reply page = ilse.get("/build/tasks/weir.2");
-        Visitor.Reply begun = ilse.follow(ilse.form(page, "form[action=/log]")
-                .with("do", "start-clock")
-                .send());
+        Visitor.Reply begun = ilse.follow(
+                ilse.form(page, "form[action=/log]").with("do", "start-clock").send());
         assertThat(clocks(begun)).isEqualTo("Ilse, Set the sill stones since 9:00, 0 min so far");
     }
 
