@@ -81,7 +81,9 @@ import weekwright.web.log.LogAgainPage;
 import weekwright.web.log.LogEntryEditPage;
 import weekwright.web.log.LogPage;
 import weekwright.web.log.LogWeekPage;
+import weekwright.web.notes.NoteEditPage;
 import weekwright.web.notes.NotePage;
+import weekwright.web.notes.NotesNewPage;
 import weekwright.web.notes.NotesPage;
 import weekwright.web.notes.Photos;
 import weekwright.web.search.SearchPage;
@@ -187,7 +189,9 @@ public final class Routes {
                 form("/funds/supporters", Access.CREW, new FundsSupportersPage()),
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),
+                form("/notes/new", Access.CREW, new NotesNewPage()),
                 sheet("/notes/{id}", Access.CREW, new NotePage()),
+                form("/notes/{id}/edit", Access.CREW, new NoteEditPage()),
                 sheet("/search", Access.HELPER, new SearchPage()),
                 sheet("/crew", Access.CREW, new CrewPage()),
                 form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),

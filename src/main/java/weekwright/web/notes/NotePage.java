@@ -30,6 +30,7 @@ public final class NotePage implements Page {
      * @param earlier id of the note before it, empty for the first
      */
     public record View(
+            String id,
             String title,
             LocalDate date,
             String by,
@@ -65,6 +66,7 @@ public final class NotePage implements Page {
                     .toList();
             int place = all.indexOf(note);
             return new View(
+                    note.id().value(),
                     note.title(),
                     note.date(),
                     note.author()

@@ -1,0 +1,57 @@
+package weekwright.web.notes;
+
+import java.util.Optional;
+import weekwright.build.Shown;
+import weekwright.db.Stored;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.notes.RemoveNote;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.NotFound;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+
+/** Changes a build note, or removes it. */
+public final class NoteEditPage implements Page {
+    /** @param html what is typed, as a page; safe to stand in this one */
+    public record View(Form form, NoteFields.Lists lists, String html, String id, String title) {}
+
+    @Override
+    public View show(Request request) {
+        Stored<Note> note = note(request);
+        Form form = NoteFields.filled(request, note);
+        return request.read(read -> new View(
+                form,
+                NoteFields.lists(request, read, form),
+                NoteFields.page(form),
+                note.value().id().value(),
+                note.value().title()));
+    }
+
+    private static Stored<Note> note(Request request) {
+        return request.read(read -> NoteStore.TABLE.find(read, request.id("id")))
+                .orElseThrow(() -> new NotFound("There is no note " + request.part("id") + "."));
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        Stored<Note> note = note(request);
+        if (form.act().equals("remove")) {
+            form.ignoringFields();
+            return request.save(write -> {
+                int photos = RemoveNote.remove(write, new Shown(note.row(), form.version()), note.value());
+                String with = photos == 0
+                        ? ""
+                        : " with " + Formats.count(photos, "picture") + "; the files stay in the folder photos";
+                return Saved.to("/notes").saying("\"" + note.value().title() + "\" is removed" + with + ".");
+            });
+        }
+        Optional<Answer> unsaved = NoteFields.unsaved(form);
+        return unsaved.isPresent() ? unsaved.get() : NoteFields.change(request, note);
+    }
+}

@@ -1,0 +1,79 @@
+package weekwright.web.notes;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class NoteEditPageTest {
+    private static final ServerFixture SERVER = ServerFixture.small();
+
+    @AfterAll
+    static void close() {
+        SERVER.close();
+    }
+
+    @BeforeAll
+    static void writeOne() {
+        keep("Sill stones", "Two of *nine* lie.");
+    }
+
+    /** The address of a new note. */
+    private static String keep(String title, String text) {
+        Visitor ilse = SERVER.as("ilse");
+        return ilse.form(ilse.get("/notes/new"))
+                .with("title", title)
+                .with("date", "2026-11-09")
+                .with("text", text)
+                .with("task.0", "weir.2")
+                .send()
+                .to();
+    }
+
+    @Test
+    void a_note_is_changed_and_taken_back() {
+        String note = keep("Mortar", "Too wet.");
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply page = ilse.get(note + "/edit");
+        assertThat(ilse.form(page).value("title")).isEqualTo("Mortar");
+        assertThat(ilse.form(page).value("task.0")).isEqualTo("weir.2");
+        Visitor.Reply refused = ilse.form(page).with("title", "").send();
+        assertThat(refused.troubles()).containsExactly("is missing; write what it is about");
+        Visitor.Reply saved = ilse.follow(
+                ilse.form(refused).with("title", "Mortar, again").with("task.0", "").send());
+        assertThat(saved.page().select("article h1").text()).isEqualTo("Mortar, again");
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("The note is changed.");
+        assertThat(saved.page().select("aside li").eachText()).isEmpty();
+        ilse.form(saved, ".flash form").send();
+        assertThat(ilse.get(note).page().select("article h1").text()).isEqualTo("Mortar");
+    }
+
+    @Test
+    void two_who_write_the_same_note_see_both_texts() {
+        String note = keep("Frost", "No lime.");
+        Visitor ilse = SERVER.as("ilse");
+        Visitor bram = SERVER.as("bram");
+        Visitor.Form hers = ilse.form(ilse.get(note + "/edit"));
+        bram.form(bram.get(note + "/edit")).with("text", "Lime under straw.").send();
+        Visitor.Reply both = hers.with("text", "No lime, no mortar.").send();
+        assertThat(both.status()).isEqualTo(409);
+        assertThat(both.page().select("tbody tr").eachText())
+                .containsExactly("Text No lime. No lime, no mortar. Lime under straw.");
+        Visitor.Reply saved = ilse.follow(ilse.form(both).send());
+        assertThat(saved.page().select("article > p").eachText()).contains("No lime, no mortar.");
+    }
+
+    @Test
+    void a_note_is_removed_and_comes_back() {
+        String note = keep("Not wanted", "A slip.");
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply gone = ilse.follow(ilse.form(ilse.get(note + "/edit")).press("remove"));
+        assertThat(gone.page().select(".flash p").text()).isEqualTo("\"Not wanted\" is removed.");
+        assertThat(ilse.get(note).status()).isEqualTo(404);
+        ilse.form(gone, ".flash form").send();
+        assertThat(ilse.get(note).page().select("article h1").text()).isEqualTo("Not wanted");
+    }
+}
