@@ -76,8 +76,8 @@ final class NoteFields {
 
     private static boolean named(Form form, Id task) {
         return form.values().entrySet().stream()
-                .anyMatch(field -> field.getKey().startsWith("task.")
-                        && field.getValue().contains(task.value()));
+                .anyMatch(field ->
+                        field.getKey().startsWith("task.") && field.getValue().contains(task.value()));
     }
 
     /** The form of a note that stands, each of its tasks in a row and an empty row after them. */
@@ -129,13 +129,12 @@ final class NoteFields {
     static Answer change(Request request, Stored<Note> old) throws Exception {
         FormReader form = request.form();
         Words tasks = tasks(form);
-        Optional<Note> edited =
-                form.edited(old.value(), COLUMNS).map(note -> Shape.of(Note.class).with(note, "tasks", tasks));
+        Optional<Note> edited = form.edited(old.value(), COLUMNS)
+                .map(note -> Shape.of(Note.class).with(note, "tasks", tasks));
         return request.save(write -> {
             SaveNote.Saved kept =
                     SaveNote.save(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow());
-            return Saved.to("/notes/" + old.value().id())
-                    .saying("The note is changed." + Remarks.said(kept.remarks()));
+            return Saved.to("/notes/" + old.value().id()).saying("The note is changed." + Remarks.said(kept.remarks()));
         });
     }
 

@@ -17,7 +17,8 @@ public final class NotesNewPage implements Page {
     public View show(Request request) {
         Map<String, String> proposed = new LinkedHashMap<>();
         proposed.put("date", request.today().toString());
-        proposed.put("author", request.person().map(person -> person.id().value()).orElse(""));
+        proposed.put(
+                "author", request.person().map(person -> person.id().value()).orElse(""));
         proposed.put("visible", "crew");
         Form form = request.form("", proposed);
         return request.read(read -> new View(form, NoteFields.lists(request, read, form), NoteFields.page(form)));

@@ -42,8 +42,10 @@ class NoteEditPageTest {
         assertThat(ilse.form(page).value("task.0")).isEqualTo("weir.2");
         Visitor.Reply refused = ilse.form(page).with("title", "").send();
         assertThat(refused.troubles()).containsExactly("is missing; write what it is about");
-        Visitor.Reply saved = ilse.follow(
-                ilse.form(refused).with("title", "Mortar, again").with("task.0", "").send());
+        Visitor.Reply saved = ilse.follow(ilse.form(refused)
+                .with("title", "Mortar, again")
+                .with("task.0", "")
+                .send());
         assertThat(saved.page().select("article h1").text()).isEqualTo("Mortar, again");
         assertThat(saved.page().select(".flash p").text()).isEqualTo("The note is changed.");
         assertThat(saved.page().select("aside li").eachText()).isEmpty();

@@ -75,8 +75,9 @@ class NotesNewPageTest {
     @Test
     void the_page_view_alone_comes_as_a_part_of_a_page() {
         Visitor ilse = SERVER.as("ilse");
-        Visitor.Reply part =
-                ilse.form(ilse.get("/notes/new")).with("text", "# Sill\n\nLaid.").press("page");
+        Visitor.Reply part = ilse.form(ilse.get("/notes/new"))
+                .with("text", "# Sill\n\nLaid.")
+                .press("page");
         assertThat(part.status()).isEqualTo(200);
         assertThat(part.header("content-type")).isEqualTo("text/html;charset=utf-8");
         assertThat(part.body().strip()).isEqualTo("<h2>Sill</h2>\n<p>Laid.</p>");
@@ -105,8 +106,7 @@ class NotesNewPageTest {
                 .with("text", text)
                 .send());
         assertThat(saved.page().select("article h1").text()).isEqualTo("טחנת מים 🪵");
-        assertThat(saved.page().select("article p").last().wholeText())
-                .isEqualTo("שלום, טחנה 🪵 and 👩🏽‍🔧 work on.");
+        assertThat(saved.page().select("article p").last().wholeText()).isEqualTo("שלום, טחנה 🪵 and 👩🏽‍🔧 work on.");
         assertThat(saved.page().select("article").attr("dir")).isEqualTo("auto");
     }
 
@@ -117,13 +117,15 @@ class NotesNewPageTest {
                 .with("title", "Long")
                 .with("text", "x".repeat(200_001))
                 .send();
-        assertThat(refused.troubles()).containsExactly("\"" + "x".repeat(59) + "…\" is too long; write at most 200000 letters");
+        assertThat(refused.troubles())
+                .containsExactly("\"" + "x".repeat(59) + "…\" is too long; write at most 200000 letters");
         Visitor.Reply large = ilse.form(ilse.get("/notes/new"))
                 .with("title", "Long")
                 .with("text", "x".repeat(10_000_000))
                 .send();
         assertThat(large.status()).isEqualTo(413);
         assertThat(large.text())
-                .isEqualTo("Too much at once What was sent is too large. Nothing of it was saved. Send at most 1 MB of text.");
+                .isEqualTo(
+                        "Too much at once What was sent is too large. Nothing of it was saved. Send at most 1 MB of text.");
     }
 }
