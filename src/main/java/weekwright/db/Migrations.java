@@ -22,7 +22,8 @@ final class Migrations {
             "0002_start_codes.sql",
             "0003_search.sql",
             "0004_change_by_thing.sql",
-            "0005_running_clock.sql");
+            "0005_running_clock.sql",
+            "0006_skipped_slots.sql");
 
     private Migrations() {}
 

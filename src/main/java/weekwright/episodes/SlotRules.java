@@ -54,14 +54,49 @@ public final class SlotRules {
             }
         }
         tells(rows.tells(), build.tasks().by(Task::id), problems);
+        skipped(rows.skipped(), settings, problems);
+    }
+
+    private static void skipped(Rows<SkippedSlot> skipped, Settings settings, Problems problems) {
+        skipped.twice(
+                slot -> Optional.of(slot.date()),
+                (later, first) -> skipped.fault(
+                        problems,
+                        later,
+                        "date",
+                        skipped.get(later).date().toString(),
+                        "stands in " + skipped.place(first, "another row") + " already",
+                        "keep one of the two"));
+        for (int i = 0; i < skipped.size(); i++) {
+            LocalDate date = skipped.get(i).date();
+            if (!settings.skip().contains(date)) {
+                skipped.remark(
+                        problems,
+                        i,
+                        "date",
+                        date.toString(),
+                        "is not among the slots that publishing skips",
+                        "add it to skip, or take the row out");
+            }
+        }
     }
 
     /** Whether episodes come out on a date at all: the weekday, every so many weeks from the first, less those skipped. */
     public static boolean isSlot(LocalDate date, Settings settings) {
+        return isRegular(date, settings) && !settings.skip().contains(date);
+    }
+
+    /** As {@link #isSlot}, those skipped among them. */
+    public static boolean isRegular(LocalDate date, Settings settings) {
         long days = ChronoUnit.DAYS.between(settings.firstSlot(), date);
-        return days >= 0
-                && days % (7L * settings.everyWeeks()) == 0
-                && !settings.skip().contains(date);
+        return days >= 0 && days % (7L * settings.everyWeeks()) == 0;
+    }
+
+    /** The first regular slot on or after a day, skipped or not. */
+    public static LocalDate next(LocalDate day, Settings settings) {
+        long apart = 7L * settings.everyWeeks();
+        long days = Math.max(0, ChronoUnit.DAYS.between(settings.firstSlot(), day));
+        return settings.firstSlot().plusDays((days + apart - 1) / apart * apart);
     }
 
     private static void slot(Rows<Episode> episodes, int index, Settings settings, LocalDate today, Problems problems) {

@@ -1,5 +1,6 @@
 package weekwright.forecast;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -23,6 +24,7 @@ import weekwright.base.Money;
  * @param stages in the order of the file
  * @param tasks all tasks not dropped, in the order of the file (rule 106)
  * @param episodes those not yet published, in the order of the file
+ * @param everySlot the slots that were looked at, first to last; empty in a forecast read back
  * @param storyBank by week
  * @param weeksInHand coming slots in a row that can be filled if nothing more is filmed
  * @param orders material lines that are still to be ordered, by order-by day
@@ -38,6 +40,7 @@ public record Forecast(
         List<Task> tasks,
         List<Episode> episodes,
         Slots slots,
+        @JsonIgnore List<SlotChance> everySlot,
         List<BankWeek> storyBank,
         int weeksInHand,
         List<Order> orders,
@@ -47,6 +50,7 @@ public record Forecast(
         stages = List.copyOf(stages);
         tasks = List.copyOf(tasks);
         episodes = List.copyOf(episodes);
+        everySlot = everySlot == null ? List.of() : List.copyOf(everySlot);
         storyBank = List.copyOf(storyBank);
         orders = List.copyOf(orders);
     }
@@ -64,6 +68,14 @@ public record Forecast(
     /** The episode of an id. */
     public Optional<Episode> episode(String id) {
         return episodes.stream().filter(episode -> episode.id().equals(id)).findFirst();
+    }
+
+    /** The chance that nothing comes out on a slot; empty where it was not looked at. */
+    public Optional<Double> emptyChance(LocalDate slot) {
+        return everySlot.stream()
+                .filter(one -> one.date().equals(slot))
+                .map(SlotChance::empty)
+                .findFirst();
     }
 
     /** The order of a material line. */
@@ -185,6 +197,9 @@ public record Forecast(
 
     /** The first twelve slots after the as-of day: how many stay empty in the mean, and the chance that none does. */
     public record Slots(double expectedEmpty12, double noneEmpty12) {}
+
+    /** A slot and the chance that nothing comes out on it. */
+    public record SlotChance(LocalDate date, double empty) {}
 
     /** Finished minutes that filmed, untold work can give, on the evening of that Sunday. */
     public record BankWeek(LocalDate week, double p10, double p50, double p90) {}

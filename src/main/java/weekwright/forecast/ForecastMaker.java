@@ -53,7 +53,8 @@ final class ForecastMaker {
                 stages(),
                 tasks(),
                 episodes(),
-                slots(),
+                slots(inputs, outcome),
+                everySlot(outcome),
                 bank(),
                 WeeksInHand.of(inputs, outcome.slots),
                 orders.list(),
@@ -234,7 +235,7 @@ final class ForecastMaker {
     }
 
     /** Rule 75: the next twelve are the first twelve slots after the as-of day. */
-    private Forecast.Slots slots() {
+    static Forecast.Slots slots(Inputs inputs, Outcome outcome) {
         List<Integer> indices = new ArrayList<>();
         for (int i = 0; i < outcome.slots.length && indices.size() < 12; i++) {
             if (outcome.slots[i] > inputs.asOf()) {
@@ -252,6 +253,19 @@ final class ForecastMaker {
             none += here == 0 ? 1 : 0;
         }
         return new Forecast.Slots((double) empty / outcome.trials, (double) none / outcome.trials);
+    }
+
+    /** The chance of each slot to stay empty. */
+    static List<Forecast.SlotChance> everySlot(Outcome outcome) {
+        List<Forecast.SlotChance> chances = new ArrayList<>();
+        for (int i = 0; i < outcome.slots.length; i++) {
+            int empty = 0;
+            for (byte what : outcome.slot[i]) {
+                empty += what == Outcome.Slot.EMPTY.ordinal() ? 1 : 0;
+            }
+            chances.add(new Forecast.SlotChance(day(outcome.slots[i]), (double) empty / outcome.trials));
+        }
+        return chances;
     }
 
     private List<Forecast.BankWeek> bank() {

@@ -71,8 +71,12 @@ public final class ForecastRun {
 
         /** As {@link ForecastRun#run}. */
         public Made run(int trials, int threads, Progress progress) {
-            Outcome outcome = Simulation.run(setup, plan, trials, seed, threads, progress);
-            return new Made(basis, plan, ForecastMaker.of(basis, outcome, seed));
+            return new Made(basis, plan, ForecastMaker.of(basis, outcome(trials, threads, progress), seed));
+        }
+
+        /** The futures themselves. */
+        Outcome outcome(int trials, int threads, Progress progress) {
+            return Simulation.run(setup, plan, trials, seed, threads, progress);
         }
     }
 }

@@ -25,6 +25,7 @@ import weekwright.db.Table;
 import weekwright.episodes.ClipStore;
 import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.ShotStore;
+import weekwright.episodes.SkippedSlotStore;
 import weekwright.episodes.TellStore;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.MaterialStore;
@@ -112,6 +113,12 @@ public final class Things {
                 "clips",
                 Kind.EPISODES,
                 (names, clip) -> (clip.card() + " " + clip.clip()).strip() + ", " + Said.day(clip.date()));
+        add(
+                SkippedSlotStore.TABLE,
+                "skipped slot",
+                "skipped slots",
+                Kind.EPISODES,
+                (names, slot) -> Said.day(slot.date()));
         add(
                 LedgerEntryStore.TABLE,
                 "ledger entry",

@@ -3,6 +3,7 @@ package weekwright.web;
 import java.util.List;
 import java.util.Optional;
 import weekwright.App;
+import weekwright.forecast.SlotFutures;
 import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
 import weekwright.web.account.AccountPassphrasePage;
@@ -58,8 +59,11 @@ import weekwright.web.episodes.EpisodePage;
 import weekwright.web.episodes.EpisodeRemovePage;
 import weekwright.web.episodes.EpisodeShotEditPage;
 import weekwright.web.episodes.EpisodeShotsNewPage;
+import weekwright.web.episodes.EpisodeSlotPage;
 import weekwright.web.episodes.EpisodesNewPage;
 import weekwright.web.episodes.EpisodesPage;
+import weekwright.web.episodes.EpisodesSlotPage;
+import weekwright.web.episodes.EpisodesSlotsPage;
 import weekwright.web.funds.FundsBalancePage;
 import weekwright.web.funds.FundsCostsNewPage;
 import weekwright.web.funds.FundsEntriesNewPage;
@@ -127,6 +131,7 @@ public final class Routes {
     /** @param app over any folder, an empty one too */
     public Routes(App app) {
         NewProject start = new NewProject(app.folder(), app::create);
+        SlotFutures futures = new SlotFutures();
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
                 form("/account/log-in", Access.PUBLIC, new AccountLogInPage(app.entrance())),
@@ -170,7 +175,10 @@ public final class Routes {
                 form("/build/equipment/{id}/edit", Access.CREW, new BuildEquipmentEditPage()),
                 form("/episodes", Access.CREW, new EpisodesPage()),
                 form("/episodes/new", Access.CREW, new EpisodesNewPage()),
+                sheet("/episodes/slots", Access.CREW, new EpisodesSlotsPage()),
+                form("/episodes/slots/{day}", Access.CREW, new EpisodesSlotPage()),
                 form("/episodes/{id}", Access.CREW, new EpisodePage()),
+                form("/episodes/{id}/slot", Access.CREW, new EpisodeSlotPage(futures)),
                 form("/episodes/{id}/edit", Access.CREW, new EpisodeEditPage()),
                 form("/episodes/{id}/remove", Access.CREW, new EpisodeRemovePage()),
                 form("/episodes/{id}/shots/new", Access.CREW, new EpisodeShotsNewPage()),

@@ -240,6 +240,7 @@ public final class PlainProject {
                 "clips.csv",
                 "id,date,card,clip,task,minutes,size,who,rating,remarks",
                 "c1,2026-11-02,A,0007,deck.1,3.5,,ben,4,");
+        file("skipped.csv", "date,reason", "2026-12-25,Christmas");
         file(
                 "incidents.csv",
                 "id,date,who,what,hurt,near_miss,changed",

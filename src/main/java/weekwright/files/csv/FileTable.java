@@ -28,6 +28,7 @@ import weekwright.episodes.ClipStore;
 import weekwright.episodes.EpisodeRules;
 import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.ShotStore;
+import weekwright.episodes.SkippedSlotStore;
 import weekwright.episodes.TellStore;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.LedgerRules;
@@ -80,6 +81,7 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             free("tells.csv", TellStore.TABLE),
             of("shots.csv", ShotStore.TABLE, EpisodeRules::check),
             free("clips.csv", ClipStore.TABLE),
+            free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
             of("cautions.csv", CautionStore.TABLE, CrewRules::check));
 

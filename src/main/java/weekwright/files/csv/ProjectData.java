@@ -24,6 +24,7 @@ import weekwright.db.Read;
 import weekwright.db.Table;
 import weekwright.episodes.EpisodeRows;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.SkippedSlotStore;
 import weekwright.episodes.TellStore;
 import weekwright.forecast.Source;
 import weekwright.funds.FundsRows;
@@ -92,7 +93,7 @@ public record ProjectData(Settings settings, Map<String, Rows<?>> rows, Path sou
     }
 
     static EpisodeRows episodes(Map<String, Rows<?>> rows) {
-        return new EpisodeRows(rows(rows, EpisodeStore.TABLE), rows(rows, TellStore.TABLE));
+        return new EpisodeRows(rows(rows, EpisodeStore.TABLE), rows(rows, TellStore.TABLE), rows(rows, SkippedSlotStore.TABLE));
     }
 
     static FundsRows funds(Map<String, Rows<?>> rows) {

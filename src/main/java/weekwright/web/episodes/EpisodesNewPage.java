@@ -1,5 +1,7 @@
 package weekwright.web.episodes;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.db.Stored;
@@ -23,7 +25,10 @@ public final class EpisodesNewPage implements Page {
                             .find(read, new Id(request.query("like")))
                             .map(Stored::value)
                     : Optional.empty();
-            Form form = request.form("", EpisodeFields.proposed(read, request.settings(), request.today(), like));
+            Map<String, String> texts =
+                    new LinkedHashMap<>(EpisodeFields.proposed(read, request.settings(), request.today(), like));
+            SlotDays.parse(request, request.query("slot")).ifPresent(slot -> texts.put("slot", slot.toString()));
+            Form form = request.form("", texts);
             return new View(
                     form,
                     EpisodeFields.lists(request, read, form),

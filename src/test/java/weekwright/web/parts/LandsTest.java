@@ -23,6 +23,7 @@ class LandsTest {
             List.of(),
             null,
             List.of(),
+            List.of(),
             0,
             List.of(),
             null));
