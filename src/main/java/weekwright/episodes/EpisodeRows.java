@@ -8,6 +8,9 @@ public record EpisodeRows(Rows<Episode> episodes, Rows<Tell> tells, Rows<Skipped
 
     /** The rows as the store has them. */
     public static EpisodeRows of(Read read) {
-        return new EpisodeRows(Rows.of(EpisodeStore.TABLE.values(read)), Rows.of(TellStore.TABLE.values(read)), Rows.of(SkippedSlotStore.TABLE.values(read)));
+        return new EpisodeRows(
+                Rows.of(EpisodeStore.TABLE.values(read)),
+                Rows.of(TellStore.TABLE.values(read)),
+                Rows.of(SkippedSlotStore.TABLE.values(read)));
     }
 }

@@ -44,7 +44,8 @@ public final class MoveEpisode {
                         "slot",
                         Said.day(to),
                         "is the slot of \"" + other.value().title() + "\" already",
-                        other.value().published().isPresent() || episode.value().slot().isEmpty()
+                        other.value().published().isPresent()
+                                        || episode.value().slot().isEmpty()
                                 ? "choose another"
                                 : "swap the two, or move that one first"));
         Faults.refuse(problems);

@@ -61,7 +61,11 @@ public final class SkipSlot {
         }
         past(slot, today, problems);
         Faults.refuse(problems);
-        set(write, days(settings).stream().filter(day -> !day.equals(slot.toString())).toList());
+        set(
+                write,
+                days(settings).stream()
+                        .filter(day -> !day.equals(slot.toString()))
+                        .toList());
         Optional<Stored<SkippedSlot>> why = SkippedSlotStore.of(write, slot);
         if (why.isPresent()) {
             SkippedSlotStore.TABLE.delete(write, why.get().row(), why.get().version());
@@ -77,8 +81,8 @@ public final class SkipSlot {
     /** The episode not yet published whose slot a day is. */
     static Optional<Stored<Episode>> own(Read read, LocalDate slot) {
         return EpisodeStore.TABLE.list(read).stream()
-                .filter(one -> one.value().published().isEmpty()
-                        && one.value().slot().equals(Optional.of(slot)))
+                .filter(one ->
+                        one.value().published().isEmpty() && one.value().slot().equals(Optional.of(slot)))
                 .findFirst();
     }
 

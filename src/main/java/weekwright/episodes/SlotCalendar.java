@@ -43,7 +43,9 @@ public final class SlotCalendar {
         Map<LocalDate, String> reasons = SkippedSlotStore.TABLE.values(read).stream()
                 .collect(Collectors.toMap(SkippedSlot::date, SkippedSlot::reason));
         List<Slot> slots = new ArrayList<>();
-        for (LocalDate day = SlotRules.next(first, settings); !day.isAfter(last); day = day.plusWeeks(settings.everyWeeks())) {
+        for (LocalDate day = SlotRules.next(first, settings);
+                !day.isAfter(last);
+                day = day.plusWeeks(settings.everyWeeks())) {
             LocalDate slot = day;
             boolean published = all.stream().anyMatch(one -> one.published().equals(Optional.of(slot)));
             Optional<Episode> planned = planned(all, slot);
@@ -55,7 +57,9 @@ public final class SlotCalendar {
         }
         for (Episode one : all) {
             if (one.published().isEmpty()
-                    && one.slot().filter(day -> !day.isBefore(first) && !day.isAfter(last)).isPresent()
+                    && one.slot()
+                            .filter(day -> !day.isBefore(first) && !day.isAfter(last))
+                            .isPresent()
                     && !SlotRules.isRegular(one.slot().get(), settings)) {
                 slots.add(new Slot(one.slot().get(), Optional.of(one), Optional.empty(), false));
             }

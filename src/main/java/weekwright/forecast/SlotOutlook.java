@@ -45,7 +45,8 @@ public record SlotOutlook(
                     LocalDate.ofEpochDay(outcome.weeks[w]),
                     Math.round(Arrays.stream(outcome.unspent[w]).average().orElse(0)));
         }
-        return new SlotOutlook(ready, empty, ForecastMaker.slots(inputs, outcome).expectedEmpty12(), cash);
+        return new SlotOutlook(
+                ready, empty, ForecastMaker.slots(inputs, outcome).expectedEmpty12(), cash);
     }
 
     /** The chance of a slot to stay empty; empty where it was not looked at. */

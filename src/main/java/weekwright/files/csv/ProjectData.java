@@ -93,7 +93,8 @@ public record ProjectData(Settings settings, Map<String, Rows<?>> rows, Path sou
     }
 
     static EpisodeRows episodes(Map<String, Rows<?>> rows) {
-        return new EpisodeRows(rows(rows, EpisodeStore.TABLE), rows(rows, TellStore.TABLE), rows(rows, SkippedSlotStore.TABLE));
+        return new EpisodeRows(
+                rows(rows, EpisodeStore.TABLE), rows(rows, TellStore.TABLE), rows(rows, SkippedSlotStore.TABLE));
     }
 
     static FundsRows funds(Map<String, Rows<?>> rows) {

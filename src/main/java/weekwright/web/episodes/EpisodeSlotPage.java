@@ -65,14 +65,16 @@ public final class EpisodeSlotPage implements Page {
                 typed.errors());
         Optional<LocalDate> to = SlotDays.parse(request, form.value("slot"));
         Optional<Stored<Episode>> other = to.flatMap(slot -> request.read(read -> other(read, stored, slot)));
-        Optional<MoveEpisode.Changes> changes = to.flatMap(slot -> request.read(read -> changes(read, stored, slot, request.today())));
+        Optional<MoveEpisode.Changes> changes =
+                to.flatMap(slot -> request.read(read -> changes(read, stored, slot, request.today())));
         Optional<SlotFutures.Compared> compared = changes.map(all -> futures.compare(
                 request.db(), request.today(), Outlook.shown(request), read -> List.of(plan(read, all))));
         return new View(
                 form,
                 stored.value().id().value(),
                 stored.value().title(),
-                stored.value().slot()
+                stored.value()
+                        .slot()
                         .map(day -> "It is planned for " + SlotDays.day(day, formats) + ".")
                         .orElse("It has no slot yet."),
                 slots(request, stored, formats),
@@ -114,8 +116,8 @@ public final class EpisodeSlotPage implements Page {
 
     private static List<Form.Choice> slots(Request request, Stored<Episode> stored, Formats formats) {
         List<Form.Choice> choices = new ArrayList<>();
-        for (SlotCalendar.Slot slot :
-                request.read(read -> SlotCalendar.of(read, request.today(), request.today().plusYears(1)))) {
+        for (SlotCalendar.Slot slot : request.read(
+                read -> SlotCalendar.of(read, request.today(), request.today().plusYears(1)))) {
             boolean own = slot.episode()
                     .map(one -> one.id().folded().equals(stored.value().id().folded()))
                     .orElse(false);
@@ -123,7 +125,9 @@ public final class EpisodeSlotPage implements Page {
                 choices.add(new Form.Choice(
                         slot.day().toString(),
                         SlotDays.day(slot.day(), formats)
-                                + slot.episode().map(one -> ", now “" + one.title() + "”").orElse(", free")));
+                                + slot.episode()
+                                        .map(one -> ", now “" + one.title() + "”")
+                                        .orElse(", free")));
             }
         }
         return choices;
@@ -146,7 +150,8 @@ public final class EpisodeSlotPage implements Page {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return request.save(write -> {
             LocalDate slot = to.orElseThrow();
-            String other = other(write, stored, slot).map(one -> one.value().title()).orElse("");
+            String other =
+                    other(write, stored, slot).map(one -> one.value().title()).orElse("");
             if (form.act().equals("swap")) {
                 MoveEpisode.swap(write, shown, slot, request.today());
             } else {
@@ -156,7 +161,8 @@ public final class EpisodeSlotPage implements Page {
                     .saying("“" + stored.value().title() + "” is on " + formats.dateLong(slot) + " now"
                             + (form.act().equals("swap")
                                     ? ", “" + other + "” on "
-                                            + formats.dateLong(stored.value().slot().orElseThrow())
+                                            + formats.dateLong(
+                                                    stored.value().slot().orElseThrow())
                                     : "")
                             + ".");
         });

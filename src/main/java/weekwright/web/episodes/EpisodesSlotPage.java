@@ -67,7 +67,8 @@ public final class EpisodesSlotPage implements Page {
                     slot.episode().map(Episode::title).orElse(""),
                     fillers.bank()
                             .map(minutes -> "The story bank holds about " + Formats.count(minutes, "minute")
-                                    + " by then, and an episode from it takes " + settings.targetMinutes().text()
+                                    + " by then, and an episode from it takes "
+                                    + settings.targetMinutes().text()
                                     + ". The forecast counts on it by itself.")
                             .orElse(""),
                     planned ? List.of() : fillers.standbys(),

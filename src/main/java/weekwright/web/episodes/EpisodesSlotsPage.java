@@ -88,9 +88,11 @@ public final class EpisodesSlotsPage implements Page {
                 : forecast.flatMap(f -> f.episode(e.id().value())).flatMap(Forecast.Episode::onTime));
         String said = slot.skipped()
                 .map(why -> why.isEmpty() ? "No reason is written down." : why)
-                .or(() -> episode.map(e -> Formats.sentence(EpisodeSteps.of(read, e).words(formats)) + "."
-                        + (slot.regular() ? "" : " This is no day on which episodes come out.")))
-                .orElseGet(() -> SlotFillers.of(read, settings, slot.day(), forecast, formats).brief());
+                .or(() -> episode.map(
+                        e -> Formats.sentence(EpisodeSteps.of(read, e).words(formats)) + "."
+                                + (slot.regular() ? "" : " This is no day on which episodes come out.")))
+                .orElseGet(() -> SlotFillers.of(read, settings, slot.day(), forecast, formats)
+                        .brief());
         boolean skipped = slot.skipped().isPresent() && episode.isEmpty();
         return new Line(
                 skipped ? "skipped" : episode.isPresent() ? "planned" : "open",
@@ -98,7 +100,9 @@ public final class EpisodesSlotsPage implements Page {
                 Formats.dayMonth(slot.day()),
                 slot.day().get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
                 episode.map(e -> e.id().value()).orElse(""),
-                episode.flatMap(Episode::number).map(n -> "no." + Formats.NBSP + n).orElse(""),
+                episode.flatMap(Episode::number)
+                        .map(n -> "no." + Formats.NBSP + n)
+                        .orElse(""),
                 episode.map(Episode::title).orElse(skipped ? "Skipped" : "Nothing planned"),
                 said,
                 ready.map(Chances::safety).orElse(""),
@@ -131,8 +135,8 @@ public final class EpisodesSlotsPage implements Page {
                 .toList();
         long all = open.size();
         long planned = open.stream().filter(slot -> slot.episode().isPresent()).count();
-        return Formats.sentence(Formats.number(planned)) + " of " + Formats.number(all) + " " + SlotDays.several(settings)
-                + " ahead " + (planned == 1 ? "has its episode" : "have their episode");
+        return Formats.sentence(Formats.number(planned)) + " of " + Formats.number(all) + " "
+                + SlotDays.several(settings) + " ahead " + (planned == 1 ? "has its episode" : "have their episode");
     }
 
     private static String lead(List<Line> lines, Optional<Forecast> forecast, Formats formats) {

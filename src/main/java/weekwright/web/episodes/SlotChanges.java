@@ -66,7 +66,8 @@ final class SlotChanges {
     }
 
     static String drawn(int futures) {
-        return "From " + Formats.grouped(futures) + " futures, each drawn twice with the same luck: once as planned, once as"
+        return "From " + Formats.grouped(futures)
+                + " futures, each drawn twice with the same luck: once as planned, once as"
                 + " changed. Few, so that you need not wait; the whole forecast is drawn once it is accepted.";
     }
 }

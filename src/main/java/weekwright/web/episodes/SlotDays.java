@@ -46,8 +46,8 @@ final class SlotDays {
         try {
             return text.isEmpty()
                     ? Optional.empty()
-                    : Optional.of(
-                            Codec.of(LocalDate.class).parse(text, request.settings().typed()));
+                    : Optional.of(Codec.of(LocalDate.class)
+                            .parse(text, request.settings().typed()));
         } catch (Refused refused) {
             return Optional.empty();
         }

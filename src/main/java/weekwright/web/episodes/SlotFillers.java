@@ -48,8 +48,7 @@ record SlotFillers(Optional<Long> bank, List<Filler> standbys, List<Filler> side
     }
 
     private static Optional<Long> bank(Settings settings, LocalDate slot, Optional<Forecast> forecast) {
-        return forecast
-                .flatMap(f -> f.storyBank().stream()
+        return forecast.flatMap(f -> f.storyBank().stream()
                         .filter(week -> week.week().isBefore(slot))
                         .reduce((first, second) -> second)
                         .or(() -> f.storyBank().stream().findFirst()))
@@ -81,7 +80,8 @@ record SlotFillers(Optional<Long> bank, List<Filler> standbys, List<Filler> side
                         && task.cameraOrDefault() != Task.Camera.ONCE
                         && !task.company().equals(Optional.of(Task.Company.BY)))
                 .filter(task -> UnmetLinks.of(read, task).isEmpty())
-                .sorted(java.util.Comparator.comparing((Task task) -> task.storyMinutes().get())
+                .sorted(java.util.Comparator.comparing(
+                                (Task task) -> task.storyMinutes().get())
                         .reversed())
                 .limit(MOST_SIDE)
                 .map(task -> new Filler(

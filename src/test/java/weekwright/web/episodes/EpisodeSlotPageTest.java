@@ -34,8 +34,9 @@ class EpisodeSlotPageTest {
             assertThat(look.page().select("tbody tr").get(0).select("td").eachText())
                     .containsExactly("for 4 December: almost no chance", "for 5 February 2027: almost certain");
             assertThat(look.page().select(".futures").text())
-                    .isEqualTo("From 400 futures, each drawn twice with the same luck: once as planned, once as changed. Few,"
-                            + " so that you need not wait; the whole forecast is drawn once it is accepted.");
+                    .isEqualTo(
+                            "From 400 futures, each drawn twice with the same luck: once as planned, once as changed. Few,"
+                                    + " so that you need not wait; the whole forecast is drawn once it is accepted.");
             assertThat(slot(server, "ep.12")).contains(LocalDate.of(2026, 12, 4));
             Visitor.Reply done = bram.follow(bram.form(look).press("move"));
             assertThat(done.page().select(".flash p").text())
@@ -69,8 +70,9 @@ class EpisodeSlotPageTest {
             Visitor.Reply taken = bram.form(page).with("slot", "2026-11-27").press("move");
             assertThat(taken.status()).isEqualTo(422);
             assertThat(taken.troubles())
-                    .containsExactly("\"27 November 2026\" is the slot of \"Sill stones\" already; swap the two, or move"
-                            + " that one first");
+                    .containsExactly(
+                            "\"27 November 2026\" is the slot of \"Sill stones\" already; swap the two, or move"
+                                    + " that one first");
             assertThat(bram.form(page).with("slot", "2026-11-13").press("move").troubles())
                     .containsExactly("\"13 November 2026\" is past; choose a slot from today on");
             assertThat(bram.form(page).with("slot", "2026-11-20").press("move").troubles())
@@ -83,8 +85,9 @@ class EpisodeSlotPageTest {
                     .with("reason", "Christmas")
                     .press("skip"));
             assertThat(bram.form(page).with("slot", "2026-12-25").press("move").troubles())
-                    .containsExactly("\"25 December 2026\" is skipped: Christmas; take the skipping back first, or choose"
-                            + " another");
+                    .containsExactly(
+                            "\"25 December 2026\" is skipped: Christmas; take the skipping back first, or choose"
+                                    + " another");
             assertThat(bram.form(page).with("slot", "2026-12-11").press("swap").troubles())
                     .containsExactly("\"11 December 2026\" has no episode to swap with; move this one there");
             assertThat(bram.form(page).without("slot").send().troubles()).hasSize(1);
@@ -100,7 +103,8 @@ class EpisodeSlotPageTest {
             assertThat(look.page().select("tbody tr").get(0).text())
                     .startsWith("“Why a weir” is ready in time no slot for 11 December: ");
             bram.follow(bram.form(look).press("move"));
-            Episode kept = OakMill.find(server.db(), EpisodeStore.TABLE, "ep.s1").value();
+            Episode kept =
+                    OakMill.find(server.db(), EpisodeStore.TABLE, "ep.s1").value();
             assertThat(kept.kindOrDefault()).isEqualTo(Episode.Kind.SIDE);
             assertThat(kept.slot()).contains(LocalDate.of(2026, 12, 11));
         }

@@ -14,7 +14,9 @@ class EpisodesSlotPageTest {
     private static final LocalDate CHRISTMAS = LocalDate.of(2026, 12, 25);
 
     private static Optional<String> reason(ServerFixture server) {
-        return server.db().read(read -> SkippedSlotStore.of(read, CHRISTMAS).map(row -> row.value().reason()));
+        return server.db()
+                .read(read -> SkippedSlotStore.of(read, CHRISTMAS)
+                        .map(row -> row.value().reason()));
     }
 
     private static boolean skipped(ServerFixture server) {
@@ -58,16 +60,24 @@ class EpisodesSlotPageTest {
                     bram.form(open).with("reason", "We are away").press("skip");
             assertThat(refused.status()).isEqualTo(422);
             assertThat(refused.troubles())
-                    .containsExactly("\"11 December 2026\" is the slot of \"Boards for the gate\"; move that one to another"
-                            + " slot first");
+                    .containsExactly(
+                            "\"11 December 2026\" is the slot of \"Boards for the gate\"; move that one to another"
+                                    + " slot first");
             Visitor.Reply long300 = bram.form(bram.get("/episodes/slots/2026-12-18"))
                     .with("reason", "x".repeat(301))
                     .press("skip");
-            assertThat(long300.troubles()).hasSize(1).first().asString().endsWith("is longer than 300 letters; write it shorter");
+            assertThat(long300.troubles())
+                    .hasSize(1)
+                    .first()
+                    .asString()
+                    .endsWith("is longer than 300 letters; write it shorter");
             assertThat(long300.page().select("#reason").val()).isEqualTo("x".repeat(301));
             Visitor.Reply twice = bram.get("/episodes/slots/2026-12-18");
             bram.follow(bram.form(twice).press("skip"));
-            assertThat(bram.form(twice).with("answer", "another-key-of-20-letters").press("skip").troubles())
+            assertThat(bram.form(twice)
+                            .with("answer", "another-key-of-20-letters")
+                            .press("skip")
+                            .troubles())
                     .containsExactly("\"18 December 2026\" is skipped already");
         }
     }
@@ -77,7 +87,9 @@ class EpisodesSlotPageTest {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor.Reply page = server.as("bram").get("/episodes/slots/2026-12-11");
             assertThat(page.page().select("h1").text()).isEqualTo("Friday 11 December");
-            assertThat(page.page().select("section[aria-labelledby=fill-head] li").eachText())
+            assertThat(page.page()
+                            .select("section[aria-labelledby=fill-head] li")
+                            .eachText())
                     .containsExactly(
                             "A standby: Why a weir, not begun. See what it does here",
                             "A side story: Set the sill stones can begin, about 10 min of story.",

@@ -86,7 +86,11 @@ class EpisodesSlotsPageTest {
             assertThat(page.page().select(".rung").get(1).select(".rung-what p").text())
                     .isEqualTo("0 of 1 shot. This is no day on which episodes come out.");
             everyWeeks(server, 4);
-            assertThat(server.as("bram").get("/episodes/slots").page().select(".lead").text())
+            assertThat(server.as("bram")
+                            .get("/episodes/slots")
+                            .page()
+                            .select(".lead")
+                            .text())
                     .endsWith("An episode comes out on a Friday every four weeks at 17:00.");
         }
     }
@@ -105,7 +109,9 @@ class EpisodesSlotsPageTest {
                 return null;
             });
             Visitor.Reply page = server.as("bram").get("/episodes/slots");
-            assertThat(page.page().select("section[aria-labelledby=late-head] .rung b").eachText())
+            assertThat(page.page()
+                            .select("section[aria-labelledby=late-head] .rung b")
+                            .eachText())
                     .containsExactly("13 Nov", "Boards for the gate");
         }
     }
