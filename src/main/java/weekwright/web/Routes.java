@@ -73,10 +73,12 @@ import weekwright.web.funds.FundsLevelEditPage;
 import weekwright.web.funds.FundsLevelsNewPage;
 import weekwright.web.funds.FundsLevelsPage;
 import weekwright.web.funds.FundsPage;
+import weekwright.web.funds.FundsReceiptsPage;
 import weekwright.web.funds.FundsRegularEditPage;
 import weekwright.web.funds.FundsRegularNewPage;
 import weekwright.web.funds.FundsRegularPage;
 import weekwright.web.funds.FundsSupportersPage;
+import weekwright.web.funds.Receipts;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
@@ -195,6 +197,7 @@ public final class Routes {
                 form("/funds/levels/new", Access.CREW, new FundsLevelsNewPage()),
                 form("/funds/levels/{id}/edit", Access.CREW, new FundsLevelEditPage()),
                 form("/funds/supporters", Access.CREW, new FundsSupportersPage()),
+                form("/funds/receipts", Access.CREW, new FundsReceiptsPage()),
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),
                 form("/notes/new", Access.CREW, new NotesNewPage()),
@@ -229,7 +232,8 @@ public final class Routes {
                 new Other("/newer", Access.HELPER, new Newer()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),
-                new Other("/photos/{file}", Access.CREW, new Photos()));
+                new Other("/photos/{file}", Access.CREW, new Photos()),
+                new Other("/receipts/{file}", Access.CREW, new Receipts()));
     }
 
     Routes(List<Line> pages, List<Other> others) {

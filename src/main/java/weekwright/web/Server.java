@@ -95,7 +95,7 @@ public final class Server implements AutoCloseable {
         config.http.defaultContentType = "text/plain; charset=utf-8";
         config.jetty.host = listening.host();
         config.jetty.port = listening.port();
-        config.jetty.multipartConfig.maxFileSize(25, SizeUnit.MB);
+        config.jetty.multipartConfig.maxFileSize(40, SizeUnit.MB);
         config.jetty.multipartConfig.maxTotalRequestSize(60, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         config.jetty.modifyServer(server -> {

@@ -1,5 +1,6 @@
 package weekwright.testkit;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URI;
 import java.net.URLEncoder;
@@ -102,6 +103,7 @@ public final class Visitor {
 
     /** A form as it stands on a page: what is sent is what a browser would send. */
     public final class Form {
+        private final List<Attached> files = new ArrayList<>();
         private final Map<String, List<String>> fields = new LinkedHashMap<>();
         private final String action;
 
@@ -109,6 +111,9 @@ public final class Visitor {
             action = form.attr("action").isEmpty() ? address.substring(origin.length()) : form.attr("action");
             for (Element field : form.select("input[name], textarea[name], select[name]")) {
                 String type = field.attr("type");
+                if (type.equals("file")) {
+                    continue;
+                }
                 if ((type.equals("checkbox") || type.equals("radio")) && !field.hasAttr("checked")
                         || type.equals("submit")
                         || field.hasAttr("disabled")) {
@@ -141,6 +146,13 @@ public final class Visitor {
             return this;
         }
 
+        /** Chooses a file for a box; several calls choose several. */
+        public Form attach(String name, String file, byte[] content) {
+            fields.remove(name);
+            files.add(new Attached(name, file, content));
+            return this;
+        }
+
         /** The body that is posted. */
         public String body() {
             return fields.entrySet().stream()
@@ -152,15 +164,41 @@ public final class Visitor {
             return send(action);
         }
 
+        private Reply sendParts(String to) {
+            String boundary = "----parts-of-a-form-7d9f0c";
+            ByteArrayOutputStream body = new ByteArrayOutputStream();
+            fields.forEach((name, values) -> values.forEach(value -> body.writeBytes(("--" + boundary
+                            + "\r\nContent-Disposition: form-data; name=\"" + name + "\"\r\n\r\n" + value + "\r\n")
+                    .getBytes(StandardCharsets.UTF_8))));
+            for (Attached part : files) {
+                body.writeBytes(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + part.name()
+                                + "\"; filename=\"" + part.file() + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                        .getBytes(StandardCharsets.UTF_8));
+                body.writeBytes(part.content());
+                body.writeBytes("\r\n".getBytes(StandardCharsets.UTF_8));
+            }
+            body.writeBytes(("--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+            return Visitor.this.send(
+                    request(to, "Content-Type", "multipart/form-data; boundary=" + boundary, "Origin", origin)
+                            .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                            .build());
+        }
+
         /** Presses the button of that act. */
         public Reply press(String act) {
             return with("do", act).send();
         }
 
         private Reply send(String to) {
+            if (!files.isEmpty()) {
+                return sendParts(to);
+            }
             return post(to, body(), "Content-Type", "application/x-www-form-urlencoded", "Origin", origin);
         }
     }
+
+    /** A file chosen in a form. */
+    private record Attached(String name, String file, byte[] content) {}
 
     /** A cookie kept; empty where there is none. */
     public String cookie(String name) {

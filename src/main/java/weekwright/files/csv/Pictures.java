@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import weekwright.base.FileKind;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rows;
@@ -86,17 +87,11 @@ public final class Pictures {
         }
     }
 
-    /** By its first bytes: JPEG FF D8 FF, PNG 89 50 4E 47, WebP RIFF....WEBP. */
     private static boolean isPicture(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
-            byte[] head = in.readNBytes(12);
-            if (head.length < 12) {
-                return false;
-            }
-            String text = new String(head, java.nio.charset.StandardCharsets.ISO_8859_1);
-            return text.startsWith("\u00ff\u00d8\u00ff")
-                    || text.startsWith("\u0089PNG")
-                    || text.startsWith("RIFF") && text.startsWith("WEBP", 8);
+            return FileKind.of(in.readNBytes(FileKind.HEAD))
+                    .filter(FileKind::isPicture)
+                    .isPresent();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

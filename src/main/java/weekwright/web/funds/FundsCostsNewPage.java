@@ -18,22 +18,30 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.ReceiptField;
 
 /** Enters a cost into the books. */
 public final class FundsCostsNewPage implements Page {
-    /** @param currency its mark */
+    /**
+     * @param currency its mark
+     * @param waiting the receipt that is typed in, empty for none
+     */
     public record View(
             Form form,
             List<Form.Choice> kinds,
             List<Form.Choice> stages,
             List<Form.Choice> tasks,
             String currency,
-            LocalDate today) {}
+            LocalDate today,
+            String waiting) {}
 
     @Override
     public View show(Request request) {
+        String waiting = request.query("receipt");
+        Form form = request.form(
+                "", Map.of("date", request.today().toString(), "kind", "other-cost", "waiting", waiting));
         return request.read(read -> new View(
-                request.form("", Map.of("date", request.today().toString(), "kind", "other-cost")),
+                form,
                 Choices.words(LedgerEntry.Kind.class, Map.of()).stream()
                         .filter(choice -> SpendMoney.KINDS.stream()
                                 .anyMatch(kind -> Codec.word(kind).equals(choice.value())))
@@ -41,7 +49,8 @@ public final class FundsCostsNewPage implements Page {
                 Choices.stages(read),
                 Choices.tasks(read, task -> task.isOpen()),
                 new Formats(request.settings().project().currency(), request.today()).currencyMark(),
-                request.today()));
+                request.today(),
+                form.value("waiting")));
     }
 
     @Override
@@ -56,12 +65,15 @@ public final class FundsCostsNewPage implements Page {
                         .orElse("0"));
         Optional<LedgerEntry> read = form.record(
                 LedgerEntry.class, fixed, "date", "kind", "account", "payee", "stage", "task", "once", "note");
-        return request.save(write -> {
-            LedgerEntry entry =
-                    Shape.of(LedgerEntry.class).with(read.orElseThrow(), "id", LedgerEntryStore.nextId(write));
+        ReceiptField receipt = ReceiptField.read(request, form);
+        return receipt.save(write -> {
+            Shape<LedgerEntry> shape = Shape.of(LedgerEntry.class);
+            LedgerEntry entry = shape.with(read.orElseThrow(), "id", LedgerEntryStore.nextId(write));
+            entry = shape.with(entry, "receipt", receipt.keep(""));
             SpendMoney.spend(write, entry, request.today());
             Formats formats = new Formats(request.settings().project().currency(), request.today());
-            return Saved.to("/funds")
+            boolean more = receipt.waited() && !ReceiptField.waiting(write, request).isEmpty();
+            return Saved.to(more ? "/funds/receipts" : "/funds")
                     .saying(formats.moneyExact(paid.orElseThrow().minor()) + " paid on "
                             + Formats.dayMonthLong(entry.date()) + " are in the books.");
         });

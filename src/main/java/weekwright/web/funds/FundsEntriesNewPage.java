@@ -13,7 +13,15 @@ public final class FundsEntriesNewPage implements Page {
     @Override
     public View show(Request request) {
         return request.read(read -> new View(
-                request.form("", Map.of("date", request.today().toString(), "way", "out")),
+                request.form(
+                        "",
+                        Map.of(
+                                "date",
+                                request.today().toString(),
+                                "way",
+                                "out",
+                                "waiting",
+                                request.query("receipt"))),
                 LedgerFields.lists(request, read)));
     }
 

@@ -22,6 +22,7 @@ import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Choices;
 import weekwright.web.parts.Remarks;
+import weekwright.web.parts.ReceiptField;
 
 /** The form of a row of the books, for adding one and for changing one. */
 final class LedgerFields {
@@ -93,8 +94,10 @@ final class LedgerFields {
         FormReader form = request.form();
         Optional<Money> amount = Flow.read(form);
         Optional<LedgerEntry> read = form.record(LedgerEntry.class, Map.of("id", "new", "amount", "0"), COLUMNS);
-        return request.save(write -> {
+        ReceiptField receipt = ReceiptField.read(request, form);
+        return receipt.save(write -> {
             LedgerEntry entry = SHAPE.with(read.orElseThrow(), "id", LedgerEntryStore.nextId(write));
+            entry = SHAPE.with(entry, "receipt", receipt.keep(""));
             SaveLedgerEntry.Saved kept = SaveLedgerEntry.save(
                     write, Optional.empty(), SHAPE.with(entry, "amount", amount.orElseThrow()), request.today());
             return Saved.to("/funds/ledger").saying("It is in the books." + Remarks.said(kept.remarks()));
@@ -105,11 +108,13 @@ final class LedgerFields {
         FormReader form = request.form();
         Optional<Money> amount = Flow.read(form);
         Optional<LedgerEntry> edited = form.edited(old.value(), COLUMNS);
-        return request.save(write -> {
+        ReceiptField receipt = ReceiptField.read(request, form);
+        return receipt.save(write -> {
+            LedgerEntry entry = SHAPE.with(edited.orElseThrow(), "receipt", receipt.keep(old.value().receipt()));
             SaveLedgerEntry.Saved kept = SaveLedgerEntry.save(
                     write,
                     Optional.of(new Shown(old.row(), form.version())),
-                    SHAPE.with(edited.orElseThrow(), "amount", amount.orElseThrow()),
+                    SHAPE.with(entry, "amount", amount.orElseThrow()),
                     request.today());
             return Saved.to("/funds/ledger").saying("The entry is changed." + Remarks.said(kept.remarks()));
         });

@@ -49,6 +49,7 @@ public final class Request {
     private Optional<List<CrewMember>> crew = Optional.empty();
     private Optional<FormReader> reader = Optional.empty();
     private Optional<Typed> refused = Optional.empty();
+    private final Map<String, List<String>> carried = new LinkedHashMap<>();
 
     /** A form as it was sent and not accepted. */
     record Typed(
@@ -276,6 +277,19 @@ public final class Request {
         return reader.get();
     }
 
+    /** Puts a text into a field of the form that is about to be shown as refused. */
+    public void carry(String name, String text) {
+        carried.put(name, List.of(text));
+    }
+
+    /** Files sent with a form under a name, in order; a box left empty sends none. */
+    public List<Upload> uploads(String name) {
+        return context.uploadedFiles(name).stream()
+                .filter(file -> !file.filename().isEmpty() || file.size() > 0)
+                .map(file -> new Upload(file.filename(), file.size(), file::content))
+                .toList();
+    }
+
     /**
      * Does what the form asks for as one transaction, at most once for its answer key: sent again, it gets the first
      * answer and nothing is done. Checks the form first.
@@ -348,7 +362,9 @@ public final class Request {
     }
 
     void refuse(Typed typed) {
-        refused = Optional.of(typed);
+        Map<String, List<String>> values = new LinkedHashMap<>(typed.values());
+        values.putAll(carried);
+        refused = Optional.of(new Typed(typed.act(), typed.version(), values, typed.errors(), typed.problems()));
     }
 
     String csrf() {

@@ -38,6 +38,7 @@ import weekwright.funds.SpendMoney;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.ReceiptField;
 
 /**
  * What was typed into the form of Log.
@@ -196,7 +197,7 @@ record LogForm(
     }
 
     /** Writes all of it as one act. Pieces, footage and note go with the first person's entry, so that none counts twice. */
-    Kept keep(Write write, Request request) throws Rejected, Stale {
+    Kept keep(Write write, Request request, ReceiptField receipt) throws Rejected, Stale {
         LocalDate today = request.today();
         List<Stored<HoursEntry>> entries = new ArrayList<>();
         List<Problem> remarks = new ArrayList<>();
@@ -238,7 +239,7 @@ record LogForm(
             }
         }
         if (cost.isPresent()) {
-            SpendMoney.spend(write, costEntry(write), today);
+            SpendMoney.spend(write, costEntry(write, receipt.keep("")), today);
         }
         Optional<Task> listed = found.isEmpty() ? Optional.empty() : Optional.of(list(write, stored, today));
         Optional<Task> again = after.equals("again")
@@ -257,7 +258,7 @@ record LogForm(
                 .toList();
     }
 
-    private LedgerEntry costEntry(Write write) {
+    private LedgerEntry costEntry(Write write, String receipt) {
         Map<String, String> texts = new java.util.HashMap<>();
         texts.put("id", LedgerEntryStore.nextId(write).value());
         texts.put("date", date.toString());
@@ -268,6 +269,7 @@ record LogForm(
                         .text(weekwright.build.SettingsStore.get(write).moneyDigits()));
         texts.put("kind", "other-cost");
         texts.put("payee", payee);
+        texts.put("receipt", receipt);
         task.ifPresent(id -> texts.put("task", id.value()));
         return LedgerEntryStore.TABLE
                 .shape()

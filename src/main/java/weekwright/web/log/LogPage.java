@@ -32,6 +32,7 @@ import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Choices;
 import weekwright.web.parts.Outlook;
+import weekwright.web.parts.ReceiptField;
 
 /** The day's hours, entered in seconds: who, what, how long, how it stands. */
 public final class LogPage implements Page {
@@ -135,16 +136,24 @@ public final class LogPage implements Page {
     // ---- hours
 
     private Answer log(Request request, FormReader form) throws Exception {
+        ReceiptField receipt = ReceiptField.read(request, form);
+        if (receipt.given() && form.text("cost").isEmpty()) {
+            form.fault("cost", "", "is missing", "write what the receipt tells, or keep it under Receipts");
+        }
+        return receipt.saving(() -> keep(request, form, receipt));
+    }
+
+    private Answer keep(Request request, FormReader form, ReceiptField receipt) throws Exception {
         String clock = form.text("clock");
         LogForm typed = LogForm.read(request, form);
-        if (typed.cost().isPresent() || !typed.payee().isEmpty()) {
+        if (typed.cost().isPresent() || !typed.payee().isEmpty() || receipt.given()) {
             request.crewOnly("Costs are entered by the crew. Nothing was saved; take the cost out and send it again.");
         }
         if (!typed.after().isEmpty()) {
             request.crewOnly("Whether a task is laid aside or done again is said by the crew. Nothing was saved.");
         }
         return request.save(write -> {
-            LogForm.Kept kept = typed.keep(write, request);
+            LogForm.Kept kept = typed.keep(write, request, receipt);
             LogClocks.saved(request, write, clock);
             return Saved.to("/log").saying(said(typed, kept, request));
         });
