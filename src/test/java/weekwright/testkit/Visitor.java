@@ -172,7 +172,8 @@ public final class Visitor {
                     .getBytes(StandardCharsets.UTF_8))));
             for (Attached part : files) {
                 body.writeBytes(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + part.name()
-                                + "\"; filename=\"" + part.file() + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
+                                + "\"; filename=\"" + part.file()
+                                + "\"\r\nContent-Type: application/octet-stream\r\n\r\n")
                         .getBytes(StandardCharsets.UTF_8));
                 body.writeBytes(part.content());
                 body.writeBytes("\r\n".getBytes(StandardCharsets.UTF_8));

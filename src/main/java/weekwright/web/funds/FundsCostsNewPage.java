@@ -38,8 +38,8 @@ public final class FundsCostsNewPage implements Page {
     @Override
     public View show(Request request) {
         String waiting = request.query("receipt");
-        Form form = request.form(
-                "", Map.of("date", request.today().toString(), "kind", "other-cost", "waiting", waiting));
+        Form form =
+                request.form("", Map.of("date", request.today().toString(), "kind", "other-cost", "waiting", waiting));
         return request.read(read -> new View(
                 form,
                 Choices.words(LedgerEntry.Kind.class, Map.of()).stream()
@@ -72,7 +72,8 @@ public final class FundsCostsNewPage implements Page {
             entry = shape.with(entry, "receipt", receipt.keep(""));
             SpendMoney.spend(write, entry, request.today());
             Formats formats = new Formats(request.settings().project().currency(), request.today());
-            boolean more = receipt.waited() && !ReceiptField.waiting(write, request).isEmpty();
+            boolean more =
+                    receipt.waited() && !ReceiptField.waiting(write, request).isEmpty();
             return Saved.to(more ? "/funds/receipts" : "/funds")
                     .saying(formats.moneyExact(paid.orElseThrow().minor()) + " paid on "
                             + Formats.dayMonthLong(entry.date()) + " are in the books.");

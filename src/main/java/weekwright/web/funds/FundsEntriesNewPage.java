@@ -15,13 +15,7 @@ public final class FundsEntriesNewPage implements Page {
         return request.read(read -> new View(
                 request.form(
                         "",
-                        Map.of(
-                                "date",
-                                request.today().toString(),
-                                "way",
-                                "out",
-                                "waiting",
-                                request.query("receipt"))),
+                        Map.of("date", request.today().toString(), "way", "out", "waiting", request.query("receipt"))),
                 LedgerFields.lists(request, read)));
     }
 

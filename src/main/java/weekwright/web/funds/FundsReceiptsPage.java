@@ -33,7 +33,9 @@ public final class FundsReceiptsPage implements Page {
     public View show(Request request) {
         ReceiptFiles files = ReceiptField.files(request);
         List<Line> lines = request.read(read -> ReceiptField.waiting(read, request)).stream()
-                .map(name -> new Line(name, files.find(name).filter(FundsReceiptsPage::isPicture).isPresent()))
+                .map(name -> new Line(
+                        name,
+                        files.find(name).filter(FundsReceiptsPage::isPicture).isPresent()))
                 .toList();
         return new View(request.form(""), request.form("throw"), lines);
     }
@@ -58,7 +60,8 @@ public final class FundsReceiptsPage implements Page {
         if (sent.isEmpty()) {
             form.fault("receipt", "", "is missing", "choose or take a picture");
         } else if (sent.size() > MOST_AT_ONCE) {
-            form.fault("receipt", sent.size() + " files", "are too many at once", "send " + MOST_AT_ONCE + " at a time");
+            form.fault(
+                    "receipt", sent.size() + " files", "are too many at once", "send " + MOST_AT_ONCE + " at a time");
         }
         List<ReceiptField.Checked> good = ReceiptField.checked(form, sent);
         return request.save(write -> {
@@ -75,8 +78,8 @@ public final class FundsReceiptsPage implements Page {
         boolean sure = form.ticked("sure");
         return request.save(write -> {
             if (!ReceiptField.waiting(write, request).contains(name)) {
-                throw new Rejected(Problem.fault(
-                        "", name, "does not wait any more", "look whether it is in the books already"));
+                throw new Rejected(
+                        Problem.fault("", name, "does not wait any more", "look whether it is in the books already"));
             }
             if (!sure) {
                 throw new Rejected(Problem.fault("", name, "cannot be brought back", "tick that you are sure"));

@@ -21,8 +21,8 @@ import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Choices;
-import weekwright.web.parts.Remarks;
 import weekwright.web.parts.ReceiptField;
+import weekwright.web.parts.Remarks;
 
 /** The form of a row of the books, for adding one and for changing one. */
 final class LedgerFields {
@@ -110,7 +110,8 @@ final class LedgerFields {
         Optional<LedgerEntry> edited = form.edited(old.value(), COLUMNS);
         ReceiptField receipt = ReceiptField.read(request, form);
         return receipt.save(write -> {
-            LedgerEntry entry = SHAPE.with(edited.orElseThrow(), "receipt", receipt.keep(old.value().receipt()));
+            LedgerEntry entry = SHAPE.with(
+                    edited.orElseThrow(), "receipt", receipt.keep(old.value().receipt()));
             SaveLedgerEntry.Saved kept = SaveLedgerEntry.save(
                     write,
                     Optional.of(new Shown(old.row(), form.version())),

@@ -150,6 +150,8 @@ public final class ReceiptField {
         Set<String> named = LedgerEntryStore.TABLE.values(read).stream()
                 .map(LedgerEntry::receipt)
                 .collect(Collectors.toSet());
-        return files(request).names().stream().filter(name -> !named.contains(name)).toList();
+        return files(request).names().stream()
+                .filter(name -> !named.contains(name))
+                .toList();
     }
 }

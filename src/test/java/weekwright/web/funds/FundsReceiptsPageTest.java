@@ -38,9 +38,10 @@ class FundsReceiptsPageTest {
     }
 
     private List<LedgerEntry> withReceipt() {
-        return server.db().read(read -> LedgerEntryStore.TABLE.values(read).stream()
-                .filter(entry -> !entry.receipt().isEmpty())
-                .toList());
+        return server.db()
+                .read(read -> LedgerEntryStore.TABLE.values(read).stream()
+                        .filter(entry -> !entry.receipt().isEmpty())
+                        .toList());
     }
 
     @Test
@@ -74,10 +75,9 @@ class FundsReceiptsPageTest {
                 .send();
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
-                .containsExactly(
-                        "\"large.jpg\" is larger than 25 MB; photograph it once more in a smaller size."
-                                + " \"nothing.png\" is empty; choose the picture once more."
-                                + " \"page.jpg\" is no JPEG, PNG, WebP or PDF inside; save it as one of these");
+                .containsExactly("\"large.jpg\" is larger than 25 MB; photograph it once more in a smaller size."
+                        + " \"nothing.png\" is empty; choose the picture once more."
+                        + " \"page.jpg\" is no JPEG, PNG, WebP or PDF inside; save it as one of these");
         assertThat(files()).isEmpty();
         Visitor.Reply none = ilse.form(ilse.get("/funds/receipts")).send();
         assertThat(none.troubles()).containsExactly("is missing; choose or take a picture");
@@ -99,7 +99,8 @@ class FundsReceiptsPageTest {
         Visitor.Reply refused = ilse.form(page).with("amount", "").send();
         assertThat(refused.troubles()).containsExactly("is missing; it has to be given");
         assertThat(ilse.form(refused).value("waiting")).isEqualTo("2026-11-25-1.jpg");
-        Visitor.Reply saved = ilse.follow(ilse.form(refused).with("amount", "12.40").send());
+        Visitor.Reply saved =
+                ilse.follow(ilse.form(refused).with("amount", "12.40").send());
         assertThat(saved.page().select(".flash p").text())
                 .isEqualTo("\u20ac12.40 paid on 25 November are in the books.");
         assertThat(withReceipt()).extracting(LedgerEntry::receipt).containsExactly("2026-11-25-1.jpg");
@@ -168,12 +169,14 @@ class FundsReceiptsPageTest {
                 .with("sure", "yes")
                 .press("throw");
         assertThat(gone.troubles())
-                .containsExactly("\"2026-11-25-1.jpg\" does not wait any more; look whether it is in the books already");
+                .containsExactly(
+                        "\"2026-11-25-1.jpg\" does not wait any more; look whether it is in the books already");
     }
 
     @Test
     void no_address_leads_out_of_the_folder_and_helpers_see_none() {
-        for (String path : List.of("/receipts/..%2Fbuild.db", "/receipts/%2e%2e", "/receipts/.hidden", "/receipts/none.jpg")) {
+        for (String path :
+                List.of("/receipts/..%2Fbuild.db", "/receipts/%2e%2e", "/receipts/.hidden", "/receipts/none.jpg")) {
             assertThat(ilse.get(path).status()).as(path).isIn(400, 404);
         }
         ilse.form(ilse.get("/funds/receipts")).attach("receipt", "a.jpg", JPEG).send();
