@@ -23,6 +23,8 @@ final class Codecs {
     private static final Pattern MONTH_DAY = Pattern.compile("([0-9]{2})-([0-9]{2})");
     private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,9}");
 
+    private static final Pattern LARGE = Pattern.compile("[+-]?[0-9]{10,}");
+
     static final Map<Class<?>, Codec<?>> BY_TYPE = Map.ofEntries(
             Map.entry(String.class, kept((text, r) -> Normalizer.normalize(text, Normalizer.Form.NFC), v -> v)),
             Map.entry(Id.class, kept((text, r) -> Id.parse(text.strip()), Id::value)),
@@ -137,6 +139,9 @@ final class Codecs {
     }
 
     private static Integer whole(String text) throws Refused {
+        if (LARGE.matcher(text.strip()).matches()) {
+            throw new Refused("is too large", "write at most nine digits");
+        }
         if (!WHOLE.matcher(text.strip()).matches()) {
             throw new Refused("is not a whole number", "write digits only, such as 3");
         }

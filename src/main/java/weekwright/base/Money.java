@@ -2,6 +2,7 @@ package weekwright.base;
 
 import java.math.BigDecimal;
 import java.util.Currency;
+import java.util.Locale;
 
 /**
  * An amount in whole minor units of the project's currency; negative where money goes out. Text has all digits of the
@@ -63,6 +64,11 @@ public record Money(long minor) implements Comparable<Money> {
         } catch (IllegalArgumentException e) {
             // no such code: told below with the same words
         }
-        throw new Refused("is not a currency of ISO 4217", "write its three letters, such as EUR");
+        String upper = code.toUpperCase(Locale.ROOT);
+        boolean small = !upper.equals(code)
+                && Currency.getAvailableCurrencies().stream()
+                        .anyMatch(one -> one.getCurrencyCode().equals(upper) && one.getDefaultFractionDigits() >= 0);
+        throw new Refused(
+                "is not a currency of ISO 4217", small ? "write " + upper : "write its three letters, such as EUR");
     }
 }

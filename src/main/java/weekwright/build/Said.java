@@ -1,6 +1,7 @@
 package weekwright.build;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -10,10 +11,16 @@ import weekwright.base.Hours;
 public final class Said {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
+    private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
+
     private Said() {}
 
     public static String day(LocalDate day) {
         return DAY.format(day);
+    }
+
+    public static String month(YearMonth month) {
+        return MONTH.format(month);
     }
 
     /** Decimal hours as in files, with the word. */

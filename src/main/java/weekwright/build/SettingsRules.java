@@ -9,7 +9,6 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Arrays;
-import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -59,14 +58,7 @@ public final class SettingsRules {
             }
             Money.digits(code);
         } catch (Refused refused) {
-            List<String> known = Currency.getAvailableCurrencies().stream()
-                    .filter(currency -> currency.getDefaultFractionDigits() >= 0)
-                    .map(Currency::getCurrencyCode)
-                    .sorted()
-                    .toList();
-            String upper = code.toUpperCase(Locale.ROOT);
-            String remedy = known.contains(upper) ? "write " + upper : refused.remedy();
-            problems.fault("currency", code, refused.rule(), remedy);
+            problems.add(Problem.fault("currency", code, refused));
         }
     }
 

@@ -10,6 +10,7 @@ import weekwright.build.Faults;
 import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
+import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.db.Write;
 
@@ -26,30 +27,26 @@ public final class CountBalance {
      */
     public static Counted count(Write write, String account, LocalDate day, Money counted, LocalDate today)
             throws Rejected {
+        Faults.refuse(check(write, account, day, today));
         Settings settings = SettingsStore.get(write);
         List<LedgerEntry> ledger = LedgerEntryStore.TABLE.values(write);
-        Problems problems = new Problems();
-        if (day.isAfter(today)) {
-            problems.fault("date", Said.day(day), "is after today, " + Said.day(today), "write the day it was counted");
-        }
-        if (day.isBefore(settings.openingDate())) {
-            problems.fault(
-                    "date",
-                    Said.day(day),
-                    "is before the books open",
-                    "write a day from " + Said.day(settings.openingDate()) + " on");
-        }
-        boolean twice = ledger.stream()
-                .anyMatch(entry -> entry.kind() == LedgerEntry.Kind.COUNTED
-                        && entry.date().equals(day)
-                        && entry.account().equals(account));
-        if (twice) {
-            problems.fault("date", Said.day(day), "has a counted balance already", "write another day");
-        }
-        Faults.refuse(problems);
         Money books = Balance.accounts(day, settings, ledger).getOrDefault(account, Money.ZERO);
         LedgerEntry entry = Ledger.entry(
                 LedgerEntryStore.nextId(write), day, counted, LedgerEntry.Kind.COUNTED, account, Optional.empty(), "");
         return new Counted(LedgerEntryStore.TABLE.insert(write, entry), books, counted.minus(books));
+    }
+
+    /** Everything that the rules say of a count on such a day. */
+    public static Problems check(Read read, String account, LocalDate day, LocalDate today) {
+        Problems problems = new Problems();
+        LedgerRules.day(day, SettingsStore.get(read).openingDate(), today, "write the day it was counted", problems);
+        boolean twice = LedgerEntryStore.TABLE.where(read, "date", day.toString()).stream()
+                .map(Stored::value)
+                .anyMatch(entry -> entry.kind() == LedgerEntry.Kind.COUNTED
+                        && entry.account().equals(account));
+        if (twice) {
+            problems.fault("date", Said.day(day), "has a counted balance already", "write another day");
+        }
+        return problems;
     }
 }

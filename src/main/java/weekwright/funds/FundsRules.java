@@ -42,9 +42,7 @@ public final class FundsRules {
             SupporterMonth before =
                     byMonth.get(new Key(row.level().folded(), row.month().minusMonths(1)));
             if (before != null) {
-                int expected = before.start()
-                        + before.joined().orElse(0)
-                        - before.left().orElse(0);
+                long expected = before.end();
                 if (expected != row.start()) {
                     months.remark(
                             problems,

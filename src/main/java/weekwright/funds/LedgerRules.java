@@ -4,10 +4,14 @@ import static weekwright.base.RowRules.needed;
 import static weekwright.base.RowRules.notBefore;
 import static weekwright.base.RowRules.percent;
 
+import java.time.LocalDate;
+import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
+import weekwright.base.Quantity;
 import weekwright.base.Refused;
+import weekwright.build.Said;
 
 /** What must hold within one row of the books, one regular item, one pledge level. */
 public final class LedgerRules {
@@ -15,19 +19,7 @@ public final class LedgerRules {
 
     /** @param digits of the project's currency, to write amounts with */
     public static void check(LedgerEntry entry, int digits, Problems problems) {
-        if (!entry.foreignCurrency().isEmpty()) {
-            try {
-                Money.digits(entry.foreignCurrency());
-            } catch (Refused refused) {
-                problems.add(Problem.fault("foreign_currency", entry.foreignCurrency(), refused));
-            }
-        } else if (entry.foreignAmount().isPresent()) {
-            problems.fault(
-                    "foreign_currency",
-                    "",
-                    "is missing beside the foreign amount",
-                    "write its three letters, such as USD");
-        }
+        foreign(entry, problems);
         if (entry.gross().isPresent() && entry.fee().isPresent()) {
             Money rest = entry.gross().get().minus(entry.fee().get());
             if (!rest.equals(entry.amount())) {
@@ -37,6 +29,51 @@ public final class LedgerRules {
                         "is not gross less fee, which is " + rest.text(digits),
                         "look at the three again");
             }
+        }
+    }
+
+    /** Amount and currency stand together; the rate may be left out, since the two amounts say it. */
+    private static void foreign(LedgerEntry entry, Problems problems) {
+        boolean amount = entry.foreignAmount().isPresent();
+        boolean currency = !entry.foreignCurrency().isEmpty();
+        if (currency) {
+            try {
+                Money.digits(entry.foreignCurrency());
+            } catch (Refused refused) {
+                problems.add(Problem.fault("foreign_currency", entry.foreignCurrency(), refused));
+            }
+        } else if (amount || entry.rate().isPresent()) {
+            problems.fault(
+                    "foreign_currency",
+                    "",
+                    "is missing beside the foreign " + (amount ? "amount" : "rate"),
+                    "write its three letters, such as USD");
+        }
+        if (!amount && (currency || entry.rate().isPresent())) {
+            problems.fault(
+                    "foreign_amount",
+                    "",
+                    "is missing beside the foreign " + (currency ? "currency" : "rate"),
+                    "write what was paid in it, or leave out the rest of it");
+        }
+        nothing("foreign_amount", entry.foreignAmount(), problems);
+        nothing("rate", entry.rate(), problems);
+    }
+
+    private static void nothing(String column, Optional<Quantity> value, Problems problems) {
+        if (value.filter(Quantity.ZERO::equals).isPresent()) {
+            problems.fault(column, "0", "is nothing", "write more than 0, or leave it empty");
+        }
+    }
+
+    /** A day that the books can hold: past or today, not before they open. */
+    static void day(LocalDate day, LocalDate opening, LocalDate today, String remedy, Problems problems) {
+        if (day.isAfter(today)) {
+            problems.fault("date", Said.day(day), "is after today, " + Said.day(today), remedy);
+        }
+        if (day.isBefore(opening)) {
+            problems.fault(
+                    "date", Said.day(day), "is before the books open", "write a day from " + Said.day(opening) + " on");
         }
     }
 

@@ -17,10 +17,10 @@ import weekwright.base.Quantity;
 public record PledgeLevel(
         Id id,
         String name,
-        @Bounds(min = 0) Money amount,
+        @Bounds(min = 0, max = 100_000_000) Money amount,
         Charged charged,
         @Bounds(min = 0, max = 100) Optional<Quantity> feePercent,
-        @Bounds(min = 0) Optional<Money> feeFixed,
+        @Bounds(min = 0, max = 100_000_000) Optional<Money> feeFixed,
         @Bounds(min = 0, max = 100) Optional<Quantity> declined,
         @Bounds(min = 0, max = 366) Optional<Integer> payoutDays) {
     /** When it is charged: on the first of a month, or for each published episode. */

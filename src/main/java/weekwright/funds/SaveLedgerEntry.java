@@ -13,6 +13,7 @@ import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.build.Shown;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
@@ -30,25 +31,27 @@ public final class SaveLedgerEntry {
      */
     public static Saved save(Write write, Optional<Shown> shown, LedgerEntry entry, LocalDate today)
             throws Rejected, Stale {
-        Settings settings = SettingsStore.get(write);
+        Problems problems = check(write, shown, entry, today);
+        Faults.refuse(problems);
+        return new Saved(
+                shown.isPresent()
+                        ? LedgerEntryStore.TABLE.update(
+                                write, shown.get().row(), shown.get().version(), entry)
+                        : LedgerEntryStore.TABLE.insert(write, entry),
+                problems.remarks());
+    }
+
+    /** Everything that the rules say of such a row. */
+    public static Problems check(Read read, Optional<Shown> shown, LedgerEntry entry, LocalDate today) {
+        Settings settings = SettingsStore.get(read);
         Problems problems = new Problems();
         boolean counted = entry.kind() == LedgerEntry.Kind.COUNTED;
         if (entry.amount().equals(Money.ZERO) && !counted) {
             problems.fault("amount", "0", "is nothing", "write what was paid or came in");
         }
-        if (entry.date().isAfter(today)) {
-            problems.fault(
-                    "date", Said.day(entry.date()), "is after today, " + Said.day(today), "enter it once it is so");
-        }
-        if (entry.date().isBefore(settings.openingDate())) {
-            problems.fault(
-                    "date",
-                    Said.day(entry.date()),
-                    "is before the books open",
-                    "write a day from " + Said.day(settings.openingDate()) + " on");
-        }
+        LedgerRules.day(entry.date(), settings.openingDate(), today, "enter it once it is so", problems);
         boolean twice = counted
-                && LedgerEntryStore.TABLE.where(write, "date", entry.date().toString()).stream()
+                && LedgerEntryStore.TABLE.where(read, "date", entry.date().toString()).stream()
                         .filter(other -> shown.map(s -> s.row() != other.row()).orElse(true))
                         .map(Stored::value)
                         .anyMatch(other -> other.kind() == LedgerEntry.Kind.COUNTED
@@ -57,13 +60,7 @@ public final class SaveLedgerEntry {
             problems.fault("date", Said.day(entry.date()), "has a counted balance already", "write another day");
         }
         LedgerRules.check(entry, settings.moneyDigits(), problems);
-        References.check(write, LedgerEntryStore.TABLE.shape(), entry, problems);
-        Faults.refuse(problems);
-        return new Saved(
-                shown.isPresent()
-                        ? LedgerEntryStore.TABLE.update(
-                                write, shown.get().row(), shown.get().version(), entry)
-                        : LedgerEntryStore.TABLE.insert(write, entry),
-                problems.remarks());
+        References.check(read, LedgerEntryStore.TABLE.shape(), entry, problems);
+        return problems;
     }
 }

@@ -10,6 +10,9 @@ import weekwright.base.Problems;
 import weekwright.base.Rejected;
 import weekwright.build.Faults;
 import weekwright.build.References;
+import weekwright.build.Said;
+import weekwright.build.SettingsStore;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
@@ -28,14 +31,7 @@ public final class SetSupporters {
      */
     public static List<Problem> set(Write write, List<SupporterMonth> levels, YearMonth thisMonth)
             throws Rejected, Stale {
-        Problems problems = new Problems();
-        Set<String> seen = new HashSet<>();
-        for (SupporterMonth row : levels) {
-            check(write, row, thisMonth, problems);
-            if (!seen.add(row.level().folded())) {
-                problems.fault("level", row.level().value(), "is there twice", "count each level once");
-            }
-        }
+        Problems problems = check(write, levels, thisMonth);
         Faults.refuse(problems);
         for (SupporterMonth row : levels) {
             Optional<Stored<SupporterMonth>> old = find(write, row.month(), row);
@@ -49,21 +45,56 @@ public final class SetSupporters {
         return problems.remarks();
     }
 
-    private static void check(Write write, SupporterMonth row, YearMonth thisMonth, Problems problems) {
-        References.check(write, SupporterMonthStore.TABLE.shape(), row, problems);
-        if (row.month().isAfter(thisMonth)) {
-            problems.fault("month", row.month().toString(), "has not begun", "count months that have");
+    /** Everything that the rules say of such counts; a month that cannot be counted is told once. */
+    public static Problems check(Read read, List<SupporterMonth> levels, YearMonth thisMonth) {
+        Problems problems = new Problems();
+        levels.stream().map(SupporterMonth::month).distinct().forEach(month -> month(read, month, thisMonth, problems));
+        Set<String> seen = new HashSet<>();
+        for (SupporterMonth row : levels) {
+            check(read, row, problems);
+            if (!seen.add(row.level().folded())) {
+                problems.fault("level", row.level().value(), "is there twice", "count each level once");
+            }
         }
+        return problems;
+    }
+
+    /** Months are counted from the project's first on, or from the first that was counted where that is earlier. */
+    public static void month(Read read, YearMonth month, YearMonth thisMonth, Problems problems) {
+        YearMonth first = first(read);
+        if (month.isAfter(thisMonth)) {
+            problems.fault("month", Said.month(month), "has not begun", "count a month up to " + Said.month(thisMonth));
+        }
+        if (month.isBefore(first)) {
+            problems.fault(
+                    "month",
+                    Said.month(month),
+                    "is before the first month, " + Said.month(first),
+                    "count that month or a later one");
+        }
+    }
+
+    /** The month in which the project began, or the first that was counted where that is earlier. */
+    public static YearMonth first(Read read) {
+        YearMonth began = YearMonth.from(SettingsStore.get(read).project().started());
+        return SupporterMonthStore.TABLE.values(read).stream()
+                .map(SupporterMonth::month)
+                .min(YearMonth::compareTo)
+                .filter(month -> month.isBefore(began))
+                .orElse(began);
+    }
+
+    private static void check(Read read, SupporterMonth row, Problems problems) {
+        References.check(read, SupporterMonthStore.TABLE.shape(), row, problems);
         Problems ofRow = new Problems();
         LedgerRules.check(row, ofRow);
         ofRow.list().forEach(p -> problems.fault(column(p.column(), row), p.read(), p.rule(), p.remedy()));
-        find(write, row.month().minusMonths(1), row).map(Stored::value).ifPresent(before -> {
-            int end = before.start() + before.joined().orElse(0) - before.left().orElse(0);
-            if (end != row.start()) {
+        find(read, row.month().minusMonths(1), row).map(Stored::value).ifPresent(before -> {
+            if (before.end() != row.start()) {
                 problems.remark(
                         column("start", row),
                         Integer.toString(row.start()),
-                        "is not the " + end + " with whom the month before ended",
+                        "is not the " + before.end() + " with whom the month before ended",
                         "");
             }
         });
@@ -74,8 +105,8 @@ public final class SetSupporters {
         return name + "." + row.level();
     }
 
-    private static Optional<Stored<SupporterMonth>> find(Write write, YearMonth month, SupporterMonth row) {
-        return SupporterMonthStore.of(write, month).stream()
+    private static Optional<Stored<SupporterMonth>> find(Read read, YearMonth month, SupporterMonth row) {
+        return SupporterMonthStore.of(read, month).stream()
                 .filter(stored ->
                         stored.value().level().folded().equals(row.level().folded()))
                 .findFirst();

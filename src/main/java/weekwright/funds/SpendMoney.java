@@ -6,9 +6,9 @@ import weekwright.base.Problems;
 import weekwright.base.Rejected;
 import weekwright.build.Faults;
 import weekwright.build.References;
-import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
+import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.db.Write;
 
@@ -31,7 +31,13 @@ public final class SpendMoney {
      * @param today in the project's zone
      */
     public static Stored<LedgerEntry> spend(Write write, LedgerEntry entry, LocalDate today) throws Rejected {
-        Settings settings = SettingsStore.get(write);
+        Faults.refuse(check(write, entry, today));
+        return LedgerEntryStore.TABLE.insert(write, entry);
+    }
+
+    /** Everything that the rules say of such a cost. */
+    public static Problems check(Read read, LedgerEntry entry, LocalDate today) {
+        Settings settings = SettingsStore.get(read);
         Problems problems = new Problems();
         if (!entry.amount().isNegative()) {
             problems.fault(
@@ -44,20 +50,9 @@ public final class SpendMoney {
             problems.fault(
                     "kind", weekwright.base.Codec.word(entry.kind()), "is no kind of cost", "choose one of the list");
         }
-        if (entry.date().isAfter(today)) {
-            problems.fault(
-                    "date", Said.day(entry.date()), "is after today, " + Said.day(today), "enter it once it is paid");
-        }
-        if (entry.date().isBefore(settings.openingDate())) {
-            problems.fault(
-                    "date",
-                    Said.day(entry.date()),
-                    "is before the books open",
-                    "write a day from " + Said.day(settings.openingDate()) + " on");
-        }
+        LedgerRules.day(entry.date(), settings.openingDate(), today, "enter it once it is paid", problems);
         LedgerRules.check(entry, settings.moneyDigits(), problems);
-        References.check(write, LedgerEntryStore.TABLE.shape(), entry, problems);
-        Faults.refuse(problems);
-        return LedgerEntryStore.TABLE.insert(write, entry);
+        References.check(read, LedgerEntryStore.TABLE.shape(), entry, problems);
+        return problems;
     }
 }

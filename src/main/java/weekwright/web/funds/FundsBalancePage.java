@@ -3,10 +3,10 @@ package weekwright.web.funds;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.funds.Balance;
 import weekwright.funds.CountBalance;
+import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.render.Form;
 import weekwright.render.Formats;
@@ -44,12 +44,12 @@ public final class FundsBalancePage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
-        Optional<LocalDate> date = form.needed("date", LocalDate.class);
-        Optional<Money> amount = form.needed("amount", Money.class);
-        String account = form.text("account");
+        LedgerEntry draft = form.draft(LedgerFields.standIn(request), "amount", "date", "account");
+        form.besides(
+                () -> request.read(read -> CountBalance.check(read, draft.account(), draft.date(), request.today())));
         return request.save(write -> {
             CountBalance.Counted counted =
-                    CountBalance.count(write, account, date.orElseThrow(), amount.orElseThrow(), request.today());
+                    CountBalance.count(write, draft.account(), draft.date(), draft.amount(), request.today());
             Formats formats = new Formats(request.settings().project().currency(), request.today());
             long off = counted.difference().minor();
             String said = off == 0

@@ -57,18 +57,24 @@ public final class FundsCostsNewPage implements Page {
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
         Optional<Money> paid = form.needed("amount", Money.class);
-        Map<String, String> fixed = Map.of(
-                "id",
-                "new",
+        Shape<LedgerEntry> shape = Shape.of(LedgerEntry.class);
+        LedgerEntry draft = shape.with(
+                form.draft(
+                        LedgerFields.standIn(request),
+                        "date",
+                        "kind",
+                        "account",
+                        "payee",
+                        "stage",
+                        "task",
+                        "once",
+                        "note"),
                 "amount",
-                paid.map(money -> money.negated().text(request.settings().moneyDigits()))
-                        .orElse("0"));
-        Optional<LedgerEntry> read = form.record(
-                LedgerEntry.class, fixed, "date", "kind", "account", "payee", "stage", "task", "once", "note");
+                paid.orElse(Money.ZERO).negated());
+        form.besides(() -> request.read(read -> SpendMoney.check(read, draft, request.today())));
         ReceiptField receipt = ReceiptField.read(request, form);
         return receipt.save(write -> {
-            Shape<LedgerEntry> shape = Shape.of(LedgerEntry.class);
-            LedgerEntry entry = shape.with(read.orElseThrow(), "id", LedgerEntryStore.nextId(write));
+            LedgerEntry entry = shape.with(draft, "id", LedgerEntryStore.nextId(write));
             entry = shape.with(entry, "receipt", receipt.keep(""));
             SpendMoney.spend(write, entry, request.today());
             Formats formats = new Formats(request.settings().project().currency(), request.today());

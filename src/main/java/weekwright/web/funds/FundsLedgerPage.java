@@ -67,8 +67,9 @@ public final class FundsLedgerPage implements Page {
                         .thenComparing(Stored::row)
                         .reversed())
                 .toList();
-        int page = request.query("page").matches("[0-9]{1,4}") ? Integer.parseInt(request.query("page")) : 0;
-        int from = Math.min(page * A_PAGE, match.size());
+        int asked = request.query("page").matches("[0-9]{1,4}") ? Integer.parseInt(request.query("page")) : 0;
+        int page = Math.min(asked, Math.max(0, match.size() - 1) / A_PAGE);
+        int from = page * A_PAGE;
         int to = Math.min(from + A_PAGE, match.size());
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return new View(

@@ -32,9 +32,9 @@ final class FundsMonths {
             Money materials,
             Money counted,
             Money closing,
-            int joined,
-            int left,
-            int people) {
+            long joined,
+            long left,
+            long people) {
         public LocalDate first() {
             return month.atDay(1);
         }
@@ -79,9 +79,9 @@ final class FundsMonths {
                     closing.minus(
                             opening.plus(pledges).plus(receipts).plus(running).plus(materials)),
                     closing,
-                    counts.stream().mapToInt(row -> row.joined().orElse(0)).sum(),
-                    counts.stream().mapToInt(row -> row.left().orElse(0)).sum(),
-                    counts.stream().mapToInt(FundsMonths::end).sum()));
+                    counts.stream().mapToLong(row -> row.joined().orElse(0)).sum(),
+                    counts.stream().mapToLong(row -> row.left().orElse(0)).sum(),
+                    counts.stream().mapToLong(SupporterMonth::end).sum()));
         }
         return months;
     }
@@ -92,11 +92,6 @@ final class FundsMonths {
 
     private static Money sum(List<LedgerEntry> rows, Predicate<LedgerEntry> which) {
         return rows.stream().filter(which).map(LedgerEntry::amount).reduce(Money.ZERO, Money::plus);
-    }
-
-    /** Supporters at a month's end, or so far. */
-    static int end(SupporterMonth row) {
-        return row.start() + row.joined().orElse(0) - row.left().orElse(0);
     }
 
     static List<Row> rows(List<Month> months, Formats formats) {
@@ -119,7 +114,7 @@ final class FundsMonths {
                 month -> formats.money(month.closing().minor()),
                 true));
         rows.add(row("Supporters joined, left", months, month -> month.joined() + ", " + month.left(), false));
-        rows.add(row("Supporters at the end", months, month -> Integer.toString(month.people()), false));
+        rows.add(row("Supporters at the end", months, month -> Long.toString(month.people()), false));
         return rows;
     }
 

@@ -43,13 +43,13 @@ public final class FundsPage implements Page {
             List<FundsMonths.Month> months,
             List<FundsMonths.Row> rows,
             List<Level> levels,
-            int people,
+            long people,
             Money together,
             List<Entry> entries,
             String reserve) {}
 
     /** A pledge level: who pays it, and what that is together. */
-    public record Level(String name, Money amount, String charged, int people, Money together) {}
+    public record Level(String name, Money amount, String charged, long people, Money together) {}
 
     /** A row of the books. */
     public record Entry(LocalDate date, Money amount, String kind, String what) {}
@@ -67,7 +67,7 @@ public final class FundsPage implements Page {
                     .toList();
             List<SupporterMonth> supporters = SupporterMonthStore.TABLE.values(read);
             List<Level> levels = levels(read, YearMonth.from(today));
-            int people = levels.stream().mapToInt(Level::people).sum();
+            long people = levels.stream().mapToLong(Level::people).sum();
             Money together = levels.stream().map(Level::together).reduce(Money.ZERO, Money::plus);
             Money now = Balance.on(today, settings, ledger);
             List<FundsLadder.Rung> ladder = shown.map(s -> FundsLadder.rungs(s.forecast(), s.names(), formats))
@@ -116,7 +116,7 @@ public final class FundsPage implements Page {
                 : "";
     }
 
-    private static String said(Money now, Settings settings, int people, Money together, Formats formats) {
+    private static String said(Money now, Settings settings, long people, Money together, Formats formats) {
         String reserve = settings.reserve().minor() == 0
                 ? ""
                 : ", " + formats.money(settings.reserve().minor()) + " of it reserve";
@@ -146,12 +146,12 @@ public final class FundsPage implements Page {
         List<SupporterMonth> rows = SupporterMonthStore.TABLE.values(read);
         List<Level> levels = new ArrayList<>();
         for (PledgeLevel level : PledgeLevelStore.TABLE.values(read)) {
-            int people = rows.stream()
+            long people = rows.stream()
                     .filter(row -> row.level().folded().equals(level.id().folded())
                             && !row.month().isAfter(month))
                     .reduce((a, b) -> a.month().isAfter(b.month()) ? a : b)
-                    .map(FundsMonths::end)
-                    .orElse(0);
+                    .map(SupporterMonth::end)
+                    .orElse(0L);
             levels.add(new Level(
                     level.name(),
                     level.amount(),

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Problem;
+import weekwright.base.Problems;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.funds.PledgeLevel;
@@ -19,6 +20,7 @@ import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
+import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
@@ -37,6 +39,11 @@ public final class FundsSupportersPage implements Page {
         YearMonth now = YearMonth.from(request.today());
         YearMonth month = month(request, now);
         return request.read(read -> {
+            Problems problems = new Problems();
+            SetSupporters.month(read, month, now, problems);
+            if (problems.hasFaults()) {
+                throw new NotFound(problems.list().get(0).sentence() + ".");
+            }
             Map<String, String> texts = new LinkedHashMap<>();
             texts.put("month", month.toString());
             List<Level> levels = new ArrayList<>();
@@ -46,8 +53,8 @@ public final class FundsSupportersPage implements Page {
                 Optional<SupporterMonth> own = row(read, month, level.id());
                 texts.put(
                         "start." + id,
-                        own.map(SupporterMonth::start)
-                                .or(() -> before.map(FundsMonths::end))
+                        own.map(row -> (long) row.start())
+                                .or(() -> before.map(SupporterMonth::end))
                                 .map(String::valueOf)
                                 .orElse(""));
                 texts.put(
@@ -60,7 +67,7 @@ public final class FundsSupportersPage implements Page {
                 levels.add(new Level(
                         id,
                         level.name(),
-                        before.map(row -> "ended the month before with " + FundsMonths.end(row))
+                        before.map(row -> "ended the month before with " + row.end())
                                 .orElse("")));
             }
             return new View(
@@ -68,19 +75,11 @@ public final class FundsSupportersPage implements Page {
                     month.toString(),
                     Formats.monthYear(month.atDay(1)),
                     levels,
-                    month.isAfter(first(request, read)) ? month.minusMonths(1).toString() : "",
+                    month.isAfter(SetSupporters.first(read))
+                            ? month.minusMonths(1).toString()
+                            : "",
                     month.isBefore(now) ? month.plusMonths(1).toString() : "");
         });
-    }
-
-    /** The month in which the project began, or the first that was counted where that is earlier. */
-    private static YearMonth first(Request request, Read read) {
-        YearMonth began = YearMonth.from(request.settings().project().started());
-        return SupporterMonthStore.TABLE.values(read).stream()
-                .map(SupporterMonth::month)
-                .min(YearMonth::compareTo)
-                .filter(month -> month.isBefore(began))
-                .orElse(began);
     }
 
     private static YearMonth month(Request request, YearMonth now) {
@@ -102,22 +101,25 @@ public final class FundsSupportersPage implements Page {
         List<SupporterMonth> rows = new ArrayList<>();
         for (PledgeLevel level : request.read(PledgeLevelStore.TABLE::values)) {
             String id = level.id().value();
-            Optional<Integer> start = form.needed("start." + id, Integer.class);
-            Optional<Integer> joined = form.read("joined." + id, Integer.class);
-            Optional<Integer> left = form.read("left." + id, Integer.class);
+            int faults = form.problems().list().size();
+            Optional<Integer> start = form.whole("start." + id, SupporterMonth.class, "start");
+            Optional<Integer> joined = form.whole("joined." + id, SupporterMonth.class, "joined");
+            Optional<Integer> left = form.whole("left." + id, SupporterMonth.class, "left");
             boolean surge = form.ticked("surge." + id);
-            for (String name : List.of("start.", "joined.", "left.")) {
-                boolean negative = form.text(name + id).startsWith("-");
-                if (negative) {
-                    form.fault(name + id, form.text(name + id), "is under 0", "write 0 or more");
-                }
-            }
-            if (start.isPresent() && month.isPresent()) {
-                rows.add(new SupporterMonth(month.get(), level.id(), start.get(), joined, left, surge));
+            if (month.isPresent() && form.problems().list().size() == faults) {
+                rows.add(new SupporterMonth(month.get(), level.id(), start.orElseThrow(), joined, left, surge));
             }
         }
+        YearMonth now = YearMonth.from(request.today());
+        form.besides(() -> request.read(read -> {
+            Problems problems = SetSupporters.check(read, rows, now);
+            if (rows.isEmpty() && month.isPresent()) {
+                SetSupporters.month(read, month.get(), now, problems);
+            }
+            return problems;
+        }));
         return request.save(write -> {
-            List<Problem> remarks = SetSupporters.set(write, rows, YearMonth.from(request.today()));
+            List<Problem> remarks = SetSupporters.set(write, rows, now);
             StringBuilder said = new StringBuilder(
                     "Supporters of " + Formats.monthYear(month.orElseThrow().atDay(1)) + " are counted.");
             remarks.forEach(remark -> said.append(' ').append(remark.sentence()).append('.'));

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Codec;
 import weekwright.base.Money;
+import weekwright.base.Problems;
 import weekwright.base.Shape;
 import weekwright.build.Shown;
 import weekwright.db.Read;
@@ -93,30 +94,35 @@ final class LedgerFields {
     static Answer add(Request request) throws Exception {
         FormReader form = request.form();
         Optional<Money> amount = Flow.read(form);
-        Optional<LedgerEntry> read = form.record(LedgerEntry.class, Map.of("id", "new", "amount", "0"), COLUMNS);
+        LedgerEntry draft = SHAPE.with(form.draft(standIn(request), COLUMNS), "amount", amount.orElse(Money.ZERO));
+        form.besides(() -> request.read(read -> SaveLedgerEntry.check(read, Optional.empty(), draft, request.today())));
         ReceiptField receipt = ReceiptField.read(request, form);
         return receipt.save(write -> {
-            LedgerEntry entry = SHAPE.with(read.orElseThrow(), "id", LedgerEntryStore.nextId(write));
+            LedgerEntry entry = SHAPE.with(draft, "id", LedgerEntryStore.nextId(write));
             entry = SHAPE.with(entry, "receipt", receipt.keep(""));
-            SaveLedgerEntry.Saved kept = SaveLedgerEntry.save(
-                    write, Optional.empty(), SHAPE.with(entry, "amount", amount.orElseThrow()), request.today());
+            SaveLedgerEntry.Saved kept = SaveLedgerEntry.save(write, Optional.empty(), entry, request.today());
             return Saved.to("/funds/ledger").saying("It is in the books." + Remarks.said(kept.remarks()));
         });
+    }
+
+    /** What stands in for columns that cannot be read. */
+    static LedgerEntry standIn(Request request) {
+        Map<String, String> texts =
+                Map.of("id", "new", "date", request.today().toString(), "amount", "0", "kind", "other-cost");
+        return SHAPE.parse(texts, request.form().reading(), new Problems()).orElseThrow();
     }
 
     static Answer change(Request request, Stored<LedgerEntry> old) throws Exception {
         FormReader form = request.form();
         Optional<Money> amount = Flow.read(form);
-        Optional<LedgerEntry> edited = form.edited(old.value(), COLUMNS);
+        LedgerEntry draft = SHAPE.with(form.draft(old.value(), COLUMNS), "amount", amount.orElse(Money.ZERO));
+        Optional<Shown> shown = Optional.of(new Shown(old.row(), form.version()));
+        form.besides(() -> request.read(read -> SaveLedgerEntry.check(read, shown, draft, request.today())));
         ReceiptField receipt = ReceiptField.read(request, form);
         return receipt.save(write -> {
-            LedgerEntry entry = SHAPE.with(
-                    edited.orElseThrow(), "receipt", receipt.keep(old.value().receipt()));
-            SaveLedgerEntry.Saved kept = SaveLedgerEntry.save(
-                    write,
-                    Optional.of(new Shown(old.row(), form.version())),
-                    SHAPE.with(entry, "amount", amount.orElseThrow()),
-                    request.today());
+            LedgerEntry entry =
+                    SHAPE.with(draft, "receipt", receipt.keep(old.value().receipt()));
+            SaveLedgerEntry.Saved kept = SaveLedgerEntry.save(write, shown, entry, request.today());
             return Saved.to("/funds/ledger").saying("The entry is changed." + Remarks.said(kept.remarks()));
         });
     }

@@ -3,6 +3,8 @@ package weekwright.web.funds;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Id;
+import weekwright.base.Money;
 import weekwright.base.Shape;
 import weekwright.build.Ids;
 import weekwright.build.Shown;
@@ -24,6 +26,17 @@ final class LevelFields {
         "name", "amount", "charged", "fee_percent", "fee_fixed", "declined", "payout_days"
     };
 
+    /** What stands in for columns that cannot be read. */
+    private static final PledgeLevel STAND_IN = new PledgeLevel(
+            new Id("new"),
+            "",
+            Money.ZERO,
+            PledgeLevel.Charged.MONTH,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+
     private LevelFields() {}
 
     /** What the fields are chosen from. */
@@ -41,10 +54,11 @@ final class LevelFields {
 
     static Answer add(Request request) throws Exception {
         FormReader form = request.form();
-        Optional<PledgeLevel> read = form.record(PledgeLevel.class, Map.of("id", "new"), COLUMNS);
+        PledgeLevel draft = form.draft(STAND_IN, COLUMNS);
+        form.besides(() -> request.read(read -> SavePledgeLevel.check(read, Optional.empty(), draft)));
         return request.save(write -> {
             PledgeLevel level = Shape.of(PledgeLevel.class)
-                    .with(read.orElseThrow(), "id", Ids.word(read.get().name(), PledgeLevelStore.TABLE.ids(write)));
+                    .with(draft, "id", Ids.word(draft.name(), PledgeLevelStore.TABLE.ids(write)));
             SavePledgeLevel.save(write, Optional.empty(), level);
             return Saved.to("/funds/levels").saying(level.name() + " can be pledged. Now count its supporters.");
         });
@@ -52,10 +66,12 @@ final class LevelFields {
 
     static Answer change(Request request, Stored<PledgeLevel> old) throws Exception {
         FormReader form = request.form();
-        Optional<PledgeLevel> edited = form.edited(old.value(), COLUMNS);
+        PledgeLevel draft = form.draft(old.value(), COLUMNS);
+        Optional<Shown> shown = Optional.of(new Shown(old.row(), form.version()));
+        form.besides(() -> request.read(read -> SavePledgeLevel.check(read, shown, draft)));
         return request.save(write -> {
-            SavePledgeLevel.save(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow());
-            return Saved.to("/funds/levels").saying(edited.get().name() + " is changed.");
+            SavePledgeLevel.save(write, shown, draft);
+            return Saved.to("/funds/levels").saying(draft.name() + " is changed.");
         });
     }
 }

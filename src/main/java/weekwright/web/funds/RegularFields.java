@@ -3,6 +3,7 @@ package weekwright.web.funds;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Shape;
 import weekwright.build.ReferenceStore;
@@ -24,6 +25,16 @@ final class RegularFields {
     private static final String[] COLUMNS = {"name", "every", "spread", "from", "to"};
     private static final Shape<RegularItem> SHAPE = Shape.of(RegularItem.class);
 
+    /** What stands in for columns that cannot be read. */
+    private static final RegularItem STAND_IN = new RegularItem(
+            new Id("new"),
+            "",
+            Money.ZERO,
+            Optional.empty(),
+            RegularItem.Every.MONTH,
+            Optional.empty(),
+            Optional.empty());
+
     private RegularFields() {}
 
     /** What the fields are chosen from. */
@@ -39,11 +50,12 @@ final class RegularFields {
     static Answer add(Request request) throws Exception {
         FormReader form = request.form();
         Optional<Money> amount = Flow.read(form);
-        Optional<RegularItem> read = form.record(RegularItem.class, Map.of("id", "new", "amount", "0"), COLUMNS);
+        RegularItem draft = SHAPE.with(form.draft(STAND_IN, COLUMNS), "amount", amount.orElse(Money.ZERO));
+        form.besides(() -> request.read(read -> SaveRegularItem.check(read, draft)));
         return request.save(write -> {
-            RegularItem item = SHAPE.with(
-                    read.orElseThrow(), "id", ReferenceStore.unusedId(write, RegularItemStore.TABLE.name(), "r"));
-            SaveRegularItem.save(write, Optional.empty(), SHAPE.with(item, "amount", amount.orElseThrow()));
+            RegularItem item =
+                    SHAPE.with(draft, "id", ReferenceStore.unusedId(write, RegularItemStore.TABLE.name(), "r"));
+            SaveRegularItem.save(write, Optional.empty(), item);
             return Saved.to("/funds/regular").saying(item.name() + " is on the list.");
         });
     }
@@ -51,13 +63,11 @@ final class RegularFields {
     static Answer change(Request request, Stored<RegularItem> old) throws Exception {
         FormReader form = request.form();
         Optional<Money> amount = Flow.read(form);
-        Optional<RegularItem> edited = form.edited(old.value(), COLUMNS);
+        RegularItem draft = SHAPE.with(form.draft(old.value(), COLUMNS), "amount", amount.orElse(Money.ZERO));
+        form.besides(() -> request.read(read -> SaveRegularItem.check(read, draft)));
         return request.save(write -> {
-            SaveRegularItem.save(
-                    write,
-                    Optional.of(new Shown(old.row(), form.version())),
-                    SHAPE.with(edited.orElseThrow(), "amount", amount.orElseThrow()));
-            return Saved.to("/funds/regular").saying(edited.get().name() + " is changed.");
+            SaveRegularItem.save(write, Optional.of(new Shown(old.row(), form.version())), draft);
+            return Saved.to("/funds/regular").saying(draft.name() + " is changed.");
         });
     }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import weekwright.base.Codec;
 import weekwright.base.Id;
 import weekwright.base.Problem;
@@ -144,19 +146,51 @@ public final class FormReader {
 
     /** A record with some of its columns set from fields of those names; the others stay. */
     public <R extends Record> Optional<R> edited(R old, String... columns) {
+        int before = problems.faults().size();
+        R row = draft(old, columns);
+        return problems.faults().size() == before ? Optional.of(row) : Optional.empty();
+    }
+
+    /** As above, and a column that was refused stays as it is in the stand-in: for {@link #besides}. */
+    public <R extends Record> R draft(R standIn, String... columns) {
         @SuppressWarnings("unchecked")
-        Shape<R> shape = Shape.of((Class<R>) old.getClass());
-        R row = old;
-        boolean whole = true;
+        Shape<R> shape = Shape.of((Class<R>) standIn.getClass());
+        R row = standIn;
         for (String column : columns) {
             Shape.Field field = shape.field(column).orElseThrow(() -> new IllegalArgumentException(column));
             Optional<Object> value = field.parse(text(column), reading, problems);
-            whole &= value.isPresent();
             if (value.isPresent()) {
                 row = shape.with(row, column, value.get());
             }
         }
-        return whole ? Optional.of(row) : Optional.empty();
+        return row;
+    }
+
+    /**
+     * Where something was refused in reading, adds what the rules find in the draft, so that all is told at once; of a
+     * column that was refused already nothing more is said.
+     *
+     * @param rules those that the verb asks, too
+     */
+    public void besides(Supplier<Problems> rules) {
+        if (!problems.hasFaults()) {
+            return;
+        }
+        Set<String> told = problems.faults().stream().map(Problem::column).collect(Collectors.toSet());
+        rules.get().faults().stream()
+                .filter(fault -> !told.contains(fault.column()))
+                .forEach(problems::add);
+    }
+
+    /** A field that is named otherwise than its column, read with the column's bounds; empty where it was refused. */
+    public Optional<Integer> whole(String name, Class<? extends Record> type, String column) {
+        Shape.Field field = Shape.of(type).field(column).orElseThrow(() -> new IllegalArgumentException(column));
+        Problems found = new Problems();
+        Optional<Object> value = field.parse(text(name), reading, found);
+        found.list().forEach(p -> problems.fault(name, p.read(), p.rule(), p.remedy()));
+        return field.optional()
+                ? value.flatMap(v -> ((Optional<?>) v).map(Integer.class::cast))
+                : value.map(Integer.class::cast);
     }
 
     /** The version of the row as it was shown; 0 where the form edits none. */

@@ -130,10 +130,9 @@ public final class StartMoneyPage implements Page {
             String field = "level" + number;
             String name = form.text(field);
             Optional<Money> amount = form.read(field + "_amount", Money.class);
-            Optional<Integer> supporters = form.read(field + "_supporters", Integer.class);
-            if (supporters.map(count -> count < 0).orElse(false)) {
-                form.fault(field + "_supporters", form.text(field + "_supporters"), "is under 0", "write 0 or more");
-            }
+            Optional<Integer> supporters = form.text(field + "_supporters").isEmpty()
+                    ? Optional.empty()
+                    : form.whole(field + "_supporters", SupporterMonth.class, "start");
             boolean typed = !form.text(field + "_amount").isEmpty()
                     || !form.text(field + "_supporters").isEmpty();
             if (name.isEmpty() && typed) {
