@@ -46,14 +46,14 @@ public final class LedgerRules {
             problems.fault(
                     "foreign_currency",
                     "",
-                    "is missing beside the foreign " + (amount ? "amount" : "rate"),
+                    "is missing beside the " + (amount ? "foreign amount" : "rate"),
                     "write its three letters, such as USD");
         }
         if (!amount && (currency || entry.rate().isPresent())) {
             problems.fault(
                     "foreign_amount",
                     "",
-                    "is missing beside the foreign " + (currency ? "currency" : "rate"),
+                    "is missing beside the " + (currency ? "foreign currency" : "rate"),
                     "write what was paid in it, or leave out the rest of it");
         }
         nothing("foreign_amount", entry.foreignAmount(), problems);

@@ -303,7 +303,7 @@ class FundsVerbsTest {
                                         "left",
                                         "8")),
                                 YearMonth.of(2026, 11))))
-                .hasMessage("month: \"2026-12\" has not begun; count months that have\n"
+                .hasMessage("month: \"December 2026\" has not begun; count a month up to November 2026\n"
                         + "left.plank: \"8\" is more than the 7 who were there or joined; write 7 or less");
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.base.Problem;
 import weekwright.base.Shape;
 import weekwright.build.Ids;
 import weekwright.build.Shown;
@@ -19,6 +20,7 @@ import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.Remarks;
 
 /** The form of a pledge level, for adding one and for changing one. */
 final class LevelFields {
@@ -59,8 +61,11 @@ final class LevelFields {
         return request.save(write -> {
             PledgeLevel level = Shape.of(PledgeLevel.class)
                     .with(draft, "id", Ids.word(draft.name(), PledgeLevelStore.TABLE.ids(write)));
+            List<Problem> remarks =
+                    SavePledgeLevel.check(write, Optional.empty(), level).remarks();
             SavePledgeLevel.save(write, Optional.empty(), level);
-            return Saved.to("/funds/levels").saying(level.name() + " can be pledged. Now count its supporters.");
+            return Saved.to("/funds/levels")
+                    .saying(level.name() + " can be pledged. Now count its supporters." + Remarks.said(remarks));
         });
     }
 
@@ -70,8 +75,9 @@ final class LevelFields {
         Optional<Shown> shown = Optional.of(new Shown(old.row(), form.version()));
         form.besides(() -> request.read(read -> SavePledgeLevel.check(read, shown, draft)));
         return request.save(write -> {
+            List<Problem> remarks = SavePledgeLevel.check(write, shown, draft).remarks();
             SavePledgeLevel.save(write, shown, draft);
-            return Saved.to("/funds/levels").saying(draft.name() + " is changed.");
+            return Saved.to("/funds/levels").saying(draft.name() + " is changed." + Remarks.said(remarks));
         });
     }
 }

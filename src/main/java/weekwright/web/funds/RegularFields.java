@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.base.Problem;
 import weekwright.base.Shape;
 import weekwright.build.ReferenceStore;
 import weekwright.build.Shown;
@@ -19,6 +20,7 @@ import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.Remarks;
 
 /** The form of what comes again, for adding and for changing it. */
 final class RegularFields {
@@ -55,8 +57,9 @@ final class RegularFields {
         return request.save(write -> {
             RegularItem item =
                     SHAPE.with(draft, "id", ReferenceStore.unusedId(write, RegularItemStore.TABLE.name(), "r"));
+            List<Problem> remarks = SaveRegularItem.check(write, item).remarks();
             SaveRegularItem.save(write, Optional.empty(), item);
-            return Saved.to("/funds/regular").saying(item.name() + " is on the list.");
+            return Saved.to("/funds/regular").saying(item.name() + " is on the list." + Remarks.said(remarks));
         });
     }
 
@@ -66,8 +69,9 @@ final class RegularFields {
         RegularItem draft = SHAPE.with(form.draft(old.value(), COLUMNS), "amount", amount.orElse(Money.ZERO));
         form.besides(() -> request.read(read -> SaveRegularItem.check(read, draft)));
         return request.save(write -> {
+            List<Problem> remarks = SaveRegularItem.check(write, draft).remarks();
             SaveRegularItem.save(write, Optional.of(new Shown(old.row(), form.version())), draft);
-            return Saved.to("/funds/regular").saying(draft.name() + " is changed.");
+            return Saved.to("/funds/regular").saying(draft.name() + " is changed." + Remarks.said(remarks));
         });
     }
 }

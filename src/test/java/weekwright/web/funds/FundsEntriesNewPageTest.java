@@ -25,8 +25,11 @@ class FundsEntriesNewPageTest {
                 .with("date", "2026-02-30")
                 .send();
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id"))
-                .containsExactlyInAnyOrder("amount", "gross", "date");
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "\"-12,50\" is under 0; write it without the sign, and choose whether it comes in or goes out",
+                        "\"2026-02-30\" is not a day of the calendar; write a day that exists, such as 2026-02-28",
+                        "\"1.234,567\" is not an amount of money; write 12.50");
         Visitor.Reply more = ilse.form(refused)
                 .with("amount", "12,50")
                 .with("way", "in")

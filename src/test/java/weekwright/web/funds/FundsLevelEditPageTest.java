@@ -28,7 +28,33 @@ class FundsLevelEditPageTest {
         Visitor.Reply saved = ilse.follow(ilse.form(ilse.get("/funds/levels/plank/edit"), "form.form")
                 .with("payout_days", "7")
                 .send());
-        assertThat(saved.page().select("tbody tr").text()).isEqualTo("Plank €5.00 a month 8 % 7 days later");
+        assertThat(saved.page().select("tbody tr:contains(Plank)").text())
+                .isEqualTo("Plank €5.00 a month 8 % 7 days later");
+    }
+
+    @Test
+    void one_that_was_paid_out_is_not_removed() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply added = ilse.follow(ilse.form(ilse.get("/funds/levels/new"))
+                .with("name", "Peg")
+                .with("amount", "1")
+                .with("fee_percent", "0.15")
+                .send());
+        assertThat(added.page().select(".flash p").text())
+                .isEqualTo("Peg can be pledged. Now count its supporters. \"0.15\" is read as 0.15 %; if a share was"
+                        + " meant, write 15.");
+        ilse.follow(ilse.form(ilse.get("/funds/entries/new"))
+                .with("way", "in")
+                .with("amount", "90")
+                .with("kind", "payout")
+                .with("payee", "PEG")
+                .send());
+        Visitor.Reply refused =
+                ilse.form(ilse.get("/funds/levels/peg/edit"), "form.act").press("remove");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly("\"Peg\" has 1 pay-out in the books; to end it, count this month with everybody"
+                        + " left; the next starts with nobody");
     }
 
     @Test

@@ -25,7 +25,7 @@ class FundsLevelsNewPageTest {
                 .send();
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id"))
-                .containsExactlyInAnyOrder("amount", "fee_percent");
+                .containsExactly("name", "amount", "fee_percent");
         Visitor.Reply more =
                 ilse.form(refused).with("amount", "0").with("fee_percent", "8").send();
         assertThat(more.troubles())

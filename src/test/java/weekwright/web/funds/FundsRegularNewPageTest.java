@@ -24,7 +24,8 @@ class FundsRegularNewPageTest {
                 .with("to", "2026-11-01")
                 .send();
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id")).containsExactly("spread");
+        assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id"))
+                .containsExactly("name", "amount", "spread", "to");
         Visitor.Reply more = ilse.form(refused).with("spread", "10").send();
         assertThat(more.troubles())
                 .containsExactly(

@@ -36,6 +36,49 @@ class FundsSupportersPageTest {
     }
 
     @Test
+    void months_go_back_to_the_first_of_the_project_and_on_to_this_one() {
+        Visitor ilse = SERVER.as("ilse");
+        assertThat(ilse.get("/funds/supporters?month=2026-09")
+                        .page()
+                        .select(".above a")
+                        .eachText())
+                .containsExactly("Funds", "the month after");
+        assertThat(ilse.get("/funds/supporters?month=2026-10")
+                        .page()
+                        .select(".above a")
+                        .eachText())
+                .containsExactly("Funds", "the month before", "the month after");
+        assertThat(ilse.get("/funds/supporters").page().select(".above a").eachText())
+                .containsExactly("Funds", "the month before");
+        Visitor.Reply early = ilse.get("/funds/supporters?month=1066-10");
+        assertThat(early.status()).isEqualTo(404);
+        assertThat(early.text())
+                .contains("\"October 1066\" is before the first month, September 2026; count that month or a later"
+                        + " one.");
+        Visitor.Reply late = ilse.get("/funds/supporters?month=2026-12");
+        assertThat(late.status()).isEqualTo(404);
+        assertThat(late.text()).contains("\"December 2026\" has not begun; count a month up to November 2026.");
+    }
+
+    @Test
+    void a_month_that_has_not_begun_is_told_once_however_many_levels_there_are() {
+        try (ServerFixture two = ServerFixture.sample()) {
+            Visitor person = two.as(two.db()
+                    .read(read -> weekwright.build.CrewMemberStore.TABLE
+                            .values(read)
+                            .get(0)
+                            .id()
+                            .value()));
+            Visitor.Reply refused = person.form(person.get("/funds/supporters"))
+                    .with("month", "2026-12")
+                    .send();
+            assertThat(refused.page().select("fieldset.level").size()).isGreaterThan(1);
+            assertThat(refused.troubles())
+                    .containsExactly("\"December 2026\" has not begun; count a month up to November 2026");
+        }
+    }
+
+    @Test
     void a_helper_counts_none() {
         assertThat(SERVER.as("noor").get("/funds/supporters").status()).isEqualTo(403);
     }
