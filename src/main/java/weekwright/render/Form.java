@@ -50,6 +50,14 @@ public record Form(
         return values.getOrDefault(name, List.of()).contains(text);
     }
 
+    /** What stands in the field and is none of these choices. */
+    public List<String> strays(String name, List<Choice> choices) {
+        return values.getOrDefault(name, List.of()).stream()
+                .filter(text -> !text.isEmpty()
+                        && choices.stream().noneMatch(choice -> choice.value().equals(text)))
+                .toList();
+    }
+
     /** The sentence under the field; empty where nothing is wrong. */
     public String error(String name) {
         return errors.getOrDefault(name, "");

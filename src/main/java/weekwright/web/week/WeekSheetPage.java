@@ -5,11 +5,11 @@ import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Codec;
+import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Refused;
@@ -23,7 +23,6 @@ import weekwright.build.TaskStore;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
-import weekwright.forecast.WeekPlan;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -39,7 +38,6 @@ import weekwright.web.parts.Choices;
  * each with its box for hours and its box for done, and two pencilled lines a day. All of it is kept or nothing.
  */
 public final class WeekSheetPage implements Page {
-    private static final int PENCILLED = 2;
     private static final int WEEKS_BACK = 4;
 
     private final WeekSheets sheets = new WeekSheets();
@@ -73,30 +71,11 @@ public final class WeekSheetPage implements Page {
     @Override
     public View show(Request request) {
         LocalDate monday = monday(request);
-        WeekPlan plan = sheets.of(request.db(), monday, Optional.empty());
+        Form form = request.form("");
         WeekFacts facts = request.read(read -> WeekFacts.of(read, monday));
-        List<Day> days = new ArrayList<>();
-        int number = 0;
-        for (WeekPlan.Day day : plan.days()) {
-            if (day.date().isAfter(request.today())) {
-                break;
-            }
-            List<Line> lines = new ArrayList<>();
-            for (WeekPlan.Person person : day.people()) {
-                for (WeekPlan.Line line : person.lines()) {
-                    if (!line.kind().equals("rest")) {
-                        lines.add(line(number++, day.date(), person.crew(), line, facts));
-                    }
-                }
-            }
-            for (int i = 0; i < PENCILLED; i++) {
-                Map<String, String> carried = new LinkedHashMap<>();
-                carried.put("date." + number, day.date().toString());
-                carried.put("kind." + number, "");
-                lines.add(new Line(number++, "", "", 0, 0, true, true, carried));
-            }
-            days.add(new Day(day.date(), lines));
-        }
+        List<Day> days = request.wasRefused("")
+                ? SheetLines.posted(form, facts, monday)
+                : SheetLines.planned(sheets.of(request.db(), monday, Optional.empty()), facts, request.today());
         return request.read(read -> {
             List<Form.Choice> what = new ArrayList<>();
             Choices.tasks(read, Task::isOpen)
@@ -106,7 +85,7 @@ public final class WeekSheetPage implements Page {
                     .forEach(episode ->
                             what.add(new Form.Choice("episode:" + episode.id(), "Edit " + Choices.title(episode))));
             return new View(
-                    request.form(""),
+                    form,
                     "Week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
                     monday.toString(),
                     days,
@@ -115,31 +94,6 @@ public final class WeekSheetPage implements Page {
                             .toList(),
                     what);
         });
-    }
-
-    private static Line line(int number, LocalDate date, String crew, WeekPlan.Line line, WeekFacts facts) {
-        String what = line.task()
-                .map(id -> "task:" + id)
-                .or(() -> line.episode().map(id -> "episode:" + id))
-                .orElse("");
-        int logged = facts.hours().stream()
-                .filter(entry -> entry.date().equals(date)
-                        && entry.crew().value().equalsIgnoreCase(crew)
-                        && entry.task().map(Object::toString).equals(line.task())
-                        && entry.episode().map(Object::toString).equals(line.episode()))
-                .mapToInt(entry -> entry.hours().minutes())
-                .sum();
-        return new Line(
-                number,
-                facts.person(crew),
-                WeekDays.text(line, facts),
-                line.own()
-                        ? line.hours().minutes()
-                        : WeekDays.quarters(line.hours().minutes()),
-                logged,
-                line.task().isPresent() && !line.kind().equals("film"),
-                false,
-                SheetRow.carried(number, date, crew, line.kind(), what));
     }
 
     private static LocalDate monday(Request request) {
@@ -207,7 +161,15 @@ public final class WeekSheetPage implements Page {
     private static int mark(Write write, SheetRow row, LocalDate today, Problems faults, List<Problem> remarks)
             throws Stale {
         Optional<Stored<Task>> task = row.task().flatMap(id -> TaskStore.TABLE.find(write, id));
-        if (task.isEmpty() || task.get().value().done().isPresent()) {
+        if (task.isEmpty()) {
+            faults.fault(
+                    "done." + row.number(),
+                    row.task().map(Id::value).orElse(""),
+                    "is no task of this project",
+                    "take the tick out, or choose another task");
+            return 0;
+        }
+        if (task.get().value().done().isPresent()) {
             return 0;
         }
         try {

@@ -91,4 +91,44 @@ class WeekSheetPageTest {
         assertThat(ilse.get("/week/sheet?of=2026-12-07").text())
                 .contains("The sheets of this week and the four before it can be typed in.");
     }
+
+    @Test
+    void a_refused_sheet_keeps_its_own_lines_though_the_plan_has_others_by_then() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply page = ilse.get("/week/sheet");
+            assertThat(lines(page).get(0)).matches("Bram edit no\\.\\h11 6\\hh planned");
+            Visitor.Form typed =
+                    ilse.form(page, "form.from-wall").with("hours.0", "vier").with("hours.1", "2");
+            // meanwhile Ilse's Monday gets a line of its own, which stands before the one of Bram
+            Visitor bram = own.as("bram");
+            bram.follow(bram.form(bram.get("/week/lines/new"))
+                    .with("date", "2026-11-23")
+                    .with("crew", "ilse")
+                    .with("kind", "errand")
+                    .with("hours", "8")
+                    .with("text", "Fetch the flat iron")
+                    .send());
+            Visitor.Reply fresh = ilse.get("/week/sheet");
+            assertThat(lines(fresh)).isNotEqualTo(lines(page));
+            Visitor.Reply refused = typed.send();
+            assertThat(refused.troubles())
+                    .containsExactly("\"vier\" is not hours; write 3.5 or 3:30", "is missing; say whose line it is");
+            assertThat(lines(refused)).isEqualTo(lines(page));
+            Visitor.Form again = ilse.form(refused, "form.from-wall");
+            assertThat(again.value("hours.0") + " " + again.value("hours.1")).isEqualTo("vier 2");
+            Visitor.Reply saved =
+                    ilse.follow(again.with("hours.0", "4").with("hours.1", "").send());
+            assertThat(saved.page().select(".flash p").text()).isEqualTo("4 hours logged.");
+            var entries = own.db().read(HoursEntryStore.TABLE::values);
+            var last = entries.get(entries.size() - 1);
+            assertThat(last.crew() + " " + last.date() + " " + last.as().orElseThrow() + " "
+                            + last.episode().orElseThrow() + " " + last.hours())
+                    .isEqualTo("bram 2026-11-23 EDIT ep.11 4");
+        }
+    }
+
+    private static java.util.List<String> lines(Visitor.Reply page) {
+        return page.page().select(".wall-line .wall-what:not(:has(select))").eachText();
+    }
 }
