@@ -23,7 +23,8 @@ final class Migrations {
             "0003_search.sql",
             "0004_change_by_thing.sql",
             "0005_running_clock.sql",
-            "0006_skipped_slots.sql");
+            "0006_skipped_slots.sql",
+            "0007_note_drafts.sql");
 
     private Migrations() {}
 

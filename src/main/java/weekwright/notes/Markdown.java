@@ -1,6 +1,8 @@
 package weekwright.notes;
 
 import com.vladsch.flexmark.ast.Code;
+import com.vladsch.flexmark.ast.Link;
+import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.ext.footnotes.FootnoteExtension;
 import com.vladsch.flexmark.ext.gfm.strikethrough.StrikethroughExtension;
 import com.vladsch.flexmark.ext.gfm.tasklist.TaskListExtension;
@@ -11,11 +13,16 @@ import com.vladsch.flexmark.html.renderer.NodeRenderer;
 import com.vladsch.flexmark.html.renderer.NodeRendererContext;
 import com.vladsch.flexmark.html.renderer.NodeRenderingHandler;
 import com.vladsch.flexmark.parser.Parser;
+import com.vladsch.flexmark.util.ast.Document;
+import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.data.DataHolder;
 import com.vladsch.flexmark.util.data.MutableDataSet;
+import com.vladsch.flexmark.util.sequence.BasedSequence;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.owasp.html.HtmlPolicyBuilder;
 import org.owasp.html.PolicyFactory;
@@ -36,6 +43,9 @@ public final class Markdown {
     private static final Pattern LINK =
             Pattern.compile("(?i)(?:https?://|mailto:)[^\\s\\\\]*|#[^\\s\\\\]*|/(?![/\\\\])[^\\s\\\\]*");
     private static final Pattern PHOTO = Pattern.compile("/?photos/([\\p{L}\\p{Nd}_-][\\p{L}\\p{Nd}._-]{0,199})");
+    private static final Pattern REFERENCE =
+            Pattern.compile("\\[([^\\[\\]]*)\\]\\(<?(" + NoteLinks.ADDRESS.pattern() + ")>?\\)");
+    private static final String GONE = " (no longer there)";
     private static final Pattern FOOTNOTE = Pattern.compile("fn(?:ref)?-[0-9]{1,4}(?:-[0-9]{1,4})?");
 
     private static final DataHolder OPTIONS = new MutableDataSet()
@@ -124,12 +134,61 @@ public final class Markdown {
                 .render(PARSER.parse(text));
     }
 
-    /** HTML of a note's text. */
+    /** HTML of a note's text whose references show their words. */
     public static String html(String text) {
+        return html(text, NoteLinks.NONE);
+    }
+
+    /** HTML of a note's text. */
+    public static String html(String text, NoteLinks links) {
         if (isTooBusy(text)) {
             return "<pre>" + escaped(text) + "</pre>";
         }
-        return POLICY.sanitize(RENDERER.render(PARSER.parse(text)));
+        Document document = PARSER.parse(text);
+        name(document, links);
+        return POLICY.sanitize(RENDERER.render(document));
+    }
+
+    /** Gives every reference the name of what it points to; where that is gone, its words stand and say so. */
+    private static void name(Document document, NoteLinks links) {
+        List<Node> nodes = new ArrayList<>();
+        document.getDescendants().forEach(nodes::add);
+        for (Node node : nodes) {
+            if (!(node instanceof Link link)
+                    || !NoteLinks.ADDRESS.matcher(link.getUrl()).matches()) {
+                continue;
+            }
+            String url = link.getUrl().toString();
+            String words = link.getText().isBlank()
+                    ? url.replace(':', ' ')
+                    : link.getText().toString();
+            Optional<NoteLinks.Target> target = links.at(url);
+            String shown = target.map(NoteLinks.Target::name).orElse(words + GONE);
+            String address = target.map(NoteLinks.Target::address).orElse("");
+            if (address.isEmpty()) {
+                link.insertBefore(new Text(BasedSequence.of(shown)));
+                link.unlink();
+            } else {
+                link.removeChildren();
+                link.appendChild(new Text(BasedSequence.of(shown)));
+                link.setUrl(BasedSequence.of(address));
+            }
+        }
+    }
+
+    /** The text with its references as their words alone: named as today, or said to be gone. */
+    private static String plain(String text, NoteLinks links) {
+        return REFERENCE.matcher(text).replaceAll(match -> {
+            String words = match.group(1).isBlank() ? match.group(2).replace(':', ' ') : match.group(1);
+            return Matcher.quoteReplacement(
+                    links.at(match.group(2)).map(NoteLinks.Target::name).orElse(words + GONE));
+        });
+    }
+
+    /** The first words of a text without its marks, for lists; cut after a word, at most so many letters. */
+    public static String opening(String text, int letters, NoteLinks links) {
+        int look = Math.min(text.length(), 500 + 10 * letters);
+        return opening(plain(text.substring(0, look), links) + text.substring(look), letters);
     }
 
     /** The first words of a text without its marks, for lists; cut after a word, at most so many letters. */

@@ -51,6 +51,10 @@ class MarkdownTest {
                 "[x](/\\evil.example)",
                 "[x](/\t/evil.example)",
                 "[x](file:///etc/passwd)",
+                "[<img src=x onerror=alert(1)>](task:weir.9)",
+                "[x](task:\"onmouseover=alert(1))",
+                "[x](TASK:javascript:alert(1))",
+                "[x](<task:weir.1\" onclick=\"alert(1)>)",
                 "[x](ftp://evil.example)",
                 "[x](https://a.example\" onmouseover=\"alert(1))",
                 "[x](<javascript:alert(1)>)",
@@ -159,5 +163,35 @@ class MarkdownTest {
         assertThat(Markdown.opening("# Grain\n\nRuns *out* to the [north](/x), so pare that cheek last.", 30))
                 .isEqualTo("Grain Runs out to the north, …");
         assertThat(Markdown.opening("short", 30)).isEqualTo("short");
+    }
+
+    private static final NoteLinks LINKS = (kind, id) -> switch (kind + " " + id.folded()) {
+        case "TASK weir.2" -> java.util.Optional.of(new NoteLinks.Target("Set <the> *sill*", "/build/tasks/weir.2"));
+        case "STAGE weir" -> java.util.Optional.of(new NoteLinks.Target("Weir", ""));
+        default -> java.util.Optional.empty();
+    };
+
+    @Test
+    void a_reference_shows_the_name_of_today_and_leads_to_the_thing() {
+        assertThat(Markdown.html("See [the sill](task:Weir.2), *[](task:weir.2)*.", LINKS))
+                .isEqualTo("<p>See <a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a>,"
+                        + " <em><a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a></em>.</p>\n");
+    }
+
+    @Test
+    void a_reference_without_an_address_is_the_name_alone() {
+        assertThat(Markdown.html("At [it](stage:weir).", LINKS)).isEqualTo("<p>At Weir.</p>\n");
+    }
+
+    @Test
+    void a_reference_to_what_is_gone_shows_its_words_and_says_so() {
+        assertThat(Markdown.html("See [the old *sill*](task:weir.9) and [](episode:ep.7).", LINKS))
+                .isEqualTo("<p>See the old *sill* (no longer there) and episode ep.7 (no longer there).</p>\n");
+    }
+
+    @Test
+    void the_first_words_name_references_as_today() {
+        assertThat(Markdown.opening("At [it](stage:weir) and [the oak](material:m.1).", 90, LINKS))
+                .isEqualTo("At Weir and the oak (no longer there).");
     }
 }

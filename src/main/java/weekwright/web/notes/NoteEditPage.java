@@ -1,8 +1,10 @@
 package weekwright.web.notes;
 
 import java.util.Optional;
+import weekwright.base.Id;
 import weekwright.build.Shown;
 import weekwright.db.Stored;
+import weekwright.notes.Draft;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
 import weekwright.notes.RemoveNote;
@@ -17,17 +19,31 @@ import weekwright.web.kit.Saved;
 
 /** Changes a build note, or removes it. */
 public final class NoteEditPage implements Page {
-    /** @param html what is typed, as a page; safe to stand in this one */
-    public record View(Form form, NoteFields.Lists lists, String html, String id, String title) {}
+    /**
+     * @param html what is typed, as a page; safe to stand in this one
+     * @param draft to be taken up
+     */
+    public record View(
+            Form form,
+            NoteFields.Lists lists,
+            String html,
+            Optional<NoteDrafts.Offer> draft,
+            String id,
+            String title) {}
 
     @Override
     public View show(Request request) {
         Stored<Note> note = note(request);
-        Form form = NoteFields.filled(request, note);
+        Optional<Id> id = Optional.of(note.value().id());
+        Optional<Draft> draft = NoteDrafts.of(request, id);
+        Form form = draft.isPresent() && NoteDrafts.isTakenUp(request)
+                ? NoteDrafts.takenUp(request.form(""), draft.get())
+                : NoteFields.filled(request, note);
         return request.read(read -> new View(
                 form,
                 NoteFields.lists(request, read, form),
-                NoteFields.page(form),
+                NoteFields.page(read, form),
+                NoteDrafts.offer(request, id, note.version()),
                 note.value().id().value(),
                 note.value().title()));
     }
@@ -51,7 +67,9 @@ public final class NoteEditPage implements Page {
                 return Saved.to("/notes").saying("\"" + note.value().title() + "\" is removed" + with + ".");
             });
         }
-        Optional<Answer> unsaved = NoteFields.unsaved(form);
+        Optional<Answer> unsaved = NoteDrafts.answer(
+                        request, Optional.of(note.value().id()))
+                .or(() -> NoteFields.unsaved(request));
         return unsaved.isPresent() ? unsaved.get() : NoteFields.change(request, note);
     }
 }

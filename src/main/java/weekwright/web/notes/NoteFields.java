@@ -1,6 +1,9 @@
 package weekwright.web.notes;
 
 import java.nio.charset.StandardCharsets;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,15 +18,19 @@ import weekwright.build.Shown;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.EpisodeStore;
+import weekwright.notes.DraftStore;
+import weekwright.notes.LogText;
 import weekwright.notes.Markdown;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
 import weekwright.notes.SaveNote;
 import weekwright.render.Form;
+import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.Addresses;
 import weekwright.web.parts.Choices;
 import weekwright.web.parts.Remarks;
 
@@ -87,31 +94,78 @@ final class NoteFields {
             return form;
         }
         Map<String, List<String>> values = new LinkedHashMap<>(form.values());
-        List<String> tasks = note.value().tasks().list();
-        for (int i = 0; i < tasks.size(); i++) {
-            values.put("task." + i, List.of(tasks.get(i)));
-        }
-        values.put("task." + tasks.size(), List.of());
+        values.putAll(rows(note.value().tasks().list().stream().map(Id::new).toList()));
         values.put("visible", List.of(Codec.word(note.value().visibleOrDefault())));
         return new Form(form.csrf(), form.answerKey(), form.version(), values, form.errors());
     }
 
     /** What stands in the field of the text, as a page. */
-    static String page(Form form) {
-        return Markdown.html(form.value("text"));
+    static String page(Read read, Form form) {
+        return Markdown.html(form.value("text"), Addresses.links(read));
     }
 
     /** What a button asks for that saves nothing: the page view of what is typed, or another row for a task. */
-    static Optional<Answer> unsaved(FormReader form) {
+    static Optional<Answer> unsaved(Request request) {
+        FormReader form = request.form();
         return switch (form.act()) {
             case "show" -> Optional.of(new Answer.Again(Map.of(), ""));
             case "task" -> Optional.of(another(form));
+            case "log" -> Optional.of(fromLog(request, form));
             case "page" ->
                 Optional.of(Answer.body(
                         "text/html; charset=utf-8",
-                        Markdown.html(form.text("text")).getBytes(StandardCharsets.UTF_8)));
+                        request.read(read -> Markdown.html(form.text("text"), Addresses.links(read)))
+                                .getBytes(StandardCharsets.UTF_8)));
             default -> Optional.empty();
         };
+    }
+
+    /** What is typed, with the log of the form's day or week after it. */
+    private static Answer fromLog(Request request, FormReader form) {
+        LocalDate day = form.read("date", LocalDate.class).orElse(request.today());
+        boolean week = form.text("span").equals("week");
+        LogText.Start start = fromLog(request, day, week, form.ticked("money"));
+        if (start.text().isEmpty()) {
+            return new Answer.Again(
+                    Map.of(), "Nothing is logged for " + (week ? "that week" : Formats.dayMonthLong(day)) + " yet.");
+        }
+        Map<String, List<String>> instead = new LinkedHashMap<>();
+        String typed = form.text("text");
+        instead.put("text", List.of(typed.isEmpty() ? start.text() : typed + "\n\n" + start.text()));
+        if (tasks(form).isEmpty()) {
+            instead.putAll(rows(start.tasks()));
+        }
+        return new Answer.Again(instead, "The log stands in the text now; change it as you like.");
+    }
+
+    /** The log of a day, or of its week from Monday on. */
+    static LogText.Start fromLog(Request request, LocalDate day, boolean week, boolean money) {
+        LocalDate from = week ? day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)) : day;
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        return request.read(read -> LogText.of(read, from, week ? from.plusDays(6) : day, money, formats));
+    }
+
+    /** Rows for tasks, and an empty one. */
+    static Map<String, List<String>> rows(List<Id> tasks) {
+        Map<String, List<String>> rows = new LinkedHashMap<>();
+        int most = Math.min(tasks.size(), TASKS_MOST - 1);
+        for (int i = 0; i < most; i++) {
+            rows.put("task." + i, List.of(tasks.get(i).value()));
+        }
+        rows.put("task." + most, List.of());
+        return rows;
+    }
+
+    /** Every field as it was typed, for a draft. */
+    static Map<String, List<String>> typed(FormReader form) {
+        Map<String, List<String>> fields = new LinkedHashMap<>();
+        for (String column : COLUMNS) {
+            fields.put(column, form.texts(column));
+        }
+        for (int i = 0; i < TASKS_MOST && form.has("task." + i); i++) {
+            fields.put("task." + i, form.texts("task." + i));
+        }
+        return fields;
     }
 
     static Answer add(Request request) throws Exception {
@@ -122,6 +176,7 @@ final class NoteFields {
             Note note = Shape.of(Note.class)
                     .with(read.orElseThrow(), "id", ReferenceStore.unusedId(write, NoteStore.TABLE.name(), "note"));
             SaveNote.Saved kept = SaveNote.save(write, Optional.empty(), note);
+            request.person().ifPresent(person -> DraftStore.drop(write, person.id(), Optional.empty()));
             return Saved.to("/notes/" + note.id()).saying("The note is kept." + Remarks.said(kept.remarks()));
         });
     }
@@ -134,6 +189,9 @@ final class NoteFields {
         return request.save(write -> {
             SaveNote.Saved kept =
                     SaveNote.save(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow());
+            request.person()
+                    .ifPresent(person -> DraftStore.drop(
+                            write, person.id(), Optional.of(old.value().id())));
             return Saved.to("/notes/" + old.value().id()).saying("The note is changed." + Remarks.said(kept.remarks()));
         });
     }
@@ -146,8 +204,10 @@ final class NoteFields {
         return new Answer.Again(Map.of("task." + rows, List.of()), "");
     }
 
-    /** The tasks of all rows; one that is named twice is taken once. */
+    /** The tasks of all rows; one that is named twice is taken once. The fields of "Take the log" are read over. */
     private static Words tasks(FormReader form) {
+        form.text("span");
+        form.ticked("money");
         Map<String, String> tasks = new LinkedHashMap<>();
         for (int i = 0; i < TASKS_MOST; i++) {
             form.read("task." + i, Id.class).ifPresent(id -> tasks.putIfAbsent(id.folded(), id.value()));

@@ -20,6 +20,7 @@ import weekwright.notes.PhotoStore;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.parts.Addresses;
 import weekwright.web.parts.Choices;
 
 /** One build note: its text and pictures, and beside them what the log says of that day. */
@@ -73,7 +74,7 @@ public final class NotePage implements Page {
                             .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
                             .map(member -> member.value().name())
                             .orElse(""),
-                    Markdown.html(note.text()),
+                    Markdown.html(note.text(), Addresses.links(read)),
                     PhotoStore.TABLE.where(read, "note", note.id().value()).stream()
                             .map(photo -> new Picture(
                                     photo.value().file(),

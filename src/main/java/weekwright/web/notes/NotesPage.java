@@ -14,6 +14,7 @@ import weekwright.notes.NoteStore;
 import weekwright.notes.PhotoStore;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.parts.Addresses;
 
 /** The build notes, newest first. */
 public final class NotesPage implements Page {
@@ -56,7 +57,7 @@ public final class NotesPage implements Page {
                             note.id().value(),
                             note.date(),
                             note.title(),
-                            Markdown.opening(note.text(), LETTERS),
+                            Markdown.opening(note.text(), LETTERS, Addresses.links(read)),
                             note.author()
                                     .map(id -> names.getOrDefault(id.folded(), ""))
                                     .orElse(""),

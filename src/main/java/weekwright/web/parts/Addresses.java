@@ -10,6 +10,7 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.db.Table;
 import weekwright.history.Things;
+import weekwright.notes.NoteLinks;
 
 /** Which page shows a thing, and which thing a page shows. */
 public final class Addresses {
@@ -100,6 +101,18 @@ public final class Addresses {
         return name.matches("[A-Za-z0-9._-]{1,40}")
                 ? table.find(read, new Id(name)).map(Stored::row)
                 : Optional.empty();
+    }
+
+    /** What the references of a note point to, each with the page that shows it. */
+    public static NoteLinks links(Read read) {
+        return NoteLinks.of(
+                read,
+                (kind, id) -> switch (kind) {
+                    case TASK -> "/build/tasks/" + id;
+                    case STAGE -> "/build/stages/" + id;
+                    case EPISODE -> "/episodes/" + id;
+                    case MATERIAL -> "/build/materials/" + id;
+                });
     }
 
     /** The sheet on which a page hangs: {@code /build} of {@code /build/tasks/weir.2}. */

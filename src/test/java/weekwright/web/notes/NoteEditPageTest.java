@@ -78,4 +78,24 @@ class NoteEditPageTest {
         ilse.form(gone, ".flash form").send();
         assertThat(ilse.get(note).page().select("article h1").text()).isEqualTo("Not wanted");
     }
+
+    @Test
+    void a_draft_never_touches_the_note_and_a_note_changed_meanwhile_is_said() {
+        String note = keep("Straw", "A little.");
+        Visitor ilse = SERVER.as("ilse");
+        long before = SERVER.db().version();
+        ilse.form(ilse.get(note + "/edit")).with("text", "A little more.").press("autosave");
+        assertThat(SERVER.db().version()).isEqualTo(before);
+        assertThat(ilse.get(note).page().select("article > p").eachText()).contains("A little.");
+        Visitor bram = SERVER.as("bram");
+        bram.form(bram.get(note + "/edit")).with("text", "Much.").send();
+        Visitor.Reply offered = ilse.get(note + "/edit");
+        assertThat(offered.page().select(".remark-box p").text())
+                .endsWith("is kept and not saved. The note was changed since; saving the draft shows both first.");
+        Visitor.Reply both =
+                ilse.form(ilse.get(note + "/edit?draft=yes"), ".note-form").send();
+        assertThat(both.status()).isEqualTo(409);
+        assertThat(both.page().select("tbody tr").eachText())
+                .containsExactly("Text A little. A little more. Much.");
+    }
 }

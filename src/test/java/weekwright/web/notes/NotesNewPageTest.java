@@ -128,4 +128,96 @@ class NotesNewPageTest {
                 .isEqualTo(
                         "Too much at once What was sent is too large. Nothing of it was saved. Send at most 1 MB of text.");
     }
+
+    @Test
+    void a_reference_in_the_page_view_names_the_task_as_it_is_called_today() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply part = ilse.form(ilse.get("/notes/new"))
+                .with("text", "[old words](task:gate.1) [boards](material:mat.1) [x](task:gate.77)")
+                .press("page");
+        assertThat(part.page().select("p").text())
+                .isEqualTo("Plane the gate boards Oak boards x (no longer there)");
+        assertThat(part.page().select("a").eachAttr("href"))
+                .containsExactly("/build/tasks/gate.1", "/build/materials/mat.1");
+    }
+
+    @Test
+    void the_log_of_the_day_is_put_after_what_is_typed() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply begun = ilse.form(ilse.get("/notes/new"))
+                .with("date", "2026-11-12")
+                .with("span", "week")
+                .with("money", "yes")
+                .with("text", "A dry week.")
+                .press("log");
+        Visitor.Form form = ilse.form(begun);
+        assertThat(form.value("text").strip())
+                .isEqualTo("""
+                        A dry week.
+
+                        ## Hours
+
+                        | What | Hours |
+                        | --- | ---: |
+                        | [Set the sill stones](task:weir.2) | 13½ |
+
+                        ## Spent
+
+                        - Other cost: €86.20""");
+        assertThat(form.value("task.0")).isEqualTo("weir.2");
+        assertThat(begun.page().select("[data-page-view] td").eachText()).containsExactly("Set the sill stones", "13½");
+    }
+
+    @Test
+    void a_note_begins_with_the_log_of_a_day_by_its_address() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Form form = ilse.form(ilse.get("/notes/new?day=2026-10-16"));
+        assertThat(form.value("date")).isEqualTo("2026-10-16");
+        assertThat(form.value("text").strip())
+                .isEqualTo("""
+                        ## Hours
+
+                        | What | Hours |
+                        | --- | ---: |
+                        | [Dig the footing](task:weir.1) | 3½ |
+
+                        ## What landed
+
+                        - [Dig the footing](task:weir.1) is done.""");
+        Visitor.Reply none = ilse.form(ilse.get("/notes/new")).with("text", "Mine.").press("log");
+        assertThat(none.page().select(".flash p").text()).isEqualTo("Nothing is logged for 25 November yet.");
+        assertThat(ilse.form(none).value("text").strip()).isEqualTo("Mine.");
+    }
+
+    @Test
+    void a_draft_is_kept_offered_taken_up_and_gone_once_the_note_is_kept() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply kept = bram.form(bram.get("/notes/new"), ".note-form")
+                .with("title", "Half")
+                .with("text", "Half a no")
+                .with("task.0", "gate.1")
+                .press("autosave");
+        assertThat(kept.body()).isEqualTo("{\"kept\": true}");
+        assertThat(SERVER.as("ilse").get("/notes/new").page().select(".remark-box")).isEmpty();
+        Visitor.Reply offered = bram.get("/notes/new");
+        assertThat(offered.page().select(".remark-box p").text())
+                .isEqualTo("A draft of yours from 25 Nov 2026, 09:00 is kept and not saved.");
+        assertThat(bram.form(offered, ".note-form").value("text").strip()).isEmpty();
+        Visitor.Form form = bram.form(bram.get("/notes/new?draft=yes"), ".note-form");
+        assertThat(form.value("title")).isEqualTo("Half");
+        assertThat(form.value("text").strip()).isEqualTo("Half a no");
+        assertThat(form.value("task.0")).isEqualTo("gate.1");
+        form.with("text", "Half a note, now whole.").send();
+        assertThat(bram.get("/notes/new").page().select(".remark-box")).isEmpty();
+    }
+
+    @Test
+    void a_draft_can_be_thrown_away() {
+        Visitor bram = SERVER.as("bram");
+        Visitor.Reply kept =
+                bram.form(bram.get("/notes/new"), ".note-form").with("text", "No.").press("draft");
+        assertThat(kept.page().select(".flash p").text()).isEqualTo("Kept as your draft; no note was changed.");
+        bram.form(bram.get("/notes/new"), ".remark-box form").press("forget");
+        assertThat(bram.get("/notes/new").page().select(".remark-box")).isEmpty();
+    }
 }
