@@ -62,8 +62,8 @@ public final class DraftStore {
 
     private static String text(Map<String, List<String>> fields) {
         return fields.entrySet().stream()
-                .flatMap(field ->
-                        field.getValue().stream().map(value -> encoded(field.getKey()) + "=" + encoded(value)))
+                .flatMap(
+                        field -> field.getValue().stream().map(value -> encoded(field.getKey()) + "=" + encoded(value)))
                 .collect(Collectors.joining("&"));
     }
 

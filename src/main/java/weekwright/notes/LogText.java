@@ -121,7 +121,8 @@ public final class LogText {
                 .map(task -> task(task.value()))
                 .or(() -> entry.episode()
                         .flatMap(id -> EpisodeStore.TABLE.find(read, id))
-                        .map(one -> reference("episode", one.value().title(), one.value().id())));
+                        .map(one -> reference(
+                                "episode", one.value().title(), one.value().id())));
         return switch (entry.asOrDefault()) {
             case HANDS -> of.orElse("Shop and office");
             case CAMERA -> "Filming" + of.map(words -> " " + words).orElse("");

@@ -44,10 +44,16 @@ public interface NoteLinks {
     /** The things of the project. @param address where one is seen, empty for nowhere */
     static NoteLinks of(Read read, BiFunction<Kind, Id, String> address) {
         return (kind, id) -> (switch (kind) {
-                    case TASK -> TaskStore.TABLE.find(read, id).map(one -> one.value().title());
-                    case STAGE -> StageStore.TABLE.find(read, id).map(one -> one.value().name());
-                    case EPISODE -> EpisodeStore.TABLE.find(read, id).map(one -> one.value().title());
-                    case MATERIAL -> MaterialStore.TABLE.find(read, id).map(one -> one.value().item());
+                    case TASK ->
+                        TaskStore.TABLE.find(read, id).map(one -> one.value().title());
+                    case STAGE ->
+                        StageStore.TABLE.find(read, id).map(one -> one.value().name());
+                    case EPISODE ->
+                        EpisodeStore.TABLE.find(read, id).map(one -> one.value().title());
+                    case MATERIAL ->
+                        MaterialStore.TABLE
+                                .find(read, id)
+                                .map(one -> one.value().item());
                 })
                 .map(name -> new Target(name, address.apply(kind, id)));
     }

@@ -174,8 +174,9 @@ class MarkdownTest {
     @Test
     void a_reference_shows_the_name_of_today_and_leads_to_the_thing() {
         assertThat(Markdown.html("See [the sill](task:Weir.2), *[](task:weir.2)*.", LINKS))
-                .isEqualTo("<p>See <a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a>,"
-                        + " <em><a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a></em>.</p>\n");
+                .isEqualTo(
+                        "<p>See <a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a>,"
+                                + " <em><a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a></em>.</p>\n");
     }
 
     @Test

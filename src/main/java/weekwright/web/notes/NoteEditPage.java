@@ -67,9 +67,8 @@ public final class NoteEditPage implements Page {
                 return Saved.to("/notes").saying("\"" + note.value().title() + "\" is removed" + with + ".");
             });
         }
-        Optional<Answer> unsaved = NoteDrafts.answer(
-                        request, Optional.of(note.value().id()))
-                .or(() -> NoteFields.unsaved(request));
+        Optional<Answer> unsaved =
+                NoteDrafts.answer(request, Optional.of(note.value().id())).or(() -> NoteFields.unsaved(request));
         return unsaved.isPresent() ? unsaved.get() : NoteFields.change(request, note);
     }
 }

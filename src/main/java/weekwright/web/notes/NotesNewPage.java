@@ -42,7 +42,8 @@ public final class NotesNewPage implements Page {
         Optional<LocalDate> day = day(request.query(week ? "week" : "day"));
         Map<String, String> proposed = new LinkedHashMap<>();
         proposed.put("date", day.orElse(request.today()).toString());
-        proposed.put("author", request.person().map(person -> person.id().value()).orElse(""));
+        proposed.put(
+                "author", request.person().map(person -> person.id().value()).orElse(""));
         proposed.put("visible", "crew");
         Form form = request.form("", proposed);
         if (day.isEmpty() || request.wasRefused("")) {
@@ -67,8 +68,7 @@ public final class NotesNewPage implements Page {
 
     @Override
     public Answer submit(Request request) throws Exception {
-        Optional<Answer> unsaved =
-                NoteDrafts.answer(request, Optional.empty()).or(() -> NoteFields.unsaved(request));
+        Optional<Answer> unsaved = NoteDrafts.answer(request, Optional.empty()).or(() -> NoteFields.unsaved(request));
         return unsaved.isPresent() ? unsaved.get() : NoteFields.add(request);
     }
 }

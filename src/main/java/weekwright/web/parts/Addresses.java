@@ -105,14 +105,12 @@ public final class Addresses {
 
     /** What the references of a note point to, each with the page that shows it. */
     public static NoteLinks links(Read read) {
-        return NoteLinks.of(
-                read,
-                (kind, id) -> switch (kind) {
-                    case TASK -> "/build/tasks/" + id;
-                    case STAGE -> "/build/stages/" + id;
-                    case EPISODE -> "/episodes/" + id;
-                    case MATERIAL -> "/build/materials/" + id;
-                });
+        return NoteLinks.of(read, (kind, id) -> switch (kind) {
+            case TASK -> "/build/tasks/" + id;
+            case STAGE -> "/build/stages/" + id;
+            case EPISODE -> "/episodes/" + id;
+            case MATERIAL -> "/build/materials/" + id;
+        });
     }
 
     /** The sheet on which a page hangs: {@code /build} of {@code /build/tasks/weir.2}. */

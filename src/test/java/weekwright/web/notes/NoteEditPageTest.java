@@ -95,7 +95,6 @@ class NoteEditPageTest {
         Visitor.Reply both =
                 ilse.form(ilse.get(note + "/edit?draft=yes"), ".note-form").send();
         assertThat(both.status()).isEqualTo(409);
-        assertThat(both.page().select("tbody tr").eachText())
-                .containsExactly("Text A little. A little more. Much.");
+        assertThat(both.page().select("tbody tr").eachText()).containsExactly("Text A little. A little more. Much.");
     }
 }

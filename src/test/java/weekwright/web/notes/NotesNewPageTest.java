@@ -135,8 +135,7 @@ class NotesNewPageTest {
         Visitor.Reply part = ilse.form(ilse.get("/notes/new"))
                 .with("text", "[old words](task:gate.1) [boards](material:mat.1) [x](task:gate.77)")
                 .press("page");
-        assertThat(part.page().select("p").text())
-                .isEqualTo("Plane the gate boards Oak boards x (no longer there)");
+        assertThat(part.page().select("p").text()).isEqualTo("Plane the gate boards Oak boards x (no longer there)");
         assertThat(part.page().select("a").eachAttr("href"))
                 .containsExactly("/build/tasks/gate.1", "/build/materials/mat.1");
     }
@@ -151,8 +150,7 @@ class NotesNewPageTest {
                 .with("text", "A dry week.")
                 .press("log");
         Visitor.Form form = ilse.form(begun);
-        assertThat(form.value("text").strip())
-                .isEqualTo("""
+        assertThat(form.value("text").strip()).isEqualTo("""
                         A dry week.
 
                         ## Hours
@@ -173,8 +171,7 @@ class NotesNewPageTest {
         Visitor ilse = SERVER.as("ilse");
         Visitor.Form form = ilse.form(ilse.get("/notes/new?day=2026-10-16"));
         assertThat(form.value("date")).isEqualTo("2026-10-16");
-        assertThat(form.value("text").strip())
-                .isEqualTo("""
+        assertThat(form.value("text").strip()).isEqualTo("""
                         ## Hours
 
                         | What | Hours |
@@ -184,7 +181,8 @@ class NotesNewPageTest {
                         ## What landed
 
                         - [Dig the footing](task:weir.1) is done.""");
-        Visitor.Reply none = ilse.form(ilse.get("/notes/new")).with("text", "Mine.").press("log");
+        Visitor.Reply none =
+                ilse.form(ilse.get("/notes/new")).with("text", "Mine.").press("log");
         assertThat(none.page().select(".flash p").text()).isEqualTo("Nothing is logged for 25 November yet.");
         assertThat(ilse.form(none).value("text").strip()).isEqualTo("Mine.");
     }
@@ -198,7 +196,8 @@ class NotesNewPageTest {
                 .with("task.0", "gate.1")
                 .press("autosave");
         assertThat(kept.body()).isEqualTo("{\"kept\": true}");
-        assertThat(SERVER.as("ilse").get("/notes/new").page().select(".remark-box")).isEmpty();
+        assertThat(SERVER.as("ilse").get("/notes/new").page().select(".remark-box"))
+                .isEmpty();
         Visitor.Reply offered = bram.get("/notes/new");
         assertThat(offered.page().select(".remark-box p").text())
                 .isEqualTo("A draft of yours from 25 Nov 2026, 09:00 is kept and not saved.");
@@ -214,8 +213,9 @@ class NotesNewPageTest {
     @Test
     void a_draft_can_be_thrown_away() {
         Visitor bram = SERVER.as("bram");
-        Visitor.Reply kept =
-                bram.form(bram.get("/notes/new"), ".note-form").with("text", "No.").press("draft");
+        Visitor.Reply kept = bram.form(bram.get("/notes/new"), ".note-form")
+                .with("text", "No.")
+                .press("draft");
         assertThat(kept.page().select(".flash p").text()).isEqualTo("Kept as your draft; no note was changed.");
         bram.form(bram.get("/notes/new"), ".remark-box form").press("forget");
         assertThat(bram.get("/notes/new").page().select(".remark-box")).isEmpty();
