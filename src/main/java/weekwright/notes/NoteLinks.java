@@ -2,15 +2,9 @@ package weekwright.notes;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import weekwright.base.Id;
-import weekwright.build.StageStore;
-import weekwright.build.TaskStore;
-import weekwright.db.Read;
-import weekwright.episodes.EpisodeStore;
-import weekwright.funds.MaterialStore;
 
 /**
  * What a reference in a note points to. It is written {@code [words](task:ID)}, or with {@code stage}, {@code episode} or
@@ -40,23 +34,6 @@ public interface NoteLinks {
     record Target(String name, String address) {}
 
     Optional<Target> find(Kind kind, Id id);
-
-    /** The things of the project. @param address where one is seen, empty for nowhere */
-    static NoteLinks of(Read read, BiFunction<Kind, Id, String> address) {
-        return (kind, id) -> (switch (kind) {
-                    case TASK ->
-                        TaskStore.TABLE.find(read, id).map(one -> one.value().title());
-                    case STAGE ->
-                        StageStore.TABLE.find(read, id).map(one -> one.value().name());
-                    case EPISODE ->
-                        EpisodeStore.TABLE.find(read, id).map(one -> one.value().title());
-                    case MATERIAL ->
-                        MaterialStore.TABLE
-                                .find(read, id)
-                                .map(one -> one.value().item());
-                })
-                .map(name -> new Target(name, address.apply(kind, id)));
-    }
 
     /** What an address points to; empty when it is no reference or the thing is gone. */
     default Optional<Target> at(String address) {

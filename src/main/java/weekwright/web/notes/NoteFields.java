@@ -19,7 +19,6 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.EpisodeStore;
 import weekwright.notes.DraftStore;
-import weekwright.notes.LogText;
 import weekwright.notes.Markdown;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;

@@ -9,7 +9,6 @@ import weekwright.base.Codec;
 import weekwright.base.Reading;
 import weekwright.base.Refused;
 import weekwright.notes.Draft;
-import weekwright.notes.LogText;
 import weekwright.render.Form;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Page;

@@ -9,6 +9,7 @@ import weekwright.base.Id;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.db.Table;
+import weekwright.files.NamedLinks;
 import weekwright.history.Things;
 import weekwright.notes.NoteLinks;
 
@@ -105,7 +106,7 @@ public final class Addresses {
 
     /** What the references of a note point to, each with the page that shows it. */
     public static NoteLinks links(Read read) {
-        return NoteLinks.of(read, (kind, id) -> switch (kind) {
+        return NamedLinks.of(read, (kind, id) -> switch (kind) {
             case TASK -> "/build/tasks/" + id;
             case STAGE -> "/build/stages/" + id;
             case EPISODE -> "/episodes/" + id;

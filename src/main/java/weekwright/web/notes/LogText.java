@@ -1,4 +1,4 @@
-package weekwright.notes;
+package weekwright.web.notes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -26,7 +26,7 @@ import weekwright.funds.MaterialStore;
 import weekwright.render.Formats;
 
 /** The beginning of a note out of the log of a day or a week, as Markdown that its writer edits. */
-public final class LogText {
+final class LogText {
     private final Read read;
     private final LocalDate from;
     private final LocalDate to;
@@ -38,7 +38,7 @@ public final class LogText {
      * @param text empty when nothing was logged
      * @param tasks those worked on, in the order of their hours entries
      */
-    public record Start(String text, List<Id> tasks) {}
+    record Start(String text, List<Id> tasks) {}
 
     /** Hours and pieces of one line. */
     private static final class Sum {
@@ -54,7 +54,7 @@ public final class LogText {
     }
 
     /** @param to included */
-    public static Start of(Read read, LocalDate from, LocalDate to, boolean money, Formats formats) {
+    static Start of(Read read, LocalDate from, LocalDate to, boolean money, Formats formats) {
         LogText text = new LogText(read, from, to, formats);
         text.hours();
         text.landed();
