@@ -16,10 +16,16 @@ public final class NamedLinks {
     /** @param address where a thing is seen; empty for nowhere, then its name stands as plain text */
     public static NoteLinks of(Read read, BiFunction<NoteLinks.Kind, Id, String> address) {
         return (kind, id) -> (switch (kind) {
-                    case TASK -> TaskStore.TABLE.find(read, id).map(one -> one.value().title());
-                    case STAGE -> StageStore.TABLE.find(read, id).map(one -> one.value().name());
-                    case EPISODE -> EpisodeStore.TABLE.find(read, id).map(one -> one.value().title());
-                    case MATERIAL -> MaterialStore.TABLE.find(read, id).map(one -> one.value().item());
+                    case TASK ->
+                        TaskStore.TABLE.find(read, id).map(one -> one.value().title());
+                    case STAGE ->
+                        StageStore.TABLE.find(read, id).map(one -> one.value().name());
+                    case EPISODE ->
+                        EpisodeStore.TABLE.find(read, id).map(one -> one.value().title());
+                    case MATERIAL ->
+                        MaterialStore.TABLE
+                                .find(read, id)
+                                .map(one -> one.value().item());
                 })
                 .map(name -> new NoteLinks.Target(name, address.apply(kind, id)));
     }
