@@ -159,6 +159,75 @@ class InTheBrowserTest {
 
     /** The tab is turned to: the script asks at once instead of within 20 seconds. */
     @Test
+    void what_is_typed_stays_on_the_device_until_it_is_saved() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/build/tasks/weir.2/edit");
+            WebElement title = browser.driver().findElement(By.id("title"));
+            String before = title.getDomProperty("value");
+            title.clear();
+            title.sendKeys("Set the sill stones dry");
+            // another page, and back
+            browser.open("/week");
+            browser.driver().navigate().back();
+            browser.until(d -> d.findElement(By.id("title")).getDomProperty("value").equals("Set the sill stones dry"));
+
+            // opened anew it is offered, put back or thrown away
+            browser.open("/build/tasks/weir.2/edit");
+            assertThat(browser.driver().findElement(By.id("title")).getDomProperty("value")).isEqualTo(before);
+            WebElement line = browser.driver().findElement(By.cssSelector(".typed-before"));
+            assertThat(line.getText()).startsWith("You had typed something here at ").contains("and not saved it.");
+            line.findElement(By.xpath(".//button[text()='Put it back']")).click();
+            assertThat(browser.driver().findElement(By.id("title")).getDomProperty("value"))
+                    .isEqualTo("Set the sill stones dry");
+            // another page of its own does not see it, other forms neither
+            browser.open("/build/tasks/weir.1/edit");
+            assertThat(browser.driver().findElements(By.cssSelector(".typed-before"))).isEmpty();
+
+            // refused, it is still kept; saved, it is gone
+            browser.open("/build/tasks/weir.2/edit");
+            click(browser, By.xpath("//button[text()='Put it back']"));
+            browser.driver().findElement(By.id("likely")).clear();
+            browser.driver().findElement(By.id("likely")).sendKeys("many");
+            click(browser, By.cssSelector("main form[method=post] button.main"));
+            browser.until(d -> !d.findElements(By.cssSelector(".trouble")).isEmpty());
+            browser.open("/build/tasks/weir.2/edit");
+            click(browser, By.xpath("//button[text()='Put it back']"));
+            assertThat(browser.driver().findElement(By.id("likely")).getDomProperty("value")).isEqualTo("many");
+            browser.driver().findElement(By.id("likely")).clear();
+            browser.driver().findElement(By.id("likely")).sendKeys("32");
+            click(browser, By.cssSelector("main form[method=post] button.main"));
+            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            browser.open("/build/tasks/weir.2/edit");
+            assertThat(browser.driver().findElements(By.cssSelector(".typed-before"))).isEmpty();
+            assertThat(browser.driver().findElement(By.id("title")).getDomProperty("value"))
+                    .isEqualTo("Set the sill stones dry");
+        }
+    }
+
+    @Test
+    void what_is_thrown_away_does_not_come_back_and_nothing_is_kept_of_passphrases() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/funds/costs/new");
+            browser.driver().findElement(By.id("payee")).sendKeys("Sawyer");
+            browser.driver().findElement(By.id("amount")).sendKeys("40");
+            browser.open("/funds/costs/new");
+            click(browser, By.xpath("//button[text()='Throw it away']"));
+            browser.open("/funds/costs/new");
+            assertThat(browser.driver().findElements(By.cssSelector(".typed-before"))).isEmpty();
+            browser.open("/account/passphrase");
+            browser.driver()
+                    .findElements(By.cssSelector("main input[type=password]"))
+                    .forEach(field -> field.sendKeys("seven brass cogs turn"));
+            browser.open("/ahead");
+            Object kept = ((JavascriptExecutor) browser.driver())
+                    .executeScript("return Object.keys(localStorage).map(k => localStorage.getItem(k)).join()");
+            assertThat(String.valueOf(kept)).doesNotContain("brass", "Sawyer");
+        }
+    }
+
+    @Test
     void a_page_open_elsewhere_notices_newer_data_and_leaves_what_is_being_typed() {
         try (ServerFixture server = ServerFixture.small();
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
