@@ -61,6 +61,20 @@ public final class SmallProject {
         });
     }
 
+    /** Settings and one person, nothing else. */
+    public static void fillWithOnePerson(Db db) {
+        db.write("test", write -> {
+            settings(write);
+            add(
+                    write,
+                    CrewMemberStore.TABLE,
+                    CrewMember.class,
+                    "id name trades mon tue wed thu fri access",
+                    "ilse Ilse mason,joiner 8 8 8 8 4 crew");
+            return null;
+        });
+    }
+
     private static void settings(Write write) {
         SettingsStore.insert(
                 write,
