@@ -170,19 +170,24 @@ class InTheBrowserTest {
             // another page, and back
             browser.open("/week");
             browser.driver().navigate().back();
-            browser.until(d -> d.findElement(By.id("title")).getDomProperty("value").equals("Set the sill stones dry"));
+            browser.until(
+                    d -> d.findElement(By.id("title")).getDomProperty("value").equals("Set the sill stones dry"));
 
             // opened anew it is offered, put back or thrown away
             browser.open("/build/tasks/weir.2/edit");
-            assertThat(browser.driver().findElement(By.id("title")).getDomProperty("value")).isEqualTo(before);
+            assertThat(browser.driver().findElement(By.id("title")).getDomProperty("value"))
+                    .isEqualTo(before);
             WebElement line = browser.driver().findElement(By.cssSelector(".typed-before"));
-            assertThat(line.getText()).startsWith("You had typed something here at ").contains("and not saved it.");
+            assertThat(line.getText())
+                    .startsWith("You had typed something here at ")
+                    .contains("and not saved it.");
             line.findElement(By.xpath(".//button[text()='Put it back']")).click();
             assertThat(browser.driver().findElement(By.id("title")).getDomProperty("value"))
                     .isEqualTo("Set the sill stones dry");
             // another page of its own does not see it, other forms neither
             browser.open("/build/tasks/weir.1/edit");
-            assertThat(browser.driver().findElements(By.cssSelector(".typed-before"))).isEmpty();
+            assertThat(browser.driver().findElements(By.cssSelector(".typed-before")))
+                    .isEmpty();
 
             // refused, it is still kept; saved, it is gone
             browser.open("/build/tasks/weir.2/edit");
@@ -193,13 +198,15 @@ class InTheBrowserTest {
             browser.until(d -> !d.findElements(By.cssSelector(".trouble")).isEmpty());
             browser.open("/build/tasks/weir.2/edit");
             click(browser, By.xpath("//button[text()='Put it back']"));
-            assertThat(browser.driver().findElement(By.id("likely")).getDomProperty("value")).isEqualTo("many");
+            assertThat(browser.driver().findElement(By.id("likely")).getDomProperty("value"))
+                    .isEqualTo("many");
             browser.driver().findElement(By.id("likely")).clear();
             browser.driver().findElement(By.id("likely")).sendKeys("32");
             click(browser, By.cssSelector("main form[method=post] button.main"));
             browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
             browser.open("/build/tasks/weir.2/edit");
-            assertThat(browser.driver().findElements(By.cssSelector(".typed-before"))).isEmpty();
+            assertThat(browser.driver().findElements(By.cssSelector(".typed-before")))
+                    .isEmpty();
             assertThat(browser.driver().findElement(By.id("title")).getDomProperty("value"))
                     .isEqualTo("Set the sill stones dry");
         }
@@ -215,7 +222,8 @@ class InTheBrowserTest {
             browser.open("/funds/costs/new");
             click(browser, By.xpath("//button[text()='Throw it away']"));
             browser.open("/funds/costs/new");
-            assertThat(browser.driver().findElements(By.cssSelector(".typed-before"))).isEmpty();
+            assertThat(browser.driver().findElements(By.cssSelector(".typed-before")))
+                    .isEmpty();
             browser.open("/account/passphrase");
             browser.driver()
                     .findElements(By.cssSelector("main input[type=password]"))

@@ -37,10 +37,12 @@ class EmptyPagesTest {
                         bare.add(line.path() + " has a table without rows");
                     }
                 }
-                boolean says = !page.select("main .empty-sheet, main .quiet, main form[method=post] :is(input:not([type=hidden]), textarea, select)")
+                boolean says = !page.select(
+                                "main .empty-sheet, main .quiet, main form[method=post] :is(input:not([type=hidden]), textarea, select)")
                         .isEmpty();
                 if (!says && !NEVER_EMPTY.contains(line.path())) {
-                    bare.add(line.path() + " says nothing: " + page.select("main").text());
+                    bare.add(line.path() + " says nothing: "
+                            + page.select("main").text());
                 }
             }
             assertThat(bare).isEmpty();
