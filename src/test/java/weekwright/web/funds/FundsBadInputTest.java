@@ -42,7 +42,7 @@ class FundsBadInputTest {
         return new Sent(field, text, text, said);
     }
 
-    /** A word that no list offers: the list then stands on nothing, or on its first. */
+    /** A word that no button offers: none of them is pressed then, or the first. */
     private static Sent forged(String field, String text, String shown, String said) {
         return new Sent(field, text, shown, said);
     }
@@ -165,9 +165,9 @@ class FundsBadInputTest {
 
     private static List<Sent> belongsTo() {
         return List.of(
-                forged("stage", "roof", "", "\"roof\" is no stage of this project; choose one of the list"),
-                forged("task", "roof.1", "", "\"roof.1\" is no task of this project; choose one of the list"),
-                forged("task", "a b", "", "\"a b\" is not an id; use at most 40 letters, digits, - _ and . only"),
+                typed("stage", "roof", "\"roof\" is no stage of this project; choose one of the list"),
+                typed("task", "roof.1", "\"roof.1\" is no task of this project; choose one of the list"),
+                typed("task", "a b", "\"a b\" is not an id; use at most 40 letters, digits, - _ and . only"),
                 forged("once", "maybe", "", "\"maybe\" is neither yes nor empty; write yes, or leave it empty"),
                 forged("pay", "1", "", "\"pay\" is not a field of this form; load the page again and fill it in"));
     }
@@ -216,13 +216,12 @@ class FundsBadInputTest {
                                         + " rest of it")),
                 List.of(
                         forged("kind", "", "", MISSING),
-                        forged("kind", "gift", "", "\"gift\" is not a known word here; write one of " + KINDS),
+                        typed("kind", "gift", "\"gift\" is not a known word here; write one of " + KINDS),
                         forged("way", "", "", MISSING),
                         forged("way", "up", "", "\"up\" is neither in nor out; choose one of the two"),
-                        forged(
+                        typed(
                                 "material",
                                 "mat.9",
-                                "",
                                 "\"mat.9\" is no material line of this project; choose one of the list")));
         each(
                 "/funds/entries/new",
@@ -284,11 +283,10 @@ class FundsBadInputTest {
                 belongsTo(),
                 List.of(
                         forged("kind", "", "material", MISSING),
-                        forged("kind", "payout", "material", "\"payout\" is no kind of cost; choose one of the list"),
-                        forged(
+                        typed("kind", "payout", "\"payout\" is no kind of cost; choose one of the list"),
+                        typed(
                                 "kind",
                                 "gift",
-                                "material",
                                 "\"gift\" is not a known word here; write one of " + KINDS)));
         assertThat(atOnce("/funds/costs/new", Map.of("amount", "", "date", "2026-11-26", "note", "a".repeat(2001))))
                 .containsExactly(
@@ -362,10 +360,9 @@ class FundsBadInputTest {
                 List.of(
                         typed("to", "2999-01-01", "\"2999-01-01\"" + far),
                         forged("every", "", "month", MISSING),
-                        forged(
+                        typed(
                                 "every",
                                 "moon",
-                                "month",
                                 "\"moon\" is not a known word here; write one of month, week, year, episode"),
                         forged("way", "", "", MISSING),
                         forged("way", "up", "", "\"up\" is neither in nor out; choose one of the two")));
