@@ -284,10 +284,7 @@ class FundsBadInputTest {
                 List.of(
                         forged("kind", "", "material", MISSING),
                         typed("kind", "payout", "\"payout\" is no kind of cost; choose one of the list"),
-                        typed(
-                                "kind",
-                                "gift",
-                                "\"gift\" is not a known word here; write one of " + KINDS)));
+                        typed("kind", "gift", "\"gift\" is not a known word here; write one of " + KINDS)));
         assertThat(atOnce("/funds/costs/new", Map.of("amount", "", "date", "2026-11-26", "note", "a".repeat(2001))))
                 .containsExactly(
                         MISSING,
