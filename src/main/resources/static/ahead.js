@@ -4,13 +4,14 @@
   const say = (text) => { const at = document.querySelector("[data-forecast-said]"); if (at) at.textContent = text; };
 
   async function bring() {
-    const answer = await fetch("/ahead", { headers: { "Accept": "text/html" } });
+    const answer = await fetch(location.pathname + location.search, { headers: { "Accept": "text/html" } });
     if (!answer.ok) return;
     const page = new DOMParser().parseFromString(await answer.text(), "text/html");
     for (const part of ["main", "footer"]) {
       const now = document.querySelector(part), then = page.querySelector(part);
       if (now && then) now.replaceWith(then);
     }
+    document.dispatchEvent(new Event("sheet-brought"));
     say("The forecast is new.");
   }
 

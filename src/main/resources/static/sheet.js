@@ -15,10 +15,12 @@
   device.addEventListener("change", say);
   say();
 
-  document.querySelectorAll("[data-print]").forEach((b) => {
+  const printing = () => document.querySelectorAll("[data-print][hidden]").forEach((b) => {
     b.hidden = false;
     b.addEventListener("click", () => print());
   });
+  printing();
+  document.addEventListener("sheet-brought", printing);
 
   // The menu under More closes at Escape and at a press beside it.
   const menus = [...document.querySelectorAll("details.more")];

@@ -1,8 +1,12 @@
 package weekwright.forecast;
 
 import java.time.Clock;
+import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -29,6 +33,8 @@ public final class Forecasts implements AutoCloseable {
 
     private static final Logger LOG = LoggerFactory.getLogger("weekwright.forecast");
     private static final int WEEK = 7;
+    /** Weeks before this one whose proposals are kept. */
+    private static final int WEEKS_BACK = 4;
 
     private final Db db;
     private final Clock clock;
@@ -47,6 +53,8 @@ public final class Forecasts implements AutoCloseable {
     private int of;
     private Optional<Earlier> earlier = Optional.empty();
     private LocalDate recalled = LocalDate.MIN;
+    private Optional<Proposals> proposals = Optional.empty();
+    private final Map<LocalDate, Proposals> printed = new HashMap<>();
 
     /** What a forecast is asked for: a state of the project on a day. */
     private record Key(long version, LocalDate day) {
@@ -81,7 +89,15 @@ public final class Forecasts implements AutoCloseable {
      * @param of futures it is to have, 0 while it still reads and plans
      * @param trouble why it failed, "" if it did not
      */
-    public record Look(Optional<Shown> shown, State state, int done, int of, String trouble) {}
+    public record Look(Optional<Shown> shown, State state, int done, int of, String trouble) {
+        /** Names what is shown: another key means that a page made from it is out of date. */
+        public String key() {
+            String which = shown.map(s -> s.version() + "-" + s.forecast().asOf() + "-"
+                            + s.forecast().trials())
+                    .orElse("none");
+            return which + (state == State.FAILED ? "-failed" : "");
+        }
+    }
 
     /** A forecast that was saved on an earlier day. */
     public record Earlier(LocalDate day, Forecast forecast) {}
@@ -135,6 +151,19 @@ public final class Forecasts implements AutoCloseable {
      */
     public synchronized Optional<Earlier> earlier() {
         return earlier;
+    }
+
+    /** What the newest order of work has people do, whatever state of the project it knows; empty before the first. */
+    public synchronized Optional<Proposals> proposals() {
+        return proposals;
+    }
+
+    /**
+     * What was proposed on the Monday of this week or of one of the four before it, from the forecast that was saved then, or
+     * as it would have been. Known once the first forecast of the day stands.
+     */
+    public synchronized Optional<Proposals> proposedOn(LocalDate monday) {
+        return Optional.ofNullable(printed.get(monday));
     }
 
     private synchronized void changed(long version) {
@@ -257,10 +286,32 @@ public final class Forecasts implements AutoCloseable {
     private void run(Key key) {
         Basis basis = db.read(read -> InputsBuilder.build(read, key.day));
         ForecastRun.Planned planned = new ForecastRun.Planned(basis, SEED);
+        propose(basis, planned);
         show(run(key, planned, firstLook), true);
         ForecastRun.Made whole = run(key, planned, trials);
         save(whole);
         show(whole, false);
+        lookBack(key);
+    }
+
+    private void propose(Basis basis, ForecastRun.Planned planned) {
+        Proposals made = Proposals.of(basis, planned.plan());
+        synchronized (this) {
+            proposals = Optional.of(made);
+        }
+    }
+
+    private void lookBack(Key key) {
+        LocalDate monday = key.day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        for (int week = 0; week <= WEEKS_BACK; week++) {
+            LocalDate of = monday.minusWeeks(week);
+            if (proposedOn(of).isEmpty() && told(key, trials, trials)) {
+                Proposals then = Proposals.then(db, of);
+                synchronized (this) {
+                    printed.put(of, then);
+                }
+            }
+        }
     }
 
     private ForecastRun.Made run(Key key, ForecastRun.Planned planned, int count) {

@@ -13,11 +13,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Hours;
+import weekwright.base.Id;
+import weekwright.build.CrewMember;
+import weekwright.build.Equipment;
+import weekwright.build.EquipmentNeeds;
 import weekwright.build.HazardCodes;
+import weekwright.build.Task;
 import weekwright.build.WeekLine;
 import weekwright.db.Stored;
-import weekwright.engine.Inputs;
-import weekwright.engine.plan.Plan;
 import weekwright.episodes.Shot;
 import weekwright.funds.Material;
 
@@ -29,24 +32,27 @@ final class WeekMaker {
 
     private final Facts facts;
     private final List<Stored<WeekLine>> own;
-    private final Inputs inputs;
-    private final LocalDate asOf;
     private final LocalDate monday;
-    private final Doings dry;
-    private final Doings wet;
+    private final LocalDate asOf;
+    private final Optional<Proposals> proposals;
     private final Optional<Forecast> forecast;
-    private final Map<String, Inputs.Task> tasks = new HashMap<>();
+    private final Map<String, Task> tasks = new HashMap<>();
+    private final Map<Id, Equipment> equipment = new HashMap<>();
 
-    WeekMaker(Facts facts, List<Stored<WeekLine>> own, Basis basis, Plan plan, Optional<Forecast> forecast) {
+    WeekMaker(
+            Facts facts,
+            List<Stored<WeekLine>> own,
+            LocalDate day,
+            Optional<Proposals> proposals,
+            Optional<Forecast> forecast) {
         this.facts = facts;
         this.own = own;
-        this.inputs = basis.inputs();
-        this.asOf = basis.asOf();
-        this.monday = asOf.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        this.dry = Doings.of(inputs, plan, DAYS, 0);
-        this.wet = Doings.of(inputs, plan, DAYS, Doings.EVERY_DAY_LOST);
+        this.asOf = facts.asOf();
+        this.monday = day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        this.proposals = proposals;
         this.forecast = forecast;
-        inputs.tasks().forEach(task -> tasks.put(task.id(), task));
+        facts.tasks().forEach(task -> tasks.put(task.id().value(), task));
+        facts.equipment().forEach(one -> equipment.put(one.id(), one));
     }
 
     WeekPlan plan() {
@@ -66,17 +72,22 @@ final class WeekMaker {
         List<WeekPlan.Person> people = new ArrayList<>();
         List<WeekPlan.Rain> rain = new ArrayList<>();
         Set<String> worked = new LinkedHashSet<>();
-        for (int person = 0; person < inputs.crew().size(); person++) {
-            String crew = inputs.crew().get(person).id();
+        for (CrewMember member : facts.crew()) {
+            String crew = member.id().value();
             List<WeekPlan.Line> lines = ownLines(date, crew);
             if (!date.isBefore(asOf)) {
-                lines.addAll(proposals(date, person, lines));
+                lines.addAll(proposals(date, crew, lines));
             }
             lines.forEach(line -> line.task().ifPresent(worked::add));
             if (!lines.isEmpty()) {
                 people.add(new WeekPlan.Person(crew, lines));
             }
-            inTheRain(date, person, lines).ifPresent(task -> rain.add(new WeekPlan.Rain(crew, task)));
+            inTheRain(date, crew, lines).ifPresent(task -> rain.add(new WeekPlan.Rain(crew, task)));
+        }
+        List<WeekPlan.Line> anybody = ownLines(date, "");
+        if (!anybody.isEmpty()) {
+            anybody.forEach(line -> line.task().ifPresent(worked::add));
+            people.add(new WeekPlan.Person("", anybody));
         }
         return new WeekPlan.Day(
                 date,
@@ -88,7 +99,7 @@ final class WeekMaker {
                 orders(date),
                 episode(date),
                 worked.stream()
-                        .filter(id -> tasks.get(id).camera() == Inputs.Camera.ONCE)
+                        .filter(id -> tasks.containsKey(id) && tasks.get(id).cameraOrDefault() == Task.Camera.ONCE)
                         .toList());
     }
 
@@ -117,51 +128,40 @@ final class WeekMaker {
     }
 
     /** What the plan has this person do beyond their own lines: those were given their hours first. */
-    private List<WeekPlan.Line> proposals(LocalDate date, int person, List<WeekPlan.Line> ownLines) {
+    private List<WeekPlan.Line> proposals(LocalDate date, String crew, List<WeekPlan.Line> ownLines) {
         List<WeekPlan.Line> lines = new ArrayList<>();
-        int day = (int) (date.toEpochDay() - asOf.toEpochDay());
-        dry.of(day, person).forEach((doing, minutes) -> {
-            Optional<String> task = doing.task() < 0
-                    ? Optional.empty()
-                    : Optional.of(inputs.tasks().get(doing.task()).id());
-            Optional<String> episode = doing.episode() < 0
-                    ? Optional.empty()
-                    : Optional.of(inputs.episodes().get(doing.episode()).id());
+        for (Proposals.Doing doing :
+                proposals.map(one -> one.of(date, crew)).orElse(List.of())) {
             boolean beside = doing.kind().equals(Doings.BESIDE);
             String kind = beside ? "work" : doing.kind();
-            int left = minutes;
+            int left = doing.minutes();
             boolean same = false;
             for (WeekPlan.Line line : ownLines) {
                 if (line.kind().equals(kind)
-                        && line.task().equals(task)
-                        && line.episode().equals(episode)) {
+                        && line.task().equals(doing.task())
+                        && line.episode().equals(doing.episode())) {
                     left -= line.hours().minutes();
                     same = true;
                 }
             }
             if (!same || left >= LEAST_MINUTES) {
-                String text =
-                        beside ? "beside, for safety" : doing.episode() == -2 ? "an episode from the story bank" : "";
-                lines.add(new WeekPlan.Line(kind, task, episode, new Hours(left), text, false, Optional.empty()));
+                String text = beside ? WeekPlan.BESIDE : doing.fromBank() ? "an episode from the story bank" : "";
+                lines.add(new WeekPlan.Line(
+                        kind, doing.task(), doing.episode(), new Hours(left), text, false, Optional.empty()));
             }
-        });
+        }
         return lines;
     }
 
     /** For somebody with work outdoors: the indoor task that they would work on most if every day were wet. */
-    private Optional<String> inTheRain(LocalDate date, int person, List<WeekPlan.Line> lines) {
+    private Optional<String> inTheRain(LocalDate date, String crew, List<WeekPlan.Line> lines) {
         boolean outdoors = lines.stream()
                 .flatMap(line -> line.task().stream())
-                .anyMatch(id -> tasks.get(id).outdoors());
+                .anyMatch(id -> tasks.containsKey(id) && tasks.get(id).outdoors());
         if (!outdoors || date.isBefore(asOf)) {
             return Optional.empty();
         }
-        int day = (int) (date.toEpochDay() - asOf.toEpochDay());
-        return wet.tasks(day, person).stream()
-                .map(task -> inputs.tasks().get(task))
-                .filter(task -> !task.outdoors())
-                .map(Inputs.Task::id)
-                .findFirst();
+        return proposals.flatMap(one -> one.inTheRain(date, crew));
     }
 
     private List<String> shots(Set<String> worked) {
@@ -175,7 +175,9 @@ final class WeekMaker {
 
     private List<String> hazards(Set<String> worked) {
         Set<String> found = new LinkedHashSet<>();
-        worked.forEach(id -> found.addAll(tasks.get(id).hazards()));
+        worked.stream()
+                .filter(tasks::containsKey)
+                .forEach(id -> found.addAll(EquipmentNeeds.hazards(tasks.get(id), equipment)));
         List<String> ordered = new ArrayList<>(HazardCodes.all());
         ordered.retainAll(found);
         return ordered;

@@ -19,6 +19,9 @@ import weekwright.db.Stored;
  * @param days seven, Monday first
  */
 public record WeekPlan(String week, List<Day> days) {
+    /** The words of a line of somebody who is beside a dangerous work. */
+    public static final String BESIDE = "beside, for safety";
+
     public WeekPlan {
         days = List.copyOf(days);
     }
@@ -26,7 +29,7 @@ public record WeekPlan(String week, List<Day> days) {
     /**
      * A day.
      *
-     * @param people those with lines, in the order of the crew list
+     * @param people those with lines, in the order of the crew list; last, with an empty id, what is for anybody
      * @param rain for those with work outdoors: what they do instead if it rains
      * @param shots ids of pictures still wanted of the day's tasks
      * @param hazards codes of the day's tasks and their equipment
@@ -87,27 +90,38 @@ public record WeekPlan(String week, List<Day> days) {
     /**
      * Makes the sheet.
      *
-     * @param basis read from the same view, its as-of day decides the week
-     * @param planned the order of work found for that basis
+     * @param day any day of its week
+     * @param today from it on days have proposals
+     * @param proposals what the order of work has people do; without them the crew's own lines stand alone
      * @param forecast for the days by which orders should go out; without one none are listed
      */
-    public static WeekPlan of(Read read, Basis basis, ForecastRun.Planned planned, Optional<Forecast> forecast) {
-        return of(Source.of(read), WeekLineStore.TABLE.list(read), basis, planned, forecast);
+    public static WeekPlan of(
+            Read read,
+            LocalDate day,
+            LocalDate today,
+            Optional<Proposals> proposals,
+            Optional<Forecast> forecast) {
+        return new WeekMaker(
+                        Facts.of(Source.of(read), today), WeekLineStore.TABLE.list(read), day, proposals, forecast)
+                .plan();
     }
 
-    /** As {@link #of(Read, Basis, ForecastRun.Planned, Optional)}, from plain files, whose rows count from 1. */
+    /** As above for the week of the as-of day. */
+    public static WeekPlan of(Read read, Basis basis, ForecastRun.Planned planned, Optional<Forecast> forecast) {
+        return of(
+                read, basis.asOf(), basis.asOf(), Optional.of(Proposals.of(basis, planned.plan())), forecast);
+    }
+
+    /** As above from plain files, whose rows count from 1. */
     public static WeekPlan of(Source files, Basis basis, ForecastRun.Planned planned, Optional<Forecast> forecast) {
         List<Stored<WeekLine>> own = new ArrayList<>();
         files.list(WeekLineStore.TABLE).forEach(line -> own.add(new Stored<>(own.size() + 1, 1, line)));
-        return of(files, own, basis, planned, forecast);
-    }
-
-    private static WeekPlan of(
-            Source source,
-            List<Stored<WeekLine>> own,
-            Basis basis,
-            ForecastRun.Planned planned,
-            Optional<Forecast> forecast) {
-        return new WeekMaker(Facts.of(source, basis.asOf()), own, basis, planned.plan(), forecast).plan();
+        return new WeekMaker(
+                        Facts.of(files, basis.asOf()),
+                        own,
+                        basis.asOf(),
+                        Optional.of(Proposals.of(basis, planned.plan())),
+                        forecast)
+                .plan();
     }
 }

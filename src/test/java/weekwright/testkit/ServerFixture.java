@@ -106,6 +106,17 @@ public final class ServerFixture implements AutoCloseable {
         return app.project().orElseThrow();
     }
 
+    /** With the forecast of the clock's day drawn. */
+    public ServerFixture drawn() {
+        try {
+            app.forecasts().orElseThrow().current(LocalDate.of(2026, 11, 25));
+            app.forecasts().orElseThrow().await();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+        return this;
+    }
+
     public App app() {
         return app;
     }

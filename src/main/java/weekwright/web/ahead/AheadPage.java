@@ -65,7 +65,7 @@ public final class AheadPage implements Page {
         Optional<Sight> sight =
                 needs.isEmpty() ? look.shown().map(shown -> sight(request, shown, facts)) : Optional.empty();
         return new View(
-                key(look),
+                look.key(),
                 look.state() == Forecasts.State.RUNNING && needs.isEmpty(),
                 look.state() == Forecasts.State.FAILED,
                 needs,
@@ -99,15 +99,6 @@ public final class AheadPage implements Page {
         boolean one = tasks + stages == 1;
         return "Rough: " + Formats.list(parts) + (one ? " is" : " are") + " guessed, about "
                 + Formats.hoursLong(Math.max(60, (minutes + 30) / 60 * 60)) + " of work.";
-    }
-
-    /** Names what is shown: another key means that the page is out of date. */
-    static String key(Forecasts.Look look) {
-        String shown = look.shown()
-                .map(s -> s.version() + "-" + s.forecast().asOf() + "-"
-                        + s.forecast().trials())
-                .orElse("none");
-        return shown + (look.state() == Forecasts.State.FAILED ? "-failed" : "");
     }
 
     private static List<Need> needs(AheadFacts facts, Request request) {

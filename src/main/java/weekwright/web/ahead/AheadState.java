@@ -11,7 +11,7 @@ public final class AheadState implements Fragment {
     @Override
     public Answer answer(Request request) {
         Forecasts.Look look = request.forecast();
-        String json = "{\"key\": \"" + AheadPage.key(look) + "\", \"moving\": "
+        String json = "{\"key\": \"" + look.key() + "\", \"moving\": "
                 + (look.state() == Forecasts.State.RUNNING) + ", \"done\": " + look.done() + ", \"of\": " + look.of()
                 + "}";
         return Answer.body("application/json; charset=utf-8", json.getBytes(StandardCharsets.UTF_8));

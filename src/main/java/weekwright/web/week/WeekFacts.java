@@ -61,8 +61,15 @@ record WeekFacts(
         return new WeekFacts(crew, tasks, episodes, shots, materials, own, CautionStore.TABLE.values(read), hours);
     }
 
+    /** A work by what {@link WeekAgainst} calls it: {@code task mill.3}, {@code episode ep.4}, or nothing. */
+    String named(String key) {
+        return key.startsWith("task ")
+                ? task(key.substring(5))
+                : key.startsWith("episode ") ? "edit " + episode(key.substring(8)) : "shop and office";
+    }
+
     String person(String id) {
-        return Optional.ofNullable(crew.get(id)).map(CrewMember::name).orElse(id);
+        return id.isEmpty() ? "Anybody" : Optional.ofNullable(crew.get(id)).map(CrewMember::name).orElse(id);
     }
 
     String task(String id) {

@@ -1,16 +1,13 @@
 package weekwright.web.week;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.IsoFields;
-import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import weekwright.base.Codec;
-import weekwright.base.Refused;
 import weekwright.build.Emergency;
+import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
+import weekwright.forecast.Proposals;
 import weekwright.forecast.WeekPlan;
 import weekwright.render.Formats;
 import weekwright.render.Frame;
@@ -27,13 +24,16 @@ import weekwright.web.kit.Request;
 public final class WeekPage implements Page {
     private static final int MOST_WEEKS_AHEAD = 8;
 
-    private final WeekSheets sheets = new WeekSheets();
-
     /**
      * @param title {@code Week 48}
      * @param lead the episode due, and what is said about a week to come
      * @param fullness empty, fuller, fullest, or fullest and packed: how much the printed sheet has to shrink
      * @param emergency empty where nothing is set
+     * @param key names the forecast whose order of work is shown; the script asks whether there is another
+     * @param moving whether a newer one is being made
+     * @param proposed whether any order of work is known yet
+     * @param over whether the week lies before this one
+     * @param overWeek the address of the week that is held against its plan: this one if it is over, else the last one
      */
     public record View(
             String title,
@@ -44,7 +44,14 @@ public final class WeekPage implements Page {
             boolean crew,
             Optional<String> earlier,
             Optional<String> later,
-            boolean empty) {}
+            boolean empty,
+            String here,
+            String key,
+            boolean moving,
+            boolean proposed,
+            boolean over,
+            String overWeek,
+            WeekAgainst against) {}
 
     /**
      * A day.
@@ -79,62 +86,70 @@ public final class WeekPage implements Page {
     @Override
     public View show(Request request) {
         LocalDate today = request.today();
-        LocalDate thisMonday = today.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
+        LocalDate thisMonday = Weeks.monday(today);
         LocalDate monday = monday(request, thisMonday);
-        LocalDate asOf = monday.equals(thisMonday) ? today : monday;
-        WeekPlan plan = sheets.of(
-                request.db(),
-                asOf,
-                monday.equals(thisMonday)
-                        ? request.forecast().shown().map(Forecasts.Shown::forecast)
-                        : Optional.empty());
-        WeekFacts facts = request.read(read -> WeekFacts.of(read, monday));
+        Forecasts.Look look = request.forecast();
+        Optional<Proposals> proposals = request.forecasts().proposals();
+        Optional<Forecast> forecast = look.shown().map(Forecasts.Shown::forecast);
         boolean crew = request.access() == Access.CREW;
-        List<Day> days = new WeekDays(plan, facts, today, crew).days();
+        record Read(WeekPlan plan, WeekFacts facts, WeekAgainst against) {}
+        LocalDate over = monday.isBefore(thisMonday) ? monday : thisMonday.minusWeeks(1);
+        Read seen = request.read(read -> new Read(
+                WeekPlan.of(read, monday, today, proposals, forecast),
+                WeekFacts.of(read, monday),
+                against(request, read, over)));
+        List<Day> days = new WeekDays(seen.plan(), seen.facts(), today, crew).days();
         Formats formats = new Formats(request.settings().project().currency(), today);
         return new View(
-                "Week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
-                lead(days, formats, monday.isAfter(thisMonday)),
+                Weeks.title(monday),
+                lead(days, formats, monday.compareTo(thisMonday)),
                 days,
                 emergency(request.settings().emergency()),
                 fullness(days),
                 crew,
-                monday.isAfter(thisMonday)
-                        ? Optional.of(
-                                monday.minusWeeks(1).equals(thisMonday) ? "/week" : "/week?of=" + monday.minusWeeks(1))
+                monday.isAfter(first(request))
+                        ? Optional.of(Weeks.address(monday.minusWeeks(1), today))
                         : Optional.empty(),
                 monday.isBefore(thisMonday.plusWeeks(MOST_WEEKS_AHEAD))
-                        ? Optional.of("/week?of=" + monday.plusWeeks(1))
+                        ? Optional.of(Weeks.address(monday.plusWeeks(1), today))
                         : Optional.empty(),
-                days.stream().allMatch(day -> day.lines().isEmpty()));
+                days.stream().allMatch(day -> day.lines().isEmpty()),
+                Weeks.address(monday, today),
+                look.key(),
+                look.state() == Forecasts.State.RUNNING && !monday.isBefore(thisMonday),
+                proposals.isPresent(),
+                monday.isBefore(thisMonday),
+                Weeks.address(over, today),
+                seen.against());
+    }
+
+    private static WeekAgainst against(Request request, weekwright.db.Read read, LocalDate monday) {
+        Optional<WeekPlan> plan = request.forecasts()
+                .proposedOn(monday)
+                .map(then -> WeekPlan.of(read, monday, monday, Optional.of(then), Optional.empty()));
+        return WeekAgainst.of(plan, WeekFacts.of(read, monday), monday);
+    }
+
+    /** The first week that can be looked at: the one in which the project was started. */
+    private static LocalDate first(Request request) {
+        return Weeks.monday(request.settings().project().started());
     }
 
     private static LocalDate monday(Request request, LocalDate thisMonday) {
-        String text = request.query("of");
-        if (text.isEmpty()) {
-            return thisMonday;
+        LocalDate monday = Weeks.asked(request);
+        if (monday.isAfter(thisMonday.plusWeeks(MOST_WEEKS_AHEAD)) || monday.isBefore(first(request))) {
+            throw new NotFound("There is a sheet for each week from the start of the build to the eighth after this one.");
         }
-        try {
-            LocalDate day =
-                    Codec.of(LocalDate.class).parse(text, request.settings().typed());
-            LocalDate monday = day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-            if (monday.isBefore(thisMonday) || monday.isAfter(thisMonday.plusWeeks(MOST_WEEKS_AHEAD))) {
-                throw new NotFound(
-                        "There is a sheet for this week and the eight after it. What was done stands in the log.");
-            }
-            return monday;
-        } catch (Refused refused) {
-            throw new NotFound("\"" + text + "\" " + refused.rule() + ".");
-        }
+        return monday;
     }
 
-    private static String lead(List<Day> days, Formats formats, boolean toCome) {
+    private static String lead(List<Day> days, Formats formats, int toCome) {
         String due = days.stream()
                 .filter(day -> day.episode().isPresent())
-                .map(day -> day.episode().get() + " is due " + formats.date(day.date()) + ".")
+                .map(day -> day.episode().get() + (toCome < 0 ? " was due " : " is due ") + formats.date(day.date()) + ".")
                 .reduce((a, b) -> a + " " + b)
-                .orElse("No episode is due.");
-        return Formats.sentence(due) + (toCome ? " Proposed as if the work stood then as it stands today." : "");
+                .orElse(toCome < 0 ? "No episode was due." : "No episode is due.");
+        return Formats.sentence(due) + (toCome > 0 ? " Proposed as the order of work has it today." : "");
     }
 
     private static List<Frame.Cell> emergency(Emergency set) {

@@ -1,18 +1,13 @@
 package weekwright.web.week;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.IsoFields;
-import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import weekwright.base.Codec;
 import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
-import weekwright.base.Refused;
 import weekwright.base.Rejected;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.LogHours;
@@ -23,6 +18,8 @@ import weekwright.build.TaskStore;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
+import weekwright.forecast.Proposals;
+import weekwright.forecast.WeekPlan;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -40,11 +37,18 @@ import weekwright.web.parts.Choices;
 public final class WeekSheetPage implements Page {
     private static final int WEEKS_BACK = 4;
 
-    private final WeekSheets sheets = new WeekSheets();
-
-    /** @param what tasks and episodes to choose from on a pencilled line */
+    /**
+     * @param proposed whether what the Monday proposed is known yet
+     * @param what tasks and episodes to choose from on a pencilled line
+     */
     public record View(
-            Form form, String title, String of, List<Day> days, List<Form.Choice> people, List<Form.Choice> what) {}
+            Form form,
+            String title,
+            String of,
+            List<Day> days,
+            boolean proposed,
+            List<Form.Choice> people,
+            List<Form.Choice> what) {}
 
     public record Day(LocalDate date, List<Line> lines) {}
 
@@ -72,10 +76,13 @@ public final class WeekSheetPage implements Page {
     public View show(Request request) {
         LocalDate monday = monday(request);
         Form form = request.form("");
+        request.forecast();
+        Optional<Proposals> then = request.forecasts().proposedOn(monday);
+        WeekPlan plan = request.read(read -> WeekPlan.of(read, monday, monday, then, Optional.empty()));
         WeekFacts facts = request.read(read -> WeekFacts.of(read, monday));
         List<Day> days = request.wasRefused("")
                 ? SheetLines.posted(form, facts, monday)
-                : SheetLines.planned(sheets.of(request.db(), monday, Optional.empty()), facts, request.today());
+                : SheetLines.planned(plan, facts, request.today());
         return request.read(read -> {
             List<Form.Choice> what = new ArrayList<>();
             Choices.tasks(read, Task::isOpen)
@@ -86,9 +93,10 @@ public final class WeekSheetPage implements Page {
                             what.add(new Form.Choice("episode:" + episode.id(), "Edit " + Choices.title(episode))));
             return new View(
                     form,
-                    "Week " + monday.get(IsoFields.WEEK_OF_WEEK_BASED_YEAR),
+                    Weeks.title(monday),
                     monday.toString(),
                     days,
+                    then.isPresent(),
                     request.crew().stream()
                             .map(one -> new Form.Choice(one.id().value(), one.name()))
                             .toList(),
@@ -97,22 +105,12 @@ public final class WeekSheetPage implements Page {
     }
 
     private static LocalDate monday(Request request) {
-        LocalDate thisMonday = request.today().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-        String text = request.query("of");
-        if (text.isEmpty()) {
-            return thisMonday;
+        LocalDate thisMonday = Weeks.monday(request.today());
+        LocalDate monday = Weeks.asked(request);
+        if (monday.isAfter(thisMonday) || monday.isBefore(thisMonday.minusWeeks(WEEKS_BACK))) {
+            throw new NotFound("The sheets of this week and the four before it can be typed in.");
         }
-        try {
-            LocalDate monday = Codec.of(LocalDate.class)
-                    .parse(text, request.settings().typed())
-                    .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
-            if (monday.isAfter(thisMonday) || monday.isBefore(thisMonday.minusWeeks(WEEKS_BACK))) {
-                throw new NotFound("The sheets of this week and the four before it can be typed in.");
-            }
-            return monday;
-        } catch (Refused refused) {
-            throw new NotFound("\"" + text + "\" " + refused.rule() + ".");
-        }
+        return monday;
     }
 
     @Override

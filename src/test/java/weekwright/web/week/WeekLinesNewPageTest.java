@@ -15,7 +15,7 @@ class WeekLinesNewPageTest {
 
     @BeforeAll
     static void start() {
-        server = ServerFixture.small();
+        server = ServerFixture.small().drawn();
     }
 
     @AfterAll

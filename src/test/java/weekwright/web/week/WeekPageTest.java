@@ -16,7 +16,7 @@ class WeekPageTest {
 
     @BeforeAll
     static void start() {
-        server = ServerFixture.small();
+        server = ServerFixture.small().drawn();
     }
 
     @AfterAll
@@ -77,13 +77,55 @@ class WeekPageTest {
         Visitor.Reply next = ilse.get("/week?of=2026-12-01");
         assertThat(next.page().select("h1").text()).isEqualTo("Week 49");
         assertThat(next.page().select(".page-head .lead").text())
-                .isEqualTo("No. 12, Boards for the gate is due Friday 4 December. Proposed as if the work stood then as"
-                        + " it stands today.");
-        assertThat(ilse.get("/week?of=2026-11-20").text())
-                .isEqualTo("Nothing stands here There is a sheet for this week and the eight after it. What was done"
-                        + " stands in the log.");
+                .isEqualTo("No. 12, Boards for the gate is due Friday 4 December. Proposed as the order of work"
+                        + " has it today.");
+        assertThat(ilse.get("/week?of=2026-08-30").text())
+                .isEqualTo("Nothing stands here There is a sheet for each week from the start of the build to the eighth"
+                        + " after this one.");
+        assertThat(ilse.get("/week?week=2026-W54").text())
+                .isEqualTo("Nothing stands here \"2026-W54\" is no week; write one such as 2026-W48.");
         assertThat(ilse.get("/week?of=2026-02-30").text())
                 .isEqualTo("Nothing stands here \"2026-02-30\" is not a day of the calendar.");
+    }
+
+    @Test
+    void the_page_is_there_at_once_with_what_is_known_and_says_that_the_proposals_are_being_made() {
+        try (ServerFixture fresh = ServerFixture.small()) {
+            Visitor.Reply first = fresh.as("ilse").get("/week");
+            assertThat(first.page().select("[data-moving]").attr("data-moving")).isEqualTo("true");
+            assertThat(first.page().select("[data-moving] > p.quiet").first().text())
+                    .isEqualTo("The first order of work is being made; until then the crew's own lines stand here alone."
+                            + " Look again");
+            assertThat(first.page().select(".day.today .day-lines").text()).isEqualTo("Nothing planned.");
+            fresh.drawn();
+            Visitor.Reply later = fresh.as("ilse").get("/week");
+            assertThat(later.page().select("[data-moving]").attr("data-moving")).isEqualTo("false");
+            assertThat(later.page().select(".day.today .work-line")).isNotEmpty();
+        }
+    }
+
+    @Test
+    void a_week_that_is_over_stands_against_what_its_monday_proposed() {
+        Visitor.Reply page = server.as("ilse").get("/week?week=2026-W46");
+        assertThat(page.page().select("h1").text()).isEqualTo("Week 46");
+        assertThat(page.page().select(".day.past .day-lines").eachText())
+                .startsWith("Ilse Set the sill stones 7 h", "Ilse Set the sill stones 6½ h", "Nothing logged.");
+        assertThat(page.page().select(".against p").text())
+                .isEqualTo("28¾ hours planned, 13½ hours logged, nothing done; not touched: edit no. 10.");
+        assertThat(page.page().select(".against tbody tr").first().text())
+                .matches("Set the sill stones \\d+ h 13½ h");
+        assertThat(server.as("ilse").get("/week").page().select(".last-week").text())
+                .startsWith("Last week: ");
+    }
+
+    @Test
+    void iso_weeks_count_as_in_the_standard() {
+        // ISO 8601: 2026 has 53 weeks, its week 53 begins on 28 December; 2025 has 52
+        assertThat(Weeks.named("2026-W53")).contains(java.time.LocalDate.of(2026, 12, 28));
+        assertThat(Weeks.named("2026-W01")).contains(java.time.LocalDate.of(2025, 12, 29));
+        assertThat(Weeks.named("2025-W53")).isEmpty();
+        assertThat(Weeks.named("2026-W00")).isEmpty();
+        assertThat(Weeks.name(java.time.LocalDate.of(2027, 1, 1).minusDays(4))).isEqualTo("2026-W53");
     }
 
     @Test
@@ -100,6 +142,7 @@ class WeekPageTest {
                 return null;
             });
         })) {
+            empty.drawn();
             assertThat(empty.as("ilse")
                             .get("/week")
                             .page()

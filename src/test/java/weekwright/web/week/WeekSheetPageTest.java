@@ -14,7 +14,7 @@ class WeekSheetPageTest {
 
     @BeforeAll
     static void start() {
-        server = ServerFixture.small();
+        server = ServerFixture.small().drawn();
     }
 
     @AfterAll
