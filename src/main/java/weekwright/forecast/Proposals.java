@@ -50,12 +50,14 @@ public final class Proposals {
      * then.
      */
     static Proposals then(Db db, LocalDate monday) {
-        Optional<SavedForecast> saved =
-                db.read(read -> SavedForecastStore.newest(read, monday))
+        Optional<SavedForecast> saved = db.read(read -> SavedForecastStore.newest(read, monday))
                 .filter(one -> one.day().equals(monday) && one.engine().equals(Simulation.VERSION));
         if (saved.isPresent()) {
             Inputs inputs = saved.get().unpackedInputs();
-            return of(inputs, Planner.follow(new Setup(inputs), ForecastJson.kept(saved.get().ranks())));
+            return of(
+                    inputs,
+                    Planner.follow(
+                            new Setup(inputs), ForecastJson.kept(saved.get().ranks())));
         }
         Basis basis = db.read(read -> InputsBuilder.build(read, monday));
         return of(basis, new ForecastRun.Planned(basis, Forecasts.SEED).plan());

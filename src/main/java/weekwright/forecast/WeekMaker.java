@@ -130,8 +130,7 @@ final class WeekMaker {
     /** What the plan has this person do beyond their own lines: those were given their hours first. */
     private List<WeekPlan.Line> proposals(LocalDate date, String crew, List<WeekPlan.Line> ownLines) {
         List<WeekPlan.Line> lines = new ArrayList<>();
-        for (Proposals.Doing doing :
-                proposals.map(one -> one.of(date, crew)).orElse(List.of())) {
+        for (Proposals.Doing doing : proposals.map(one -> one.of(date, crew)).orElse(List.of())) {
             boolean beside = doing.kind().equals(Doings.BESIDE);
             String kind = beside ? "work" : doing.kind();
             int left = doing.minutes();

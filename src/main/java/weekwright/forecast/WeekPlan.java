@@ -96,20 +96,14 @@ public record WeekPlan(String week, List<Day> days) {
      * @param forecast for the days by which orders should go out; without one none are listed
      */
     public static WeekPlan of(
-            Read read,
-            LocalDate day,
-            LocalDate today,
-            Optional<Proposals> proposals,
-            Optional<Forecast> forecast) {
-        return new WeekMaker(
-                        Facts.of(Source.of(read), today), WeekLineStore.TABLE.list(read), day, proposals, forecast)
+            Read read, LocalDate day, LocalDate today, Optional<Proposals> proposals, Optional<Forecast> forecast) {
+        return new WeekMaker(Facts.of(Source.of(read), today), WeekLineStore.TABLE.list(read), day, proposals, forecast)
                 .plan();
     }
 
     /** As above for the week of the as-of day. */
     public static WeekPlan of(Read read, Basis basis, ForecastRun.Planned planned, Optional<Forecast> forecast) {
-        return of(
-                read, basis.asOf(), basis.asOf(), Optional.of(Proposals.of(basis, planned.plan())), forecast);
+        return of(read, basis.asOf(), basis.asOf(), Optional.of(Proposals.of(basis, planned.plan())), forecast);
     }
 
     /** As above from plain files, whose rows count from 1. */

@@ -45,14 +45,16 @@ public record WeekAgainst(List<Row> rows, String sentence) {
                         key(line.task(), line.episode()), line.hours().minutes(), Integer::sum)));
         Map<String, Integer> logged = new HashMap<>();
         for (HoursEntry entry : facts.hours()) {
-            String key = key(
-                    entry.task().map(id -> id.value()), entry.episode().map(id -> id.value()));
+            String key = key(entry.task().map(id -> id.value()), entry.episode().map(id -> id.value()));
             logged.merge(key, entry.hours().minutes(), Integer::sum);
             planned.putIfAbsent(key, 0);
         }
         List<Row> rows = new ArrayList<>();
         planned.forEach((key, minutes) -> rows.add(new Row(
-                facts.named(key), minutes == 0 ? 0 : WeekDays.quarters(minutes), logged.getOrDefault(key, 0), done(key, facts, monday))));
+                facts.named(key),
+                minutes == 0 ? 0 : WeekDays.quarters(minutes),
+                logged.getOrDefault(key, 0),
+                done(key, facts, monday))));
         rows.sort(Comparator.comparing(Row::planned).reversed());
         return new WeekAgainst(rows, plan.isEmpty() ? "" : sentence(rows));
     }

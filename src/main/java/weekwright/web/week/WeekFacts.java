@@ -69,7 +69,9 @@ record WeekFacts(
     }
 
     String person(String id) {
-        return id.isEmpty() ? "Anybody" : Optional.ofNullable(crew.get(id)).map(CrewMember::name).orElse(id);
+        return id.isEmpty()
+                ? "Anybody"
+                : Optional.ofNullable(crew.get(id)).map(CrewMember::name).orElse(id);
     }
 
     String task(String id) {

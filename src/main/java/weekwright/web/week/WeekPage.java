@@ -138,7 +138,8 @@ public final class WeekPage implements Page {
     private static LocalDate monday(Request request, LocalDate thisMonday) {
         LocalDate monday = Weeks.asked(request);
         if (monday.isAfter(thisMonday.plusWeeks(MOST_WEEKS_AHEAD)) || monday.isBefore(first(request))) {
-            throw new NotFound("There is a sheet for each week from the start of the build to the eighth after this one.");
+            throw new NotFound(
+                    "There is a sheet for each week from the start of the build to the eighth after this one.");
         }
         return monday;
     }
@@ -146,7 +147,8 @@ public final class WeekPage implements Page {
     private static String lead(List<Day> days, Formats formats, int toCome) {
         String due = days.stream()
                 .filter(day -> day.episode().isPresent())
-                .map(day -> day.episode().get() + (toCome < 0 ? " was due " : " is due ") + formats.date(day.date()) + ".")
+                .map(day ->
+                        day.episode().get() + (toCome < 0 ? " was due " : " is due ") + formats.date(day.date()) + ".")
                 .reduce((a, b) -> a + " " + b)
                 .orElse(toCome < 0 ? "No episode was due." : "No episode is due.");
         return Formats.sentence(due) + (toCome > 0 ? " Proposed as the order of work has it today." : "");

@@ -27,8 +27,9 @@ final class Weeks {
     static LocalDate asked(Request request) {
         String week = request.query("week");
         if (!week.isEmpty()) {
-            return named(week).orElseThrow(() -> new NotFound("\"" + week + "\" is no week; write one such as "
-                    + name(monday(request.today())) + "."));
+            return named(week)
+                    .orElseThrow(() -> new NotFound(
+                            "\"" + week + "\" is no week; write one such as " + name(monday(request.today())) + "."));
         }
         String day = request.query("of");
         if (day.isEmpty()) {

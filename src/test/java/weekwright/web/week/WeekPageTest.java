@@ -80,8 +80,9 @@ class WeekPageTest {
                 .isEqualTo("No. 12, Boards for the gate is due Friday 4 December. Proposed as the order of work"
                         + " has it today.");
         assertThat(ilse.get("/week?of=2026-08-30").text())
-                .isEqualTo("Nothing stands here There is a sheet for each week from the start of the build to the eighth"
-                        + " after this one.");
+                .isEqualTo(
+                        "Nothing stands here There is a sheet for each week from the start of the build to the eighth"
+                                + " after this one.");
         assertThat(ilse.get("/week?week=2026-W54").text())
                 .isEqualTo("Nothing stands here \"2026-W54\" is no week; write one such as 2026-W48.");
         assertThat(ilse.get("/week?of=2026-02-30").text())
@@ -94,8 +95,9 @@ class WeekPageTest {
             Visitor.Reply first = fresh.as("ilse").get("/week");
             assertThat(first.page().select("[data-moving]").attr("data-moving")).isEqualTo("true");
             assertThat(first.page().select("[data-moving] > p.quiet").first().text())
-                    .isEqualTo("The first order of work is being made; until then the crew's own lines stand here alone."
-                            + " Look again");
+                    .isEqualTo(
+                            "The first order of work is being made; until then the crew's own lines stand here alone."
+                                    + " Look again");
             assertThat(first.page().select(".day.today .day-lines").text()).isEqualTo("Nothing planned.");
             fresh.drawn();
             Visitor.Reply later = fresh.as("ilse").get("/week");
@@ -112,8 +114,7 @@ class WeekPageTest {
                 .startsWith("Ilse Set the sill stones 7 h", "Ilse Set the sill stones 6½ h", "Nothing logged.");
         assertThat(page.page().select(".against p").text())
                 .isEqualTo("28¾ hours planned, 13½ hours logged, nothing done; not touched: edit no. 10.");
-        assertThat(page.page().select(".against tbody tr").first().text())
-                .matches("Set the sill stones \\d+ h 13½ h");
+        assertThat(page.page().select(".against tbody tr").first().text()).matches("Set the sill stones \\d+ h 13½ h");
         assertThat(server.as("ilse").get("/week").page().select(".last-week").text())
                 .startsWith("Last week: ");
     }
