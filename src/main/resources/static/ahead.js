@@ -19,7 +19,7 @@
     const shown = sheet();
     if (!shown || shown.dataset.moving !== "true") return;
     try {
-      const answer = await fetch("/ahead/state");
+      const answer = await fetch(shown.dataset.state);
       if (!answer.ok) return;
       const state = await answer.json();
       if (state.key !== shown.dataset.forecast || !state.moving) await bring();

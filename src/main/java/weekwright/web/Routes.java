@@ -228,7 +228,8 @@ public final class Routes {
                 form("/crew/history/things/{thing}/{row}", Access.CREW, new CrewHistoryThingPage()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),
-                new Other("/ahead/state", Access.HELPER, new AheadState()),
+                new Other("/ahead/state", Access.CREW, new AheadState()),
+                new Other("/week/state", Access.HELPER, new AheadState()),
                 new Other("/newer", Access.HELPER, new Newer()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),

@@ -52,7 +52,8 @@ class RoutesRulesTest {
             "POST /log/entries/{row}/edit",
             "GET /newer",
             "GET /search",
-            "GET /week");
+            "GET /week",
+                        "GET /week/state");
 
     private static ServerFixture open;
     private static ServerFixture locked;
