@@ -94,7 +94,7 @@ class WeekSheetPageTest {
 
     @Test
     void a_refused_sheet_keeps_its_own_lines_though_the_plan_has_others_by_then() {
-        try (ServerFixture own = ServerFixture.small()) {
+        try (ServerFixture own = ServerFixture.small().drawn()) {
             Visitor ilse = own.as("ilse");
             Visitor.Reply page = ilse.get("/week/sheet");
             assertThat(lines(page).get(0)).matches("Bram edit no\\.\\h11 6\\hh planned");
