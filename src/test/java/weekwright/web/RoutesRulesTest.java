@@ -53,7 +53,7 @@ class RoutesRulesTest {
             "GET /newer",
             "GET /search",
             "GET /week",
-                        "GET /week/state");
+            "GET /week/state");
 
     private static ServerFixture open;
     private static ServerFixture locked;
