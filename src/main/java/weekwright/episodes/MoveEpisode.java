@@ -80,6 +80,14 @@ public final class MoveEpisode {
         return new Changes(List.of(on(episode, Optional.of(to)), on(other.orElseThrow(), own)));
     }
 
+    /** The episode not yet published whose slot a day is. */
+    public static Optional<Stored<Episode>> on(Read read, LocalDate slot) {
+        return EpisodeStore.TABLE.list(read).stream()
+                .filter(one -> one.value().published().isEmpty()
+                        && one.value().slot().equals(Optional.of(slot)))
+                .findFirst();
+    }
+
     private static Stored<Episode> on(Stored<Episode> stored, Optional<LocalDate> slot) {
         Episode episode = EpisodeStore.TABLE.shape().with(stored.value(), "slot", slot);
         if (episode.kindOrDefault() == Episode.Kind.STANDBY) {

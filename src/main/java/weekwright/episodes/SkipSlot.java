@@ -12,7 +12,6 @@ import weekwright.build.Publishing;
 import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
-import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
@@ -36,7 +35,7 @@ public final class SkipSlot {
             problems.fault("", Said.day(slot), "is no day on which episodes come out", "choose a slot");
         }
         past(slot, today, problems);
-        own(write, slot)
+        MoveEpisode.on(write, slot)
                 .ifPresent(episode -> problems.fault(
                         "",
                         Said.day(slot),
@@ -76,14 +75,6 @@ public final class SkipSlot {
         if (slot.isBefore(today)) {
             problems.fault("", Said.day(slot), "is past", "what is past stays");
         }
-    }
-
-    /** The episode not yet published whose slot a day is. */
-    static Optional<Stored<Episode>> own(Read read, LocalDate slot) {
-        return EpisodeStore.TABLE.list(read).stream()
-                .filter(one ->
-                        one.value().published().isEmpty() && one.value().slot().equals(Optional.of(slot)))
-                .findFirst();
     }
 
     private static List<String> days(Settings settings) {

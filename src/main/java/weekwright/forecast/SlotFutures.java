@@ -2,7 +2,9 @@ package weekwright.forecast;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import weekwright.db.Db;
@@ -11,22 +13,25 @@ import weekwright.engine.plan.Plan;
 
 /**
  * Draws futures of the slots as they are planned and as they might be, in pairs: the same seed and order of work, so that
- * what differs is the change and not the luck. The futures of the plan as it stands are kept while nothing changes. One
+ * what differs is the change and not the luck. What was drawn is kept while nothing changes. One
  * question at a time is worked on. Safe for use from several threads.
  */
 public final class SlotFutures {
     /** Futures of each plan: a chance of one half is then told to some five in a hundred, a difference of two far closer. */
     public static final int FUTURES = 400;
 
+    private static final int MOST_KEPT = 40;
+
     private final int futures;
     private Optional<Key> key = Optional.empty();
     private Optional<ForecastRun.Planned> planned = Optional.empty();
     private Optional<SlotOutlook> standing = Optional.empty();
+    private final Map<SlotPlan, SlotOutlook> drawn = new HashMap<>();
 
     private record Key(Db db, long version, LocalDate day) {}
 
     /** What was read on one view. */
-    private record Asked(long version, Basis basis, List<Basis> changed) {}
+    private record Asked(long version, Basis basis, Map<SlotPlan, Basis> changed, List<SlotPlan> plans) {}
 
     /**
      * Plans side by side.
@@ -56,10 +61,11 @@ public final class SlotFutures {
             Db db, LocalDate day, Optional<Forecasts.Shown> shown, Function<Read, List<SlotPlan>> changes) {
         Asked asked = db.read(read -> {
             Source source = Source.of(read);
-            List<Basis> changed = new ArrayList<>();
-            changes.apply(read).forEach(plan -> changed.add(InputsBuilder.build(plan.over(source), day)));
+            List<SlotPlan> plans = changes.apply(read);
+            Map<SlotPlan, Basis> changed = new HashMap<>();
+            plans.forEach(plan -> changed.put(plan, InputsBuilder.build(plan.over(source), day)));
             Basis basis = InputsBuilder.build(read, day);
-            return new Asked(basis.version(), basis, changed);
+            return new Asked(basis.version(), basis, changed, plans);
         });
         Key wanted = new Key(db, asked.version(), day);
         if (!key.equals(Optional.of(wanted))) {
@@ -69,12 +75,18 @@ public final class SlotFutures {
                     .map(plan -> new ForecastRun.Planned(asked.basis(), Forecasts.SEED, plan))
                     .orElseGet(() -> new ForecastRun.Planned(asked.basis(), Forecasts.SEED)));
             standing = Optional.of(drawn(asked.basis(), planned.get()));
+            drawn.clear();
             key = Optional.of(wanted);
+        }
+        if (drawn.size() > MOST_KEPT) {
+            drawn.clear();
         }
         Plan order = planned.orElseThrow().plan();
         List<SlotOutlook> then = new ArrayList<>();
-        for (Basis basis : asked.changed()) {
-            then.add(drawn(basis, new ForecastRun.Planned(basis, Forecasts.SEED, order)));
+        for (SlotPlan plan : asked.plans()) {
+            Basis basis = asked.changed().get(plan);
+            then.add(drawn.computeIfAbsent(
+                    plan, one -> drawn(basis, new ForecastRun.Planned(basis, Forecasts.SEED, order))));
         }
         return new Compared(standing.orElseThrow(), then, futures);
     }

@@ -178,7 +178,7 @@ public final class Routes {
                 form("/episodes", Access.CREW, new EpisodesPage()),
                 form("/episodes/new", Access.CREW, new EpisodesNewPage()),
                 sheet("/episodes/slots", Access.CREW, new EpisodesSlotsPage()),
-                form("/episodes/slots/{day}", Access.CREW, new EpisodesSlotPage()),
+                form("/episodes/slots/{day}", Access.CREW, new EpisodesSlotPage(futures)),
                 form("/episodes/{id}", Access.CREW, new EpisodePage()),
                 form("/episodes/{id}/slot", Access.CREW, new EpisodeSlotPage(futures)),
                 form("/episodes/{id}/edit", Access.CREW, new EpisodeEditPage()),

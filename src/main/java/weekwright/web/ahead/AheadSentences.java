@@ -14,6 +14,7 @@ import weekwright.forecast.Names;
 import weekwright.render.Chances;
 import weekwright.render.Formats;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.SlotWords;
 
 /** The five answers of the sheet, A to E, from one forecast. Pure. */
 final class AheadSentences {
@@ -183,7 +184,7 @@ final class AheadSentences {
     }
 
     Answer inHand() {
-        String days = Formats.weekdays(facts.settings().weekday());
+        String days = SlotWords.several(facts.settings());
         int weeks = forecast.weeksInHand();
         if (weeks == 0) {
             return new Answer(

@@ -99,11 +99,7 @@ public final class EpisodeSlotPage implements Page {
     }
 
     private static Optional<Stored<Episode>> other(Read read, Stored<Episode> stored, LocalDate slot) {
-        return EpisodeStore.TABLE.list(read).stream()
-                .filter(one -> one.row() != stored.row()
-                        && one.value().published().isEmpty()
-                        && one.value().slot().equals(Optional.of(slot)))
-                .findFirst();
+        return MoveEpisode.on(read, slot).filter(one -> one.row() != stored.row());
     }
 
     private static SlotPlan plan(Read read, MoveEpisode.Changes changes) {

@@ -26,6 +26,7 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Outlook;
+import weekwright.web.parts.SlotWords;
 
 /** The coming slots with what can fill each, how far that is, how safe; the standbys and the story bank. */
 public final class EpisodesPage implements Page {
@@ -89,7 +90,7 @@ public final class EpisodesPage implements Page {
                     .limit(PUBLISHED)
                     .map(e -> line(read, e, shown, formats))
                     .toList();
-            String days = Formats.weekdays(settings.weekday());
+            String days = SlotWords.several(settings);
             return new View(
                     head(slots, days, shown.isPresent()),
                     lead(slots, all, shown, formats),

@@ -15,6 +15,7 @@ import weekwright.render.Formats;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.Outlook;
+import weekwright.web.parts.SlotWords;
 
 /** The slots of a year ahead, a line each: planned, empty or skipped, and what the forecast says of it. */
 public final class EpisodesSlotsPage implements Page {
@@ -136,7 +137,7 @@ public final class EpisodesSlotsPage implements Page {
         long all = open.size();
         long planned = open.stream().filter(slot -> slot.episode().isPresent()).count();
         return Formats.sentence(Formats.number(planned)) + " of " + Formats.number(all) + " "
-                + SlotDays.several(settings) + " ahead " + (planned == 1 ? "has its episode" : "have their episode");
+                + SlotWords.several(settings) + " ahead " + (planned == 1 ? "has its episode" : "have their episode");
     }
 
     private static String lead(List<Line> lines, Optional<Forecast> forecast, Formats formats) {

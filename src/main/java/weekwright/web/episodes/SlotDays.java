@@ -15,11 +15,6 @@ import weekwright.web.kit.Request;
 final class SlotDays {
     private SlotDays() {}
 
-    /** {@code Fridays}, or {@code slots} where not every such day is one. */
-    static String several(Settings settings) {
-        return settings.everyWeeks() == 1 ? Formats.weekdays(settings.weekday()) : "slots";
-    }
-
     /** {@code An episode comes out every Friday at 17:00.} */
     static String cadence(Settings settings) {
         String day = Formats.weekdays(settings.weekday()).replaceFirst("s$", "");

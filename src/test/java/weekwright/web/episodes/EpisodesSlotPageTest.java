@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Hours;
 import weekwright.build.SettingsStore;
+import weekwright.episodes.Episode;
+import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.SkippedSlotStore;
+import weekwright.testkit.OakMill;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -105,6 +109,67 @@ class EpisodesSlotPageTest {
             assertThat(bram.get("/episodes/slots/2026-12-12").status()).isEqualTo(404);
             assertThat(bram.get("/episodes/slots/2026-11-13").status()).isEqualTo(404);
             assertThat(bram.get("/episodes/slots/yesterday").status()).isEqualTo(404);
+        }
+    }
+
+    @Test
+    void a_slot_in_trouble_is_helped_by_a_shorter_cut_a_standby_or_a_plain_sentence() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor bram = server.as("bram");
+            bram.get("/episodes");
+            server.app().forecasts().orElseThrow().await();
+            Visitor.Reply look = bram.get("/episodes/slots/2026-12-04?look=1");
+            assertThat(look.page().select(".remedies tbody th").eachText())
+                    .containsExactly(
+                            "As planned",
+                            "A shorter cut of “Boards for the gate”",
+                            "The standby “Why a weir”",
+                            "Say it beforehand, and leave the slot out");
+            assertThat(look.page().select(".remedies tbody td:nth-child(2)").eachText())
+                    .containsExactly(
+                            "13 minutes instead of 20; 8 hours less of editing",
+                            "15 minutes; 24 hours of editing in all; “Boards for the gate” goes to 11 December",
+                            "No film; “Boards for the gate” goes to 11 December");
+            assertThat(look.page().select("#sentence").val())
+                    .isEqualTo("There is no new film on Friday 4 December: the work needs a little longer than we"
+                            + " thought, and we would rather show it to you finished. The next one comes on Friday"
+                            + " 11 December. Thank you for staying with us.");
+            assertThat(look.page().select(".remedies + .futures").text())
+                    .isEqualTo("From 400 futures, each drawn once as planned and once for each remedy, with the same luck. No"
+                            + " pledge is charged by the episode. An empty slot is taken to make nobody leave; that is a"
+                            + " setting, for nobody has figures for you.");
+            Visitor.Reply done = bram.follow(
+                    bram.form(look, "form:has(input[value=shorter])").press("remedy"));
+            assertThat(done.page().select(".flash p").text())
+                    .isEqualTo("A shorter cut of “Boards for the gate”: done.");
+            Episode cut = OakMill.find(server.db(), EpisodeStore.TABLE, "ep.12").value();
+            assertThat(cut.minutes().orElseThrow().text()).isEqualTo("13");
+            assertThat(cut.editLikely()).contains(new Hours(16 * 60));
+            assertThat(cut.editLow()).contains(new Hours(10 * 60 + 45));
+            assertThat(cut.slot()).contains(LocalDate.of(2026, 12, 4));
+            bram.follow(bram.form(bram.get("/episodes/slots/2026-12-04?look=1"), "form:has(input[value=standby])")
+                    .press("remedy"));
+            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.s1").value().slot())
+                    .contains(LocalDate.of(2026, 12, 4));
+            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.12").value().slot())
+                    .contains(LocalDate.of(2026, 12, 11));
+        }
+    }
+
+    @Test
+    void said_beforehand_the_slot_is_left_out_and_its_episode_moved() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor bram = server.as("bram");
+            Visitor.Reply look = bram.get("/episodes/slots/2026-12-04?look=1");
+            bram.follow(bram.form(look, "form:has(input[value=say])").press("remedy"));
+            assertThat(server.db().read(SettingsStore::get).skip()).containsExactly(LocalDate.of(2026, 12, 4));
+            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.12").value().slot())
+                    .contains(LocalDate.of(2026, 12, 11));
+            assertThat(bram.form(look, "form:has(input[value=standby])")
+                            .press("remedy")
+                            .troubles())
+                    .containsExactly("\"4 December 2026\" is skipped: No film; said beforehand; take the skipping back first,"
+                            + " or choose another");
         }
     }
 }
