@@ -83,8 +83,8 @@ public final class MoveEpisode {
     /** The episode not yet published whose slot a day is. */
     public static Optional<Stored<Episode>> on(Read read, LocalDate slot) {
         return EpisodeStore.TABLE.list(read).stream()
-                .filter(one -> one.value().published().isEmpty()
-                        && one.value().slot().equals(Optional.of(slot)))
+                .filter(one ->
+                        one.value().published().isEmpty() && one.value().slot().equals(Optional.of(slot)))
                 .findFirst();
     }
 

@@ -49,10 +49,12 @@ class SlotFuturesTest {
     @Test
     void the_standing_plan_is_what_a_forecast_with_as_many_futures_says() {
         Basis basis = SERVER.db().read(read -> InputsBuilder.build(read, TODAY));
-        Forecast forecast = ForecastRun.run(basis, FUTURES, Forecasts.SEED, 1, done -> true).forecast();
+        Forecast forecast =
+                ForecastRun.run(basis, FUTURES, Forecasts.SEED, 1, done -> true).forecast();
         SlotOutlook now = compare(read -> List.of()).now();
         assertThat(now.emptyOf12()).isEqualTo(forecast.slots().expectedEmpty12());
-        assertThat(now.ready("ep.12")).isEqualTo(forecast.episode("ep.12").orElseThrow().onTime());
+        assertThat(now.ready("ep.12"))
+                .isEqualTo(forecast.episode("ep.12").orElseThrow().onTime());
         assertThat(now.ready("ep.s1")).isEmpty();
         assertThat(now.empty(SLOT)).isEqualTo(forecast.emptyChance(SLOT));
         double sum = forecast.everySlot().stream()
@@ -77,8 +79,8 @@ class SlotFuturesTest {
 
     @Test
     void a_slot_left_out_is_no_slot_any_more() {
-        SlotFutures.Compared pair =
-                compare(read -> List.of(SlotPlan.of(read).with(on(SLOT.plusWeeks(1))).skipping(SLOT)));
+        SlotFutures.Compared pair = compare(
+                read -> List.of(SlotPlan.of(read).with(on(SLOT.plusWeeks(1))).skipping(SLOT)));
         assertThat(pair.now().empty(SLOT)).isPresent();
         assertThat(pair.then().get(0).empty(SLOT)).isEmpty();
         assertThat(SERVER.db().read(SlotPlan::of).skipped()).isEmpty();

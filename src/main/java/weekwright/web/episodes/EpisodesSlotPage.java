@@ -173,10 +173,10 @@ public final class EpisodesSlotPage implements Page {
             MoveEpisode.move(write, shown.get(), remedy.ownTo().get(), today);
         }
         switch (remedy.kind()) {
-            case SHORTER, WITHOUT -> SaveEpisode.save(
-                    write, shown, remedy.episode().orElseThrow(), remedy.tells(), today);
-            case BANK -> SaveEpisode.save(
-                    write, Optional.empty(), remedy.episode().orElseThrow(), remedy.tells(), today);
+            case SHORTER, WITHOUT ->
+                SaveEpisode.save(write, shown, remedy.episode().orElseThrow(), remedy.tells(), today);
+            case BANK ->
+                SaveEpisode.save(write, Optional.empty(), remedy.episode().orElseThrow(), remedy.tells(), today);
             case STANDBY -> {
                 Stored<Episode> standby = EpisodeStore.TABLE
                         .find(write, remedy.episode().orElseThrow().id())

@@ -103,8 +103,10 @@ final class SlotRemedies {
             fromBank().ifPresent(all::add);
         }
         EpisodeStore.TABLE.values(read).stream()
-                .filter(one -> one.kindOrDefault() == Episode.Kind.STANDBY && one.published().isEmpty())
-                .sorted(java.util.Comparator.comparing((Episode one) -> one.cut().isEmpty())
+                .filter(one -> one.kindOrDefault() == Episode.Kind.STANDBY
+                        && one.published().isEmpty())
+                .sorted(java.util.Comparator.comparing(
+                                (Episode one) -> one.cut().isEmpty())
                         .thenComparing(one -> one.footageComplete().isEmpty()))
                 .limit(MOST_STANDBYS)
                 .forEach(one -> standby(one).ifPresent(all::add));
@@ -154,8 +156,7 @@ final class SlotRemedies {
 
     /** A shorter piece from what is filmed of finished tasks; empty where the bank holds too little. */
     private Optional<Remedy> fromBank() {
-        BigDecimal wanted =
-                settings.targetMinutes().value().multiply(KEPT).setScale(0, RoundingMode.HALF_UP);
+        BigDecimal wanted = settings.targetMinutes().value().multiply(KEPT).setScale(0, RoundingMode.HALF_UP);
         List<Tell> tells = new ArrayList<>();
         Id id = ReferenceStore.unusedId(read, EpisodeStore.TABLE.name(), "ep");
         BigDecimal left = wanted;
@@ -237,7 +238,8 @@ final class SlotRemedies {
                 one.id().value(),
                 "The standby “" + one.title() + "”",
                 minutes(one).text() + " minutes; "
-                        + (one.cut().isPresent() ? "ready" : Formats.hoursLong(edit(one)) + " of editing in all") + goes,
+                        + (one.cut().isPresent() ? "ready" : Formats.hoursLong(edit(one)) + " of editing in all")
+                        + goes,
                 Optional.of(here),
                 tells(one.id()),
                 own.isPresent() ? next : Optional.empty(),

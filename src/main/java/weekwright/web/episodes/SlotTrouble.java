@@ -44,8 +44,7 @@ record SlotTrouble(Row now, List<Row> rows, String until, String sentence, Strin
     static SlotTrouble of(
             Request request, SlotFutures futures, LocalDate slot, Optional<Forecast> forecast, Formats formats) {
         LocalDate until = slot.plusWeeks(MONEY_WEEKS);
-        List<SlotRemedies.Remedy> remedies =
-                request.read(read -> SlotRemedies.of(read, slot, forecast, formats));
+        List<SlotRemedies.Remedy> remedies = request.read(read -> SlotRemedies.of(read, slot, forecast, formats));
         SlotFutures.Compared compared = futures.compare(
                 request.db(),
                 request.today(),
@@ -81,8 +80,8 @@ record SlotTrouble(Row now, List<Row> rows, String until, String sentence, Strin
                 formats.dateLong(until),
                 request.read(read -> sentence(read, slot, formats)),
                 request.read(read -> pledges(read, request.settings(), formats)),
-                "From " + Formats.grouped(compared.futures()) + " futures, each drawn once as planned and once for each remedy,"
-                        + " with the same luck.");
+                "From " + Formats.grouped(compared.futures())
+                        + " futures, each drawn once as planned and once for each remedy," + " with the same luck.");
     }
 
     private static String money(Optional<Long> now, Optional<Long> then, Formats formats) {

@@ -135,9 +135,10 @@ class EpisodesSlotPageTest {
                             + " thought, and we would rather show it to you finished. The next one comes on Friday"
                             + " 11 December. Thank you for staying with us.");
             assertThat(look.page().select(".remedies + .futures").text())
-                    .isEqualTo("From 400 futures, each drawn once as planned and once for each remedy, with the same luck. No"
-                            + " pledge is charged by the episode. An empty slot is taken to make nobody leave; that is a"
-                            + " setting, for nobody has figures for you.");
+                    .isEqualTo(
+                            "From 400 futures, each drawn once as planned and once for each remedy, with the same luck. No"
+                                    + " pledge is charged by the episode. An empty slot is taken to make nobody leave; that is a"
+                                    + " setting, for nobody has figures for you.");
             Visitor.Reply done = bram.follow(
                     bram.form(look, "form:has(input[value=shorter])").press("remedy"));
             assertThat(done.page().select(".flash p").text())
@@ -149,9 +150,13 @@ class EpisodesSlotPageTest {
             assertThat(cut.slot()).contains(LocalDate.of(2026, 12, 4));
             bram.follow(bram.form(bram.get("/episodes/slots/2026-12-04?look=1"), "form:has(input[value=standby])")
                     .press("remedy"));
-            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.s1").value().slot())
+            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.s1")
+                            .value()
+                            .slot())
                     .contains(LocalDate.of(2026, 12, 4));
-            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.12").value().slot())
+            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.12")
+                            .value()
+                            .slot())
                     .contains(LocalDate.of(2026, 12, 11));
         }
     }
@@ -163,13 +168,16 @@ class EpisodesSlotPageTest {
             Visitor.Reply look = bram.get("/episodes/slots/2026-12-04?look=1");
             bram.follow(bram.form(look, "form:has(input[value=say])").press("remedy"));
             assertThat(server.db().read(SettingsStore::get).skip()).containsExactly(LocalDate.of(2026, 12, 4));
-            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.12").value().slot())
+            assertThat(OakMill.find(server.db(), EpisodeStore.TABLE, "ep.12")
+                            .value()
+                            .slot())
                     .contains(LocalDate.of(2026, 12, 11));
             assertThat(bram.form(look, "form:has(input[value=standby])")
                             .press("remedy")
                             .troubles())
-                    .containsExactly("\"4 December 2026\" is skipped: No film; said beforehand; take the skipping back first,"
-                            + " or choose another");
+                    .containsExactly(
+                            "\"4 December 2026\" is skipped: No film; said beforehand; take the skipping back first,"
+                                    + " or choose another");
         }
     }
 }
