@@ -176,7 +176,7 @@ class EpisodesSlotPageTest {
                             .press("remedy")
                             .troubles())
                     .containsExactly(
-                            "\"4 December 2026\" is skipped: No film; said beforehand; take the skipping back first,"
+                            "slot: \"4 December 2026\" is skipped: No film; said beforehand; take the skipping back first,"
                                     + " or choose another");
         }
     }
