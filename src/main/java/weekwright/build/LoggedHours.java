@@ -38,6 +38,10 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
         if (member.isEmpty()) {
             problems.fault("crew", entry.crew().value(), "is nobody of the crew", "choose a person of the crew");
         }
+        entry.episode()
+                .filter(id -> !ReferenceStore.has(read, "episodes", id))
+                .ifPresent(id -> problems.fault(
+                        "episode", id.value(), "is no episode of this project", "choose one of the episodes"));
         entry.task().ifPresent(task -> checkTask(read, entry, task, problems));
         member.ifPresent(person -> checkDay(read, entry, person, shown, problems));
         Faults.refuse(problems);

@@ -144,29 +144,6 @@ public final class FormReader {
         return Shape.of(type).parse(texts, reading, problems);
     }
 
-    /**
-     * One column of a record from a field of any name, under the column's own bounds: what the record keeps is what a file
-     * could bring.
-     *
-     * @return empty where nothing was typed or it was refused; then a fault stands on the field
-     */
-    public Optional<Object> column(String name, Class<? extends Record> type, String column) {
-        Shape.Field field = Shape.of(type).field(column).orElseThrow(() -> new IllegalArgumentException(column));
-        String text = text(name);
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        Problems own = new Problems();
-        Optional<Object> value = field.parse(text, reading, own);
-        own.list().forEach(p -> problems.fault(name, p.read(), p.rule(), p.remedy()));
-        return field.optional() ? value.flatMap(one -> (Optional<?>) one) : value;
-    }
-
-    /** As above of a column of text; nothing typed is the empty text. */
-    public String text(String name, Class<? extends Record> type, String column) {
-        return column(name, type, column).map(String.class::cast).orElse("");
-    }
-
     /** A record with some of its columns set from fields of those names; the others stay. */
     public <R extends Record> Optional<R> edited(R old, String... columns) {
         int before = problems.faults().size();
@@ -206,14 +183,22 @@ public final class FormReader {
     }
 
     /** A field that is named otherwise than its column, read with the column's bounds; empty where it was refused. */
-    public Optional<Integer> whole(String name, Class<? extends Record> type, String column) {
+    public Optional<Object> column(String name, Class<? extends Record> type, String column) {
         Shape.Field field = Shape.of(type).field(column).orElseThrow(() -> new IllegalArgumentException(column));
         Problems found = new Problems();
         Optional<Object> value = field.parse(text(name), reading, found);
         found.list().forEach(p -> problems.fault(name, p.read(), p.rule(), p.remedy()));
-        return field.optional()
-                ? value.flatMap(v -> ((Optional<?>) v).map(Integer.class::cast))
-                : value.map(Integer.class::cast);
+        return field.optional() ? value.flatMap(v -> (Optional<?>) v) : value;
+    }
+
+    /** As above, of a whole number. */
+    public Optional<Integer> whole(String name, Class<? extends Record> type, String column) {
+        return column(name, type, column).map(Integer.class::cast);
+    }
+
+    /** As above, of a text; refused or empty, it is the empty text. */
+    public String text(String name, Class<? extends Record> type, String column) {
+        return column(name, type, column).map(String.class::cast).orElse("");
     }
 
     /** The version of the row as it was shown; 0 where the form edits none. */

@@ -6,19 +6,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import weekwright.base.Codec;
-import weekwright.base.Hours;
 import weekwright.base.Id;
-import weekwright.base.Problem;
 import weekwright.build.CrewMember;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.RemoveHours;
-import weekwright.build.RemoveStopped;
-import weekwright.build.SaveStopped;
 import weekwright.build.Shown;
 import weekwright.build.Stopped;
-import weekwright.build.StoppedStore;
 import weekwright.db.Stored;
 import weekwright.db.Write;
 import weekwright.render.Form;
@@ -36,11 +30,6 @@ import weekwright.web.parts.ReceiptField;
 
 /** The day's hours, entered in seconds: who, what, how long, how it stands. */
 public final class LogPage implements Page {
-    private static final Map<Stopped.Reason, String> REASONS = Map.of(
-            Stopped.Reason.MATERIAL, "waiting for material",
-            Stopped.Reason.MACHINE, "machine down",
-            Stopped.Reason.COMPANY, "no second person");
-
     /**
      * @param people everybody, the one at this browser pressed
      * @param tasks what is most likely worked on today, first one first
@@ -93,7 +82,7 @@ public final class LogPage implements Page {
             Form form = request.wasRefused(LogClocks.START) ? request.form(LogClocks.START) : request.form("", first);
             return new View(
                     form,
-                    request.form("nothing", Map.of("crew", who, "date", today.toString())),
+                    request.form(LogStopped.NOTHING, Map.of("crew", who, "date", today.toString())),
                     today,
                     request.settings().project().started(),
                     people(request).stream()
@@ -102,9 +91,9 @@ public final class LogPage implements Page {
                     tasks,
                     LogTasks.others(read, today, tasks),
                     LogTasks.episodes(read),
-                    Choices.words(Stopped.Reason.class, REASONS),
+                    Choices.words(Stopped.Reason.class, LogStopped.REASONS),
                     LogDay.entries(read, today),
-                    LogDay.stopped(read, today, REASONS),
+                    LogDay.stopped(read, today, LogStopped.REASONS),
                     request.access() == Access.CREW,
                     new Formats(request.settings().project().currency(), today).currencyMark(),
                     LogClocks.lines(request, read),
@@ -125,10 +114,11 @@ public final class LogPage implements Page {
         if (LogClocks.mine(form.act())) {
             return LogClocks.submit(request, form);
         }
+        if (LogStopped.mine(form.act())) {
+            return LogStopped.submit(request, form);
+        }
         return switch (form.act()) {
-            case "nothing" -> nothing(request, form);
             case "delete" -> delete(request, form);
-            case "delete-stopped" -> deleteStopped(request, form);
             default -> log(request, form);
         };
     }
@@ -139,6 +129,8 @@ public final class LogPage implements Page {
         ReceiptField receipt = ReceiptField.read(request, form);
         if (receipt.given() && form.text("cost").isEmpty()) {
             form.fault("cost", "", "is missing", "write what the receipt tells, or keep it under Receipts");
+        } else if (!form.text("payee").isEmpty() && form.text("cost").isEmpty()) {
+            form.fault("cost", "", "is missing", "write what was paid, or leave out to whom");
         }
         return receipt.saving(() -> keep(request, form, receipt));
     }
@@ -153,49 +145,14 @@ public final class LogPage implements Page {
             request.crewOnly("Whether a task is laid aside or done again is said by the crew. Nothing was saved.");
         }
         return request.save(write -> {
-            LogForm.Kept kept = typed.keep(write, request, receipt);
+            KeptLog kept = KeepLog.keep(write, typed, receipt, request.today());
             LogClocks.saved(request, write, clock);
-            return Saved.to("/log").saying(said(typed, kept, request));
+            return Saved.to("/log").saying(kept.said(request));
         });
     }
 
-    private static String said(LogForm typed, LogForm.Kept kept, Request request) {
-        List<String> names = kept.entries().stream()
-                .map(entry -> name(request, entry.value().crew()))
-                .toList();
-        StringBuilder text = new StringBuilder(Formats.hoursLong(typed.hours().minutes()))
-                .append(names.size() + typed.others() > 1 ? " each" : "")
-                .append(" logged for ")
-                .append(Formats.list(names))
-                .append(typed.others() == 0 ? "" : " and " + Formats.counted(typed.others(), "other", "others"))
-                .append(" on ")
-                .append(kept.what());
-        if (!typed.date().equals(request.today())) {
-            text.append(", ").append(Formats.dayMonthLong(typed.date()));
-        }
-        text.append('.');
-        kept.done().ifPresent(task -> text.append(" It is done."));
-        typed.left()
-                .ifPresent(left -> text.append(" About ")
-                        .append(Formats.hoursLong(left.minutes()))
-                        .append(" left."));
-        typed.cost().ifPresent(cost -> text.append(" The cost is in the books."));
-        kept.found()
-                .ifPresent(task -> text.append(" Found: ").append(task.title()).append('.'));
-        kept.again()
-                .ifPresent(task ->
-                        text.append(" Listed once more: ").append(task.title()).append('.'));
-        if (typed.after().equals("aside")) {
-            text.append(" It is laid aside.");
-        }
-        for (Problem remark : kept.remarks()) {
-            text.append(' ').append(Formats.sentence(remark.sentence()));
-            text.append(remark.sentence().endsWith(".") ? "" : ".");
-        }
-        return text.toString();
-    }
-
-    private static String name(Request request, Id crew) {
+    /** A person's name; of somebody who has left, the id. */
+    static String name(Request request, Id crew) {
         return request.crew().stream()
                 .filter(member -> member.id().folded().equals(crew.folded()))
                 .map(CrewMember::name)
@@ -230,7 +187,7 @@ public final class LogPage implements Page {
     }
 
     /** Reads "12:1,13:1", rows with their versions. */
-    private static List<Shown> shown(String text) {
+    static List<Shown> shown(String text) {
         List<Shown> rows = new ArrayList<>();
         for (String part : text.split(",")) {
             if (part.matches("[0-9]{1,15}:[0-9]{1,15}")) {
@@ -239,42 +196,5 @@ public final class LogPage implements Page {
             }
         }
         return rows;
-    }
-
-    // ---- nothing done
-
-    private static Answer nothing(Request request, FormReader form) throws Exception {
-        Optional<Id> crew =
-                form.oneOf("crew", people(request).stream().map(CrewMember::id).toList());
-        Optional<LocalDate> date = form.needed("date", LocalDate.class);
-        Optional<Stopped.Reason> reason = form.needed("reason", Stopped.Reason.class);
-        Optional<Hours> hours = form.read("hours", Hours.class);
-        String note = form.text("note");
-        return request.save(write -> {
-            Stopped row = new Stopped(
-                    StoppedStore.nextId(write),
-                    date.orElseThrow(),
-                    crew,
-                    hours,
-                    reason.orElseThrow(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    note);
-            SaveStopped.save(write, Optional.empty(), row, request.today());
-            String who = crew.map(id -> name(request, id)).orElse("Everybody");
-            return Saved.to("/log")
-                    .saying(who + ": nothing done on " + Formats.dayMonthLong(row.date()) + ", "
-                            + REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".");
-        });
-    }
-
-    private static Answer deleteStopped(Request request, FormReader form) throws Exception {
-        List<Shown> rows = shown(form.text("rows"));
-        return request.save(write -> {
-            for (Shown row : rows) {
-                RemoveStopped.remove(write, row);
-            }
-            return Saved.to("/log").saying("The stopped day is taken away.");
-        });
     }
 }

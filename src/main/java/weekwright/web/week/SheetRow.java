@@ -84,8 +84,9 @@ record SheetRow(
         // what the line said stands on the page once more where the sheet is refused
         form.text("text." + i);
         form.text("planned." + i);
-        Optional<Hours> hours =
-                form.column("hours." + i, HoursEntry.class, "hours").map(Hours.class::cast);
+        Optional<Hours> hours = form.text("hours." + i).isEmpty()
+                ? Optional.empty()
+                : form.column("hours." + i, HoursEntry.class, "hours").map(Hours.class::cast);
         boolean done = form.ticked("done." + i);
         boolean chosen = pencilled && !(crewText + what).isEmpty();
         if (form.text("hours." + i).isEmpty() && !done) {

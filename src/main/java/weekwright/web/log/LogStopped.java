@@ -1,0 +1,67 @@
+package weekwright.web.log;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Codec;
+import weekwright.base.Id;
+import weekwright.base.Shape;
+import weekwright.build.CrewMember;
+import weekwright.build.RemoveStopped;
+import weekwright.build.SaveStopped;
+import weekwright.build.Shown;
+import weekwright.build.Stopped;
+import weekwright.build.StoppedStore;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+
+/** The days of Log on which nothing was done: told with a reason, taken away. */
+final class LogStopped {
+    static final String NOTHING = "nothing";
+    private static final String DELETE = "delete-stopped";
+    private static final String[] COLUMNS = {"date", "crew", "hours", "reason", "note"};
+
+    static final Map<Stopped.Reason, String> REASONS = Map.of(
+            Stopped.Reason.MATERIAL, "waiting for material",
+            Stopped.Reason.MACHINE, "machine down",
+            Stopped.Reason.COMPANY, "no second person");
+
+    private LogStopped() {}
+
+    static boolean mine(String act) {
+        return act.equals(NOTHING) || act.equals(DELETE);
+    }
+
+    static Answer submit(Request request, FormReader form) throws Exception {
+        return form.act().equals(NOTHING) ? keep(request, form) : delete(request, form);
+    }
+
+    private static Answer keep(Request request, FormReader form) throws Exception {
+        List<Id> known = LogPage.people(request).stream().map(CrewMember::id).toList();
+        form.oneOf("crew", known);
+        Optional<Stopped> typed = form.problems().isEmpty()
+                ? form.record(Stopped.class, Map.of("id", "stopped.0"), COLUMNS)
+                : Optional.empty();
+        return request.save(write -> {
+            Stopped row = Shape.of(Stopped.class).with(typed.orElseThrow(), "id", StoppedStore.nextId(write));
+            SaveStopped.save(write, Optional.empty(), row, request.today());
+            String who = row.crew().map(id -> LogPage.name(request, id)).orElse("Everybody");
+            return Saved.to("/log")
+                    .saying(who + ": nothing done on " + Formats.dayMonthLong(row.date()) + ", "
+                            + REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".");
+        });
+    }
+
+    private static Answer delete(Request request, FormReader form) throws Exception {
+        List<Shown> rows = LogPage.shown(form.text("rows"));
+        return request.save(write -> {
+            for (Shown row : rows) {
+                RemoveStopped.remove(write, row);
+            }
+            return Saved.to("/log").saying("The stopped day is taken away.");
+        });
+    }
+}
