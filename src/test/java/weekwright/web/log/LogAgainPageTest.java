@@ -47,4 +47,29 @@ class LogAgainPageTest {
         assertThat(bram.get("/log/again").page().select(".empty-sheet h2").text())
                 .isEqualTo("You logged nothing in the last three weeks.");
     }
+
+    @Test
+    void the_lines_stay_those_that_were_typed_into_though_another_day_became_the_last_or_an_entry_was_taken_away() {
+        Visitor ilse = server.as("ilse");
+        Visitor.Form typed = ilse.form(ilse.get("/log/again")).with("hours5", "0");
+        Visitor.Reply log = ilse.get("/log");
+        ilse.follow(ilse.form(log, "form[data-log]")
+                .with("date", "2026-11-24")
+                .with("hours", "2")
+                .send());
+        Visitor.Reply refused = typed.send();
+        assertThat(refused.troubles()).containsExactly("\"0\" is under 0.01; write 0.01 to 24");
+        assertThat(refused.page().select(".lead").text())
+                .isEqualTo("What you logged on 10 November, for today. Change the hours; an empty line is left out.");
+        assertThat(ilse.form(refused).value("hours5")).isEqualTo("0");
+        Visitor.Form again = ilse.form(refused).with("hours5", "3");
+        Visitor.Reply edit = ilse.get("/log/entries/5/edit");
+        ilse.follow(ilse.form(edit, ".apart-form").press("delete"));
+        Visitor.Reply gone = again.send();
+        assertThat(gone.troubles())
+                .containsExactly("\"3\" stands beside an entry that was taken away meanwhile; leave the line empty, and"
+                        + " enter the hours on Log");
+        assertThat(ilse.form(gone).value("hours5")).isEqualTo("3");
+        assertThat(gone.page().select("label[for=hours5]").text()).isEqualTo("An entry taken away meanwhile");
+    }
 }
