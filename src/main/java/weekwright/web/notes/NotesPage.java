@@ -74,18 +74,14 @@ public final class NotesPage implements Page {
                     .forEach(photo -> photos.merge(photo.note().folded(), 1, Integer::sum));
             NoteLinks links = Addresses.links(read);
             Function<Note, Line> line = note -> new Line(
-                            note.id().value(),
-                            note.date(),
-                            note.title(),
-                            Markdown.opening(note.text(), LETTERS, Addresses.links(read)),
-                            note.author()
-                                    .map(id -> names.getOrDefault(id.folded(), ""))
-                                    .orElse(""),
-                            note.stage()
-                                    .map(id -> stages.getOrDefault(id.folded(), ""))
-                                    .orElse(""),
-                            NotePage.seenBy(note),
-                            photos.getOrDefault(note.id().folded(), 0));
+                    note.id().value(),
+                    note.date(),
+                    note.title(),
+                    Markdown.opening(note.text(), LETTERS, Addresses.links(read)),
+                    note.author().map(id -> names.getOrDefault(id.folded(), "")).orElse(""),
+                    note.stage().map(id -> stages.getOrDefault(id.folded(), "")).orElse(""),
+                    NotePage.seenBy(note),
+                    photos.getOrDefault(note.id().folded(), 0));
             List<Note> all = NoteStore.TABLE.values(read).stream()
                     .sorted(Comparator.comparing(Note::date).reversed())
                     .toList();
@@ -93,9 +89,11 @@ public final class NotesPage implements Page {
             String task = request.query("task");
             List<Line> lines = all.stream()
                     .filter(note -> stage.isEmpty()
-                            || note.stage().map(id -> id.value().equalsIgnoreCase(stage)).orElse(false))
-                    .filter(note -> task.isEmpty()
-                            || note.tasks().list().stream().anyMatch(id -> id.equalsIgnoreCase(task)))
+                            || note.stage()
+                                    .map(id -> id.value().equalsIgnoreCase(stage))
+                                    .orElse(false))
+                    .filter(note ->
+                            task.isEmpty() || note.tasks().list().stream().anyMatch(id -> id.equalsIgnoreCase(task)))
                     .map(line)
                     .toList();
             List<Line> thisDay = all.stream()
@@ -118,11 +116,11 @@ public final class NotesPage implements Page {
                             : lines.size() == 1 ? "One build note" : lines.size() + " build notes",
                     !all.isEmpty(),
                     stage,
-                    named(Choices.stages(read), all.stream().flatMap(note -> note.stage().stream().map(Id::folded))),
-                    task,
                     named(
-                            Choices.tasks(read, one -> true),
-                            all.stream().flatMap(note -> note.tasks().list().stream())),
+                            Choices.stages(read),
+                            all.stream().flatMap(note -> note.stage().stream().map(Id::folded))),
+                    task,
+                    named(Choices.tasks(read, one -> true), all.stream().flatMap(note -> note.tasks().list().stream())),
                     thisDay,
                     months);
         });

@@ -72,7 +72,8 @@ class NotesPageTest {
     void notes_are_listed_newest_first_with_their_first_words() {
         Visitor.Reply page = SERVER.as("ilse").get("/notes");
         assertThat(page.page().select("h1").text()).isEqualTo("3 build notes");
-        assertThat(page.page().select(".notes-list h3").eachText()).containsExactly("First frost", "Frost", "Sill stones", "First frost");
+        assertThat(page.page().select(".notes-list h3").eachText())
+                .containsExactly("First frost", "Frost", "Sill stones", "First frost");
         assertThat(page.page().select(".notes-list .by").eachText())
                 .contains("· seen by the crew only", "Ilse · Weir · 1 picture · seen by everyone");
     }
