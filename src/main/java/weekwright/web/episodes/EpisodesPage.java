@@ -37,6 +37,7 @@ public final class EpisodesPage implements Page {
      * @param head how many of the coming slots are safe
      * @param lead the others, and who makes them late
      * @param bank minutes and weeks in hand in words
+     * @param bankOutlook empty before the first forecast
      */
     public record View(
             String head,
@@ -46,6 +47,7 @@ public final class EpisodesPage implements Page {
             List<Line> standbys,
             String bank,
             String weeksInHand,
+            Optional<BankOutlook> bankOutlook,
             List<Line> published,
             boolean some,
             Form form,
@@ -99,6 +101,7 @@ public final class EpisodesPage implements Page {
                     standbys,
                     bank(shown),
                     shown.map(s -> weeks(s.forecast().weeksInHand())).orElse(""),
+                    shown.flatMap(s -> BankOutlook.of(s.forecast(), settings, request.today(), formats)),
                     published,
                     !all.isEmpty(),
                     request.form(

@@ -33,6 +33,19 @@ class EpisodesPageTest {
     }
 
     @Test
+    void the_story_bank_is_drawn_with_its_range_and_unsafe_slots_are_warned_of() {
+        SERVER.drawn();
+        Visitor.Reply page = SERVER.as("bram").get("/episodes");
+        assertThat(page.page().select("figure.bank-drawing svg")).hasSize(2);
+        assertThat(page.page().select("figure.bank-drawing + details caption").text())
+                .isEqualTo("Story bank in finished minutes");
+        assertThat(page.page().select("figure.bank-drawing + details tbody tr")).hasSize(26);
+        assertThat(page.page().select(".remark-box").text())
+                .matches("The next twelve slots are not safe\\. Among the next twelve slots one stays empty: almost"
+                        + " certain\\. In the mean \\d+\\.\\d of the twelve do\\. Film ahead, or make a standby ready\\.");
+    }
+
+    @Test
     void a_helper_is_sent_away() {
         assertThat(SERVER.as("noor").get("/episodes").status()).isEqualTo(403);
     }
