@@ -22,6 +22,15 @@
   printing();
   document.addEventListener("sheet-brought", printing);
 
+  document.querySelectorAll("[data-copy]").forEach((b) => {
+    if (!navigator.clipboard) return;
+    b.hidden = false;
+    b.addEventListener("click", async () => {
+      await navigator.clipboard.writeText(document.getElementById(b.dataset.copy).value);
+      b.textContent = "Copied";
+    });
+  });
+
   // The menu under More closes at Escape and at a press beside it.
   const menus = [...document.querySelectorAll("details.more")];
   document.addEventListener("click", (e) => menus.forEach((m) => { if (!m.contains(e.target)) m.open = false; }));

@@ -103,6 +103,7 @@ import weekwright.web.week.WeekLineEditPage;
 import weekwright.web.week.WeekLinesNewPage;
 import weekwright.web.week.WeekPage;
 import weekwright.web.week.WeekSheetPage;
+import weekwright.web.week.WeekWordsPage;
 
 /** The one list of all addresses, with who may use each. A new page is a line here. */
 public final class Routes {
@@ -147,6 +148,7 @@ public final class Routes {
                 sheet("/ahead", Access.CREW, new AheadPage()),
                 sheet("/week", Access.HELPER, new WeekPage()),
                 form("/week/sheet", Access.CREW, new WeekSheetPage()),
+                sheet("/week/words", Access.CREW, new WeekWordsPage()),
                 form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
                 form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/log", Access.HELPER, new LogPage()),

@@ -22,10 +22,13 @@ final class WeekDays {
     /** Of the pictures wanted of a day's tasks so many are shown, once-only ones first. */
     private static final int MOST_SHOTS = 4;
 
+    private static final String TIRED = "fatig";
+
     private final WeekPlan plan;
     private final WeekFacts facts;
     private final LocalDate today;
     private final boolean crew;
+    private final WeekWarnings warnings;
     private final Set<String> saidHazards = new HashSet<>();
     private final Set<String> saidShots = new HashSet<>();
 
@@ -34,6 +37,7 @@ final class WeekDays {
         this.facts = facts;
         this.today = today;
         this.crew = crew;
+        this.warnings = new WeekWarnings(plan, facts);
     }
 
     List<WeekPage.Day> days() {
@@ -63,6 +67,7 @@ final class WeekDays {
                                 .toList(),
                 past ? List.of() : shots(day),
                 past ? List.of() : day.onceOnly().stream().map(facts::task).toList(),
+                past ? List.of() : warnings.conflicts(day),
                 past ? List.of() : cautions(day, filmed || !day.shots().isEmpty()),
                 past
                         ? List.of()
@@ -138,6 +143,20 @@ final class WeekDays {
         return said.isEmpty() ? line.text() : line.text().isEmpty() || !line.own() ? said : said + ": " + line.text();
     }
 
+    /** As above for a line that the crew wrote. */
+    static String text(WeekLine line, WeekFacts facts) {
+        return text(
+                new WeekPlan.Line(
+                        line.kind().orElse(WeekLine.Kind.WORK).name().toLowerCase(java.util.Locale.ROOT),
+                        line.task().map(Object::toString),
+                        line.episode().map(Object::toString),
+                        line.hours().orElse(Hours.ZERO),
+                        line.text(),
+                        true,
+                        Optional.empty()),
+                facts);
+    }
+
     /** The form of a new line, filled in with what is proposed. */
     private static String takeOver(LocalDate date, String person, WeekPlan.Line line) {
         StringBuilder address = new StringBuilder("/week/lines/new?date=" + date);
@@ -180,6 +199,13 @@ final class WeekDays {
                     WeekFacts.hazard(code),
                     first ? facts.caution(code, Caution.Whom.HANDS) : "",
                     first && filmed ? facts.caution(code, Caution.Whom.CAMERA) : ""));
+        }
+        List<String> tiring = warnings.tiring(day);
+        if (!tiring.isEmpty()) {
+            cautions.add(new WeekPage.Care(
+                    WeekFacts.hazard(TIRED),
+                    String.join(" ", tiring) + " " + facts.caution(TIRED, Caution.Whom.HANDS),
+                    ""));
         }
         return cautions;
     }

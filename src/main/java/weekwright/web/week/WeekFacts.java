@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Id;
 import weekwright.build.Caution;
 import weekwright.build.CautionStore;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.Equipment;
+import weekwright.build.EquipmentStore;
 import weekwright.build.HazardCodes;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
@@ -36,6 +39,7 @@ record WeekFacts(
         Map<String, Episode> episodes,
         Map<String, Shot> shots,
         Map<String, Material> materials,
+        Map<Id, Equipment> equipment,
         Map<Long, WeekLine> own,
         List<Caution> cautions,
         List<HoursEntry> hours) {
@@ -51,6 +55,8 @@ record WeekFacts(
         ShotStore.TABLE.values(read).forEach(one -> shots.put(one.id().value(), one));
         Map<String, Material> materials = new HashMap<>();
         MaterialStore.TABLE.values(read).forEach(one -> materials.put(one.id().value(), one));
+        Map<Id, Equipment> equipment = new HashMap<>();
+        EquipmentStore.TABLE.values(read).forEach(one -> equipment.put(one.id(), one));
         Map<Long, WeekLine> own = new HashMap<>();
         for (Stored<WeekLine> line : WeekLineStore.between(read, monday, monday.plusDays(6))) {
             own.put(line.row(), line.value());
@@ -58,7 +64,7 @@ record WeekFacts(
         List<HoursEntry> hours = HoursEntryStore.TABLE.values(read).stream()
                 .filter(entry -> !entry.date().isBefore(monday) && !entry.date().isAfter(monday.plusDays(6)))
                 .toList();
-        return new WeekFacts(crew, tasks, episodes, shots, materials, own, CautionStore.TABLE.values(read), hours);
+        return new WeekFacts(crew, tasks, episodes, shots, materials, equipment, own, CautionStore.TABLE.values(read), hours);
     }
 
     /** A work by what {@link WeekAgainst} calls it: {@code task mill.3}, {@code episode ep.4}, or nothing. */

@@ -22,7 +22,12 @@ public final class WeekLineEditPage implements Page {
     @Override
     public View show(Request request) {
         Stored<WeekLine> line = line(request);
-        return new View(request.form("", line), WeekLineFields.of(request), line.row());
+        Form form = request.form("", line);
+        String to = request.query("to");
+        return new View(
+                to.isEmpty() || request.wasRefused("") ? form : form.with("date", to),
+                WeekLineFields.of(request),
+                line.row());
     }
 
     private static Stored<WeekLine> line(Request request) {

@@ -51,12 +51,18 @@ public final class WeekPage implements Page {
             boolean proposed,
             boolean over,
             String overWeek,
-            WeekAgainst against) {}
+            WeekAgainst against,
+            List<Left> left,
+            String words) {}
+
+    /** A line that was not got to: what it was, and the form that moves it to the day it is offered for. */
+    public record Left(String text, LocalDate from, LocalDate to, String link) {}
 
     /**
      * A day.
      *
      * @param kind past, today or empty
+     * @param conflicts what does not go together on it
      */
     public record Day(
             LocalDate date,
@@ -65,6 +71,7 @@ public final class WeekPage implements Page {
             List<String> rain,
             List<WantedShot> shots,
             List<String> onceOnly,
+            List<String> conflicts,
             List<Care> cautions,
             List<String> deliveries,
             List<String> orders,
@@ -92,12 +99,13 @@ public final class WeekPage implements Page {
         Optional<Proposals> proposals = request.forecasts().proposals();
         Optional<Forecast> forecast = look.shown().map(Forecasts.Shown::forecast);
         boolean crew = request.access() == Access.CREW;
-        record Read(WeekPlan plan, WeekFacts facts, WeekAgainst against) {}
+        record Read(WeekPlan plan, WeekFacts facts, WeekAgainst against, List<Left> left) {}
         LocalDate over = monday.isBefore(thisMonday) ? monday : thisMonday.minusWeeks(1);
         Read seen = request.read(read -> new Read(
                 WeekPlan.of(read, monday, today, proposals, forecast),
                 WeekFacts.of(read, monday),
-                against(request, read, over)));
+                against(request, read, over),
+                left(read, today)));
         List<Day> days = new WeekDays(seen.plan(), seen.facts(), today, crew).days();
         Formats formats = new Formats(request.settings().project().currency(), today);
         return new View(
@@ -120,7 +128,24 @@ public final class WeekPage implements Page {
                 proposals.isPresent(),
                 monday.isBefore(thisMonday),
                 Weeks.address(over, today),
-                seen.against());
+                seen.against(),
+                crew && monday.equals(thisMonday) ? seen.left() : List.of(),
+                crew ? "/week/words?week=" + Weeks.name(monday) : "");
+    }
+
+    private static List<Left> left(weekwright.db.Read read, LocalDate today) {
+        return LeftOver.of(read, today).stream()
+                .map(one -> {
+                    var line = one.line().value();
+                    WeekFacts facts = WeekFacts.of(read, Weeks.monday(line.date()));
+                    return new Left(
+                            facts.person(line.crew().map(Object::toString).orElse("")) + ", "
+                                    + WeekDays.text(line, facts),
+                            line.date(),
+                            one.to(),
+                            "/week/lines/" + one.line().row() + "/edit?to=" + one.to());
+                })
+                .toList();
     }
 
     private static WeekAgainst against(Request request, weekwright.db.Read read, LocalDate monday) {
@@ -178,6 +203,7 @@ public final class WeekPage implements Page {
             int left = day.lines().size() + day.rain().size();
             int middle = day.shots().size() * 2 + day.onceOnly().size();
             int right = day.cautions().size() * 4
+                    + day.conflicts().size() * 3
                     + day.deliveries().size()
                     + day.orders().size()
                     + 1;

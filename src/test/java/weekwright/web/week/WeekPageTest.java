@@ -6,7 +6,13 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.Equipment;
+import weekwright.build.EquipmentStore;
+import weekwright.build.WeekLine;
+import weekwright.build.WeekLineStore;
 import weekwright.db.Stored;
+import weekwright.db.Write;
+import weekwright.testkit.OakMill;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -118,6 +124,62 @@ class WeekPageTest {
                 .containsExactly("edit no. 10 24¾ h none", "Set the sill stones 4 h 13½ h");
         assertThat(server.as("ilse").get("/week").page().select(".last-week").text())
                 .startsWith("Last week: ");
+    }
+
+    @Test
+    void what_does_not_go_together_what_tires_and_what_was_not_got_to_is_said() {
+        try (ServerFixture own = ServerFixture.of(db -> {
+                    SmallProject.fill(db);
+                    db.write("test", write -> {
+                        EquipmentStore.TABLE.insert(
+                                write, OakMill.row(Equipment.class, "id", "saw", "name", "the bandsaw"));
+                        write.handle().execute("UPDATE tasks SET equipment = 'saw' WHERE id IN ('gate.1', 'gate.3')");
+                        line(write, "week.1", "2026-11-24", "ilse", "gate.1", "work", "3", "", "");
+                        line(write, "week.2", "2026-11-26", "ilse", "gate.1", "work", "6", "", "");
+                        line(write, "week.3", "2026-11-26", "bram", "gate.3", "work", "3", "", "");
+                        line(write, "week.4", "2026-11-26", "bram", "gate.3", "film", "3", "19:00", "22:00");
+                        line(write, "week.5", "2026-11-28", "bram", "gate.2", "work", "11", "", "");
+                        return null;
+                    });
+                })
+                .drawn()) {
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply page = ilse.get("/week");
+            assertThat(page.page().select(".conflict").eachText())
+                    .containsExactly(
+                            "Does not go together. Plane the gate boards (Ilse) and Forge the straps (Bram) both want the"
+                                    + " bandsaw, and there is one: agree who is first.",
+                            "Does not go together. Bram cannot hold the camera and be one of the hands of Forge the"
+                                    + " straps.",
+                            "Does not go together. Hang the gate happens once, and nobody who can hold the camera is"
+                                    + " there besides the hands.");
+            assertThat(page.page().select(".day").get(5).select(".caution").eachText())
+                    .containsExactly("Tiredness. Bram has 11 hours planned. Shorter days after heavy ones; nobody"
+                            + " drives tired. A health adviser decides.");
+            assertThat(page.page().select(".left-over li").eachText())
+                    .containsExactly("Ilse, Plane the gate boards, Tue 24 Nov Move it to Wednesday 25 Nov");
+            Visitor.Reply moved = ilse.follow(ilse.form(ilse.get(
+                            page.page().select(".left-over a").attr("href")))
+                    .send());
+            assertThat(moved.page().select(".left-over")).isEmpty();
+        }
+    }
+
+    private static void line(
+            Write write,
+            String id,
+            String date,
+            String crew,
+            String task,
+            String kind,
+            String hours,
+            String from,
+            String to) {
+        WeekLineStore.TABLE.insert(
+                write,
+                OakMill.row(
+                        WeekLine.class, "id", id, "date", date, "crew", crew, "task", task, "kind", kind, "hours",
+                        hours, "from", from, "to", to));
     }
 
     @Test

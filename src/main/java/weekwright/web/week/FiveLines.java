@@ -1,0 +1,74 @@
+package weekwright.web.week;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import weekwright.base.Quantity;
+import weekwright.build.HoursEntry;
+import weekwright.build.Task;
+import weekwright.render.Formats;
+import java.time.LocalDate;
+
+/** A week of the log in at most five lines, as the start of a script. Pure; nothing is made up. */
+final class FiveLines {
+    private FiveLines() {}
+
+    static List<String> of(WeekFacts facts, LocalDate monday) {
+        List<String> lines = new ArrayList<>();
+        int all = minutes(facts.hours());
+        if (all == 0) {
+            return List.of();
+        }
+        Set<String> people = new LinkedHashSet<>();
+        facts.hours().forEach(entry -> people.add(facts.person(entry.crew().value())));
+        lines.add(Formats.list(List.copyOf(people)) + " worked " + Formats.hoursLong(all) + " this week.");
+        Map<String, Integer> byTask = new HashMap<>();
+        facts.hours().stream()
+                .filter(entry -> entry.task().isPresent())
+                .forEach(entry ->
+                        byTask.merge(entry.task().get().value(), entry.hours().minutes(), Integer::sum));
+        byTask.entrySet().stream()
+                .max(Map.Entry.<String, Integer>comparingByValue()
+                        .thenComparing(Map.Entry.comparingByKey(java.util.Comparator.reverseOrder())))
+                .ifPresent(most -> lines.add("Most of it went into \"" + facts.task(most.getKey()) + "\", "
+                        + Formats.hoursLong(most.getValue()) + "."));
+        List<String> done = facts.tasks().values().stream()
+                .filter(task -> task.done()
+                        .filter(day -> !day.isBefore(monday) && !day.isAfter(monday.plusDays(6)))
+                        .isPresent())
+                .map(Task::title)
+                .sorted()
+                .toList();
+        lines.add(done.isEmpty() ? "Nothing was finished." : "Finished: " + Formats.list(done) + ".");
+        facts.hours().stream()
+                .map(HoursEntry::note)
+                .filter(note -> !note.isBlank())
+                .max(java.util.Comparator.comparingInt(String::length))
+                .ifPresent(note -> lines.add("From the log: \"" + note.strip().replaceAll("\\s+", " ") + "\""));
+        double footage = facts.hours().stream()
+                .flatMap(entry -> entry.footageMinutes().stream())
+                .mapToDouble(Quantity::doubleValue)
+                .sum();
+        List<String> filmed = facts.hours().stream()
+                .filter(entry -> entry.filmed() || entry.asOrDefault() == HoursEntry.As.CAMERA)
+                .flatMap(entry -> entry.task().stream())
+                .map(id -> facts.task(id.value()))
+                .distinct()
+                .toList();
+        Optional<String> minutes = footage > 0
+                ? Optional.of(Formats.count(Math.round(footage), "minute") + " of footage")
+                : Optional.empty();
+        if (!filmed.isEmpty()) {
+            lines.add("Filmed: " + Formats.list(filmed) + minutes.map(m -> "; " + m).orElse("") + ".");
+        }
+        return lines;
+    }
+
+    private static int minutes(List<HoursEntry> hours) {
+        return hours.stream().mapToInt(entry -> entry.hours().minutes()).sum();
+    }
+}
