@@ -33,8 +33,7 @@ public record BankOutlook(String drawing, List<AheadPicture.Table> tables, Strin
         }
         List<AheadPicture.Fan> fan = new ArrayList<>();
         List<List<String>> rows = new ArrayList<>();
-        for (Forecast.BankWeek week :
-                forecast.storyBank().stream().limit(WEEKS).toList()) {
+        for (Forecast.BankWeek week : forecast.storyBank().stream().limit(WEEKS).toList()) {
             fan.add(new AheadPicture.Fan(week.week(), week.p10(), week.p50(), week.p50(), week.p50(), week.p90()));
             rows.add(List.of(
                     formats.dateShort(week.week()), minutes(week.p10()), minutes(week.p50()), minutes(week.p90())));

@@ -1,5 +1,6 @@
 package weekwright.web.week;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -11,7 +12,6 @@ import weekwright.base.Quantity;
 import weekwright.build.HoursEntry;
 import weekwright.build.Task;
 import weekwright.render.Formats;
-import java.time.LocalDate;
 
 /** A week of the log in at most five lines, as the start of a script. Pure; nothing is made up. */
 final class FiveLines {
@@ -63,7 +63,8 @@ final class FiveLines {
                 ? Optional.of(Formats.count(Math.round(footage), "minute") + " of footage")
                 : Optional.empty();
         if (!filmed.isEmpty()) {
-            lines.add("Filmed: " + Formats.list(filmed) + minutes.map(m -> "; " + m).orElse("") + ".");
+            lines.add("Filmed: " + Formats.list(filmed)
+                    + minutes.map(m -> "; " + m).orElse("") + ".");
         }
         return lines;
     }

@@ -61,9 +61,8 @@ record LeftOver(Stored<WeekLine> line, LocalDate to) {
     }
 
     private static LocalDate next(Read read, WeekLine line, LocalDate today) {
-        Optional<CrewMember> who = line.crew()
-                .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
-                .map(Stored::value);
+        Optional<CrewMember> who =
+                line.crew().flatMap(id -> CrewMemberStore.TABLE.find(read, id)).map(Stored::value);
         if (who.isEmpty()) {
             return today;
         }

@@ -34,7 +34,8 @@ final class SheetLines {
             }
             for (WeekPlan.Person person : day.people()) {
                 person.lines().stream()
-                        .filter(line -> !line.kind().equals("rest") && !person.crew().isEmpty())
+                        .filter(line ->
+                                !line.kind().equals("rest") && !person.crew().isEmpty())
                         .forEach(line -> lines.printed(day.date(), person.crew(), line));
             }
             for (int i = 0; i < PENCILLED; i++) {

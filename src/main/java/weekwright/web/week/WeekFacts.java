@@ -64,7 +64,8 @@ record WeekFacts(
         List<HoursEntry> hours = HoursEntryStore.TABLE.values(read).stream()
                 .filter(entry -> !entry.date().isBefore(monday) && !entry.date().isAfter(monday.plusDays(6)))
                 .toList();
-        return new WeekFacts(crew, tasks, episodes, shots, materials, equipment, own, CautionStore.TABLE.values(read), hours);
+        return new WeekFacts(
+                crew, tasks, episodes, shots, materials, equipment, own, CautionStore.TABLE.values(read), hours);
     }
 
     /** A work by what {@link WeekAgainst} calls it: {@code task mill.3}, {@code episode ep.4}, or nothing. */

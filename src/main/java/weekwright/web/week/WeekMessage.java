@@ -99,7 +99,8 @@ final class WeekMessage {
     private String line(WeekPlan.Line line) {
         Optional<WeekLine> own = line.row().map(facts.own()::get);
         String clock = own.flatMap(WeekLine::from)
-                .map(from -> " from " + from + own.flatMap(WeekLine::to).map(to -> " to " + to).orElse(""))
+                .map(from -> " from " + from
+                        + own.flatMap(WeekLine::to).map(to -> " to " + to).orElse(""))
                 .orElse("");
         return WeekDays.text(line, facts) + clock;
     }

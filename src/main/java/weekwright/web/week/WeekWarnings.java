@@ -53,15 +53,15 @@ final class WeekWarnings {
         Map<Id, List<Use>> uses = new LinkedHashMap<>();
         for (WeekPlan.Person person : day.people()) {
             for (WeekPlan.Line line : person.lines()) {
-                Task task =
-                        line.kind().equals("work") ? line.task().map(facts.tasks()::get).orElse(null) : null;
+                Task task = line.kind().equals("work")
+                        ? line.task().map(facts.tasks()::get).orElse(null)
+                        : null;
                 if (task != null) {
                     Optional<WeekLine> own = line.row().map(facts.own()::get);
                     EquipmentNeeds.of(task)
                             .counts()
                             .forEach((id, count) -> uses.computeIfAbsent(id, key -> new ArrayList<>())
-                                    .add(new Use(
-                                            task.id().value(), person.crew(), line.own(), own, count)));
+                                    .add(new Use(task.id().value(), person.crew(), line.own(), own, count)));
                 }
             }
         }
@@ -139,8 +139,9 @@ final class WeekWarnings {
                     && task.get().cameraOrDefault() == Task.Camera.ONCE
                     && hands.containsKey(id)
                     && others.isEmpty()
-                    && there.stream().noneMatch(crew -> isOperator(crew)
-                            && !hands.get(id).contains(crew))) {
+                    && there.stream()
+                            .noneMatch(
+                                    crew -> isOperator(crew) && !hands.get(id).contains(crew))) {
                 said.add(facts.task(id)
                         + " happens once, and nobody who can hold the camera is there besides the hands.");
             }

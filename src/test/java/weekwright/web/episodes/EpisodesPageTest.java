@@ -41,8 +41,9 @@ class EpisodesPageTest {
                 .isEqualTo("Story bank in finished minutes");
         assertThat(page.page().select("figure.bank-drawing + details tbody tr")).hasSize(26);
         assertThat(page.page().select(".remark-box").text())
-                .matches("The next twelve slots are not safe\\. Among the next twelve slots one stays empty: almost"
-                        + " certain\\. In the mean \\d+\\.\\d of the twelve do\\. Film ahead, or make a standby ready\\.");
+                .matches(
+                        "The next twelve slots are not safe\\. Among the next twelve slots one stays empty: almost"
+                                + " certain\\. In the mean \\d+\\.\\d of the twelve do\\. Film ahead, or make a standby ready\\.");
     }
 
     @Test

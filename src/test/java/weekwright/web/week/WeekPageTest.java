@@ -158,9 +158,9 @@ class WeekPageTest {
                             + " drives tired. A health adviser decides.");
             assertThat(page.page().select(".left-over li").eachText())
                     .containsExactly("Ilse, Plane the gate boards, Tue 24 Nov Move it to Wednesday 25 Nov");
-            Visitor.Reply moved = ilse.follow(ilse.form(ilse.get(
-                            page.page().select(".left-over a").attr("href")))
-                    .send());
+            Visitor.Reply moved = ilse.follow(
+                    ilse.form(ilse.get(page.page().select(".left-over a").attr("href")))
+                            .send());
             assertThat(moved.page().select(".left-over")).isEmpty();
         }
     }
@@ -178,8 +178,23 @@ class WeekPageTest {
         WeekLineStore.TABLE.insert(
                 write,
                 OakMill.row(
-                        WeekLine.class, "id", id, "date", date, "crew", crew, "task", task, "kind", kind, "hours",
-                        hours, "from", from, "to", to));
+                        WeekLine.class,
+                        "id",
+                        id,
+                        "date",
+                        date,
+                        "crew",
+                        crew,
+                        "task",
+                        task,
+                        "kind",
+                        kind,
+                        "hours",
+                        hours,
+                        "from",
+                        from,
+                        "to",
+                        to));
     }
 
     @Test
