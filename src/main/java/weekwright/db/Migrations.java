@@ -24,7 +24,8 @@ final class Migrations {
             "0004_change_by_thing.sql",
             "0005_running_clock.sql",
             "0006_skipped_slots.sql",
-            "0007_note_drafts.sql");
+            "0007_note_drafts.sql",
+            "0008_example_rows.sql");
 
     private Migrations() {}
 

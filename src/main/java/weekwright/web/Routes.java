@@ -95,6 +95,7 @@ import weekwright.web.notes.Photos;
 import weekwright.web.search.SearchPage;
 import weekwright.web.start.NewProject;
 import weekwright.web.start.StartBuildPage;
+import weekwright.web.start.StartExamplePage;
 import weekwright.web.start.StartFilesPage;
 import weekwright.web.start.StartMoneyPage;
 import weekwright.web.start.StartNewPage;
@@ -143,6 +144,7 @@ public final class Routes {
                 form("/start", Access.PUBLIC, new StartPage(start)),
                 form("/start/new", Access.PUBLIC, new StartNewPage(start)),
                 form("/start/files", Access.PUBLIC, new StartFilesPage(start)),
+                form("/start/example", Access.CREW, new StartExamplePage()),
                 form("/start/build", Access.CREW, new StartBuildPage()),
                 form("/start/money", Access.CREW, new StartMoneyPage()),
                 sheet("/ahead", Access.CREW, new AheadPage()),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
+import weekwright.history.Examples;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture;
 import weekwright.web.kit.Page;
@@ -33,6 +34,7 @@ public final class AheadPage implements Page {
             List<Need> needs,
             boolean crew,
             String guessed,
+            boolean example,
             Optional<Sight> sight) {}
 
     /** A thing that a forecast needs, and where it is said. */
@@ -71,6 +73,7 @@ public final class AheadPage implements Page {
                 needs,
                 request.access() == weekwright.web.kit.Access.CREW,
                 look.shown().map(shown -> guessed(shown.forecast())).orElse(""),
+                request.read(Examples::there),
                 sight);
     }
 
