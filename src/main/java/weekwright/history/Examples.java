@@ -82,12 +82,30 @@ public final class Examples {
         add(
                 write,
                 TaskStore.TABLE,
-                texts("example.1", "Example: plane six oak boards", "8", "12", "20", "camera", "fixed", "story_minutes", "6"));
+                texts(
+                        "example.1",
+                        "Example: plane six oak boards",
+                        "8",
+                        "12",
+                        "20",
+                        "camera",
+                        "fixed",
+                        "story_minutes",
+                        "6"));
         add(write, TaskStore.TABLE, texts("example.2", "Example: forge the rack", "10", "16", "28"));
         add(
                 write,
                 TaskStore.TABLE,
-                texts("example.3", "Example: hang the gate and try it", "4", "6", "12", "camera", "fixed", "story_minutes", "8"));
+                texts(
+                        "example.3",
+                        "Example: hang the gate and try it",
+                        "4",
+                        "6",
+                        "12",
+                        "camera",
+                        "fixed",
+                        "story_minutes",
+                        "8"));
         add(write, LinkStore.TABLE, "task", "example.3", "after", "example.1");
         add(write, LinkStore.TABLE, "task", "example.3", "after", "example.2");
         add(
@@ -189,7 +207,8 @@ public final class Examples {
 
     private static String[] texts(String id, String title, String low, String likely, String high, String... more) {
         List<String> all = new ArrayList<>(List.of(
-                "id", id, "stage", "example", "title", title, "kind", "work", "low", low, "likely", likely, "high", high));
+                "id", id, "stage", "example", "title", title, "kind", "work", "low", low, "likely", likely, "high",
+                high));
         all.addAll(List.of(more));
         return all.toArray(String[]::new);
     }
@@ -204,7 +223,9 @@ public final class Examples {
         while (day.getDayOfWeek() != settings.weekday()) {
             day = day.plusDays(1);
         }
-        while (day.isBefore(today.plusDays(SLOT_IN_DAYS)) || taken.contains(day) || settings.skip().contains(day)) {
+        while (day.isBefore(today.plusDays(SLOT_IN_DAYS))
+                || taken.contains(day)
+                || settings.skip().contains(day)) {
             day = day.plusWeeks(settings.everyWeeks());
         }
         return day.toString();
@@ -219,7 +240,8 @@ public final class Examples {
         R row = table.shape()
                 .parse(texts, SettingsStore.get(write).typed(), problems)
                 .orElseThrow(() -> new IllegalStateException(problems.list().toString()));
-        if (texts.containsKey("id") && table.find(write, new Id(texts.get("id"))).isPresent()) {
+        if (texts.containsKey("id")
+                && table.find(write, new Id(texts.get("id"))).isPresent()) {
             throw new Rejected(Problem.fault(
                     "",
                     texts.get("id"),
@@ -253,14 +275,15 @@ public final class Examples {
     }
 
     /** Why a row stays; nothing if it went. */
-    private static <R extends Record> Optional<String> takeOut(Write write, Thing<R> thing, ExampleStore.Known known, Names names)
-            throws Stale {
+    private static <R extends Record> Optional<String> takeOut(
+            Write write, Thing<R> thing, ExampleStore.Known known, Names names) throws Stale {
         Stored<R> stored = thing.table().find(write, known.row()).orElseThrow();
         String called = thing.called(names, stored.value());
         if (stored.version() != known.version()) {
             return Optional.of(called + ", which was changed");
         }
-        Optional<String> hangs = thing.id(stored.value()).flatMap(id -> hanging(write, thing.table().name(), id, names));
+        Optional<String> hangs = thing.id(stored.value())
+                .flatMap(id -> hanging(write, thing.table().name(), id, names));
         if (hangs.isPresent()) {
             return Optional.of(called + ", on which " + hangs.get() + " hangs");
         }

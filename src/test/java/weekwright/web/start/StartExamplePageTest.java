@@ -34,8 +34,11 @@ class StartExamplePageTest {
     }
 
     private List<Integer> counts() {
-        return server.db().read(read ->
-                Things.all().stream().map(Thing::table).map(table -> table.count(read)).toList());
+        return server.db()
+                .read(read -> Things.all().stream()
+                        .map(Thing::table)
+                        .map(table -> table.count(read))
+                        .toList());
     }
 
     private int count(Table<?> table) {
@@ -66,7 +69,9 @@ class StartExamplePageTest {
     @Test
     void what_was_changed_and_what_something_real_hangs_on_stays_and_is_told() {
         press("put");
-        ilse.form(ilse.get("/build/tasks/example.2/edit")).with("title", "Forge our rack").send();
+        ilse.form(ilse.get("/build/tasks/example.2/edit"))
+                .with("title", "Forge our rack")
+                .send();
         ilse.form(ilse.get("/log"), "form[data-log]")
                 .with("task", "other")
                 .with("other", "example.1")
