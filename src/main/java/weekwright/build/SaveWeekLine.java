@@ -26,17 +26,22 @@ public final class SaveWeekLine {
      */
     public static Stored<WeekLine> save(Write write, Optional<Shown> shown, WeekLine line, LocalDate today)
             throws Rejected, Stale {
-        Problems problems = new Problems();
-        HoursRules.check(line, problems);
-        References.check(write, WeekLineStore.TABLE.shape(), line, problems);
-        if (!problems.hasFaults()) {
-            checkPeople(write, shown, line, today, problems);
-        }
-        Faults.refuse(problems);
+        check(write, shown, line, today);
         return shown.isPresent()
                 ? WeekLineStore.TABLE.update(
                         write, shown.get().row(), shown.get().version(), line)
                 : WeekLineStore.TABLE.insert(write, line);
+    }
+
+    /** Refuses what breaks a rule. */
+    static void check(Read read, Optional<Shown> shown, WeekLine line, LocalDate today) throws Rejected {
+        Problems problems = new Problems();
+        HoursRules.check(line, problems);
+        References.check(read, WeekLineStore.TABLE.shape(), line, problems);
+        if (!problems.hasFaults()) {
+            checkPeople(read, shown, line, today, problems);
+        }
+        Faults.refuse(problems);
     }
 
     private static void checkPeople(

@@ -1,13 +1,19 @@
 package weekwright.web.week;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import weekwright.base.Id;
 import weekwright.build.RemoveWeekLine;
 import weekwright.build.SaveWeekLine;
 import weekwright.build.Shown;
+import weekwright.build.SwapWeekLines;
 import weekwright.build.WeekLine;
 import weekwright.build.WeekLineStore;
+import weekwright.db.Db;
 import weekwright.db.Stored;
 import weekwright.render.Form;
+import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
@@ -16,18 +22,47 @@ import weekwright.web.kit.Request;
 
 /** Changes a line of the week that the crew wrote, or takes it off. */
 public final class WeekLineEditPage implements Page {
+    /** This week and the next. */
+    private static final int SWAP_DAYS = 13;
 
-    public record View(Form form, WeekLineFields fields, long row) {}
+    /**
+     * @param others lines with which it can change places
+     * @param tried what the change would do; empty before that was asked
+     */
+    public record View(Form form, WeekLineFields fields, long row, List<Form.Choice> others, List<String> tried) {}
 
     @Override
     public View show(Request request) {
         Stored<WeekLine> line = line(request);
-        Form form = request.form("", line);
+        String act = Tried.refused(request);
+        Form form = request.form(act, line);
         String to = request.query("to");
         return new View(
-                to.isEmpty() || request.wasRefused("") ? form : form.with("date", to),
+                to.isEmpty() || request.wasRefused(act) ? form : form.with("date", to),
                 WeekLineFields.of(request),
-                line.row());
+                line.row(),
+                others(request, line),
+                Tried.shown(request));
+    }
+
+    private static List<Form.Choice> others(Request request, Stored<WeekLine> line) {
+        LocalDate monday = Weeks.monday(line.value().date());
+        return request.read(read -> {
+            WeekFacts facts = WeekFacts.of(read, monday);
+            return WeekLineStore.between(read, monday, monday.plusDays(SWAP_DAYS)).stream()
+                    .filter(other ->
+                            other.row() != line.row() && !other.value().date().isBefore(request.today()))
+                    .map(other -> new Form.Choice(
+                            other.value().id().value(),
+                            Formats.weekdayShort(other.value().date()) + " "
+                                    + Formats.dayMonth(other.value().date()) + ", "
+                                    + facts.person(other.value()
+                                            .crew()
+                                            .map(Object::toString)
+                                            .orElse(""))
+                                    + ", " + WeekDays.text(other.value(), facts)))
+                    .toList();
+        });
     }
 
     private static Stored<WeekLine> line(Request request) {
@@ -51,11 +86,51 @@ public final class WeekLineEditPage implements Page {
                                 + WeekLinesNewPage.day(request, line.value().date()) + " is off the sheet.");
             });
         }
-        Optional<WeekLine> edited = form.edited(line.value(), WeekLineFields.COLUMNS);
-        return request.save(write -> {
-            WeekLine saved = SaveWeekLine.save(write, Optional.of(shown), edited.orElseThrow(), request.today())
-                    .value();
-            return WeekLinesNewPage.back(saved.date()).saying("The line is changed.");
-        });
+        switch (form.act()) {
+            case "swap", "try-swap" -> {
+                Optional<Id> other = form.needed("swap", Id.class);
+                form.ignoringFields();
+                return keep(
+                        request,
+                        write -> {
+                            SwapWeekLines.swap(write, shown, other.orElseThrow(), request.today());
+                            return line.value();
+                        },
+                        "The two lines have changed places.");
+            }
+            case "aside", "try-aside" -> {
+                Optional<Id> task = Tried.task(request, form);
+                form.ignoringFields();
+                return keep(
+                        request,
+                        write -> {
+                            Tried.notThisWeek(write, request, line.value().date(), task.orElseThrow());
+                            RemoveWeekLine.remove(write, shown);
+                            return line.value();
+                        },
+                        "The line is off the sheet, and its task is laid aside until "
+                                + WeekLinesNewPage.day(
+                                        request, Tried.until(line.value().date())) + ".");
+            }
+            default -> {
+                Optional<WeekLine> edited = form.edited(line.value(), WeekLineFields.COLUMNS);
+                form.texts("swap");
+                return keep(
+                        request,
+                        write -> SaveWeekLine.save(
+                                        write, Optional.of(shown), edited.orElseThrow(), request.today())
+                                .value(),
+                        "The line is changed.");
+            }
+        }
+    }
+
+    /** Keeps a change, or only tells what it would do. */
+    private static Answer keep(Request request, Db.Work<WeekLine, Exception> change, String said) throws Exception {
+        if (request.form().act().startsWith("try")) {
+            return Tried.of(request, change);
+        }
+        return request.save(write ->
+                WeekLinesNewPage.back(change.in(write).date()).saying(said));
     }
 }

@@ -91,4 +91,38 @@ class WeekLineEditPageTest {
     void a_helper_may_not_change_a_line() {
         assertThat(server.as("noor").get("/week/lines/1/edit").status()).isEqualTo(403);
     }
+
+    @Test
+    void two_lines_change_places_and_what_that_does_can_be_seen_before() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            for (String[] one : new String[][] {{"2026-11-26", "ilse", "Fetch lime"}, {"2026-11-27", "bram", "Post it"}
+            }) {
+                ilse.form(ilse.get("/week/lines/new"))
+                        .with("date", one[0])
+                        .with("crew", one[1])
+                        .with("kind", "errand")
+                        .with("hours", "1")
+                        .with("text", one[2])
+                        .send();
+            }
+            Visitor.Reply tried = ilse.form(ilse.get("/week/lines/1/edit"))
+                    .with("swap", "week.2")
+                    .press("try-swap");
+            assertThat(tried.status()).isEqualTo(200);
+            assertThat(tried.page().select(".tried li").first().text())
+                    .isEqualTo("Tried in 200 futures as it stands and 200 with the change, with the same luck. Nothing is"
+                            + " kept yet.");
+            assertThat(own.db().read(WeekLineStore.TABLE::values))
+                    .extracting(line -> line.date() + " " + line.text())
+                    .containsExactly("2026-11-26 Fetch lime", "2026-11-27 Post it");
+            Visitor.Reply swapped = ilse.follow(ilse.form(tried).press("swap"));
+            assertThat(swapped.page().select(".flash p").text()).isEqualTo("The two lines have changed places.");
+            assertThat(own.db().read(WeekLineStore.TABLE::values))
+                    .extracting(line -> line.date() + " " + line.crew().orElseThrow() + " " + line.text())
+                    .containsExactly("2026-11-27 bram Fetch lime", "2026-11-26 ilse Post it");
+            assertThat(ilse.form(ilse.get("/week/lines/1/edit")).press("swap").troubles())
+                    .containsExactly("is missing; it has to be given");
+        }
+    }
 }

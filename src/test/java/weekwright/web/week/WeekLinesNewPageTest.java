@@ -2,9 +2,12 @@ package weekwright.web.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Id;
+import weekwright.build.TaskStore;
 import weekwright.build.WeekLine;
 import weekwright.build.WeekLineStore;
 import weekwright.testkit.ServerFixture;
@@ -93,5 +96,46 @@ class WeekLinesNewPageTest {
         assertThat(refused.troubles())
                 .containsExactly("\"Set the sill stones\" needs another person beside, and on 29 November 2026 there is"
                         + " nobody free for it; choose a day on which there is, or another task");
+    }
+
+    @Test
+    void not_this_week_is_tried_with_the_same_luck_then_kept_and_taken_back() {
+        try (ServerFixture own = ServerFixture.small().drawn()) {
+            Visitor ilse = own.as("ilse");
+            String proposal = "/week/lines/new?date=2026-11-25&crew=ilse&kind=work&task=weir.2&hours=6";
+            long before = own.db().version();
+            Visitor.Reply tried = ilse.form(ilse.get(proposal)).press("try-aside");
+            assertThat(tried.status()).isEqualTo(200);
+            List<String> said = tried.page().select(".tried li").eachText();
+            assertThat(said.get(0)).startsWith("Tried in 200 futures as it stands and 200 with the change");
+            assertThat(said.get(1)).matches("Weir is done about .* instead of .*, .* later\\.");
+            assertThat(said.get(said.size() - 1)).startsWith("\"Sill stones\" ready for Friday 27 November: ");
+            assertThat(own.db().version()).isEqualTo(before);
+            assertThat(ilse.form(tried).value("hours")).isEqualTo("6");
+            Visitor.Reply laid = ilse.follow(ilse.form(tried).press("aside"));
+            assertThat(laid.page().select(".flash p").text())
+                    .isEqualTo("\"Set the sill stones\" is laid aside until Monday 30 November.");
+            ilse.form(laid, ".flash form").send();
+            assertThat(own.db().read(read -> TaskStore.TABLE.find(read, new Id("weir.2")))
+                            .orElseThrow()
+                            .value()
+                            .asideUntil())
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void what_is_refused_is_refused_when_it_is_only_tried() {
+        Visitor ilse = server.as("ilse");
+        Visitor.Reply refused = ilse.form(ilse.get("/week/lines/new"))
+                .with("date", "2026-11-29")
+                .with("crew", "ilse")
+                .with("task", "weir.2")
+                .with("hours", "4")
+                .press("try");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles()).hasSize(1);
+        assertThat(ilse.form(ilse.get("/week/lines/new")).press("aside").troubles())
+                .containsExactly("is missing; choose the task that is not for this week");
     }
 }
