@@ -35,11 +35,8 @@ final class Tried {
     static Answer of(Request request, Db.Work<?, ? extends Exception> change) throws Exception {
         request.form().check();
         PairedFutures.Compared compared = PairedFutures.compare(
-                request.db(),
-                request.who(),
-                request.today(),
-                request.forecast().shown(),
-                (Db.Work<Object, Exception>) write -> change.in(write));
+                request.db(), request.who(), request.today(), request.forecast().shown(), (Db.Work<Object, Exception>)
+                        write -> change.in(write));
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return new Answer.Again(Map.of(FIELD, sentences(compared, formats)), "");
     }

@@ -117,8 +117,7 @@ public final class WeekLineEditPage implements Page {
                 form.texts("swap");
                 return keep(
                         request,
-                        write -> SaveWeekLine.save(
-                                        write, Optional.of(shown), edited.orElseThrow(), request.today())
+                        write -> SaveWeekLine.save(write, Optional.of(shown), edited.orElseThrow(), request.today())
                                 .value(),
                         "The line is changed.");
             }
@@ -130,7 +129,7 @@ public final class WeekLineEditPage implements Page {
         if (request.form().act().startsWith("try")) {
             return Tried.of(request, change);
         }
-        return request.save(write ->
-                WeekLinesNewPage.back(change.in(write).date()).saying(said));
+        return request.save(
+                write -> WeekLinesNewPage.back(change.in(write).date()).saying(said));
     }
 }

@@ -68,8 +68,7 @@ public final class WeekLinesNewPage implements Page {
         Optional<Id> task = Tried.task(request, form);
         form.ignoringFields();
         if (form.act().equals("try-aside")) {
-            return Tried.of(
-                    request, write -> Tried.notThisWeek(write, request, day.orElseThrow(), task.orElseThrow()));
+            return Tried.of(request, write -> Tried.notThisWeek(write, request, day.orElseThrow(), task.orElseThrow()));
         }
         return request.save(write -> {
             Stored<Task> laid = Tried.notThisWeek(write, request, day.orElseThrow(), task.orElseThrow());

@@ -96,8 +96,8 @@ class WeekLineEditPageTest {
     void two_lines_change_places_and_what_that_does_can_be_seen_before() {
         try (ServerFixture own = ServerFixture.small()) {
             Visitor ilse = own.as("ilse");
-            for (String[] one : new String[][] {{"2026-11-26", "ilse", "Fetch lime"}, {"2026-11-27", "bram", "Post it"}
-            }) {
+            for (String[] one :
+                    new String[][] {{"2026-11-26", "ilse", "Fetch lime"}, {"2026-11-27", "bram", "Post it"}}) {
                 ilse.form(ilse.get("/week/lines/new"))
                         .with("date", one[0])
                         .with("crew", one[1])
@@ -111,8 +111,9 @@ class WeekLineEditPageTest {
                     .press("try-swap");
             assertThat(tried.status()).isEqualTo(200);
             assertThat(tried.page().select(".tried li").first().text())
-                    .isEqualTo("Tried in 200 futures as it stands and 200 with the change, with the same luck. Nothing is"
-                            + " kept yet.");
+                    .isEqualTo(
+                            "Tried in 200 futures as it stands and 200 with the change, with the same luck. Nothing is"
+                                    + " kept yet.");
             assertThat(own.db().read(WeekLineStore.TABLE::values))
                     .extracting(line -> line.date() + " " + line.text())
                     .containsExactly("2026-11-26 Fetch lime", "2026-11-27 Post it");

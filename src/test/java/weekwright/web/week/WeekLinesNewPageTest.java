@@ -116,7 +116,8 @@ class WeekLinesNewPageTest {
             assertThat(laid.page().select(".flash p").text())
                     .isEqualTo("\"Set the sill stones\" is laid aside until Monday 30 November.");
             ilse.form(laid, ".flash form").send();
-            assertThat(own.db().read(read -> TaskStore.TABLE.find(read, new Id("weir.2")))
+            assertThat(own.db()
+                            .read(read -> TaskStore.TABLE.find(read, new Id("weir.2")))
                             .orElseThrow()
                             .value()
                             .asideUntil())
