@@ -20,7 +20,7 @@ public final class Names {
     }
 
     /** The name of what an id names in a table; the id itself where it is not there any more. */
-    String of(String table, Id id) {
+    public String of(String table, Id id) {
         String key = table + " " + id.folded();
         String name = known.get(key);
         if (name == null) {

@@ -29,6 +29,7 @@ class TwoPeopleTest {
             new Edit("/build/equipment/{id}/edit", "/build/equipment/planer/edit", "name", "What it is called"),
             new Edit("/episodes/{id}/edit", "/episodes/e50/edit", "title", "Title"),
             new Edit("/episodes/{id}/shots/{row}/edit", "/episodes/e05/shots/2/edit", "what", "What the picture shows"),
+            new Edit("/notes/{id}/edit", "/notes/note.01/edit", "title", "Title"),
             new Edit("/funds/entries/{row}/edit", "/funds/entries/200/edit", "note", "Note"),
             new Edit("/funds/regular/{id}/edit", "/funds/regular/r.2/edit", "name", "What it is for"),
             new Edit("/funds/levels/{id}/edit", "/funds/levels/beam/edit", "name", "Name"),
@@ -133,5 +134,30 @@ class TwoPeopleTest {
                         "Note Melt water over the dam by noon Melt water over the dam by noon Seen twice by both");
         assertThat(tomas.form(conflict).value("do")).isEqualTo("remove");
         assertThat(ilse.get(address).status()).isEqualTo(200);
+    }
+
+    @Test
+    void links_and_told_tasks_that_two_people_change_stand_side_by_side_too() {
+        Visitor ilse = server.as("ilse");
+        Visitor tomas = server.as("tomas");
+        Visitor.Form hers = ilse.form(ilse.get("/build/tasks/sluice.10/edit"));
+        Visitor.Form his = tomas.form(tomas.get("/build/tasks/sluice.10/edit"));
+        String first = hers.value("after.0");
+        assertThat(first).isNotEmpty();
+        hers.with("after.0", "").send();
+        Visitor.Reply refused = his.with("after.1", "pit.1").send();
+        assertThat(refused.status()).isEqualTo(409);
+        assertThat(refused.page().select(".both-versions tr:has(th:contains(Follows))").text())
+                .startsWith("Follows nothing ")
+                .contains("Measure and draw the wheel pit");
+
+        hers = ilse.form(ilse.get("/episodes/e50/edit"));
+        his = tomas.form(tomas.get("/episodes/e50/edit"));
+        hers.with("task.0", "").send();
+        refused = his.with("task.1", "pit.1").send();
+        assertThat(refused.status()).isEqualTo(409);
+        assertThat(refused.page().select(".both-versions tr:has(th:contains(Tells))").text())
+                .startsWith("Tells nothing ")
+                .contains("Measure and draw the wheel pit");
     }
 }

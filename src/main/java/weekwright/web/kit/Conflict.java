@@ -4,12 +4,19 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import weekwright.base.Id;
 import weekwright.base.Problems;
+import weekwright.base.Refused;
 import weekwright.base.Shape;
+import weekwright.build.LinkStore;
 import weekwright.db.History;
 import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
+import weekwright.db.Table;
+import weekwright.episodes.TellStore;
 import weekwright.history.Labels;
 import weekwright.history.Names;
 import weekwright.history.Things;
@@ -42,6 +49,53 @@ public record Conflict(
     /** A field to send again. */
     public record Hidden(String name, String value) {}
 
+    /**
+     * What a form keeps together with its row in rows of another table.
+     *
+     * @param thing the table of the row
+     * @param prefix of the numbered fields that name the others
+     * @param owner column that names the row
+     * @param other column that names the others, tasks all of them
+     */
+    private record Beside(String thing, String label, String prefix, Table<?> table, String owner, String other) {
+        /** The names of mine and theirs, where they are not the same ones. */
+        Optional<Field> differing(Request request, Read read, String of, Record theirs, Names names) {
+            if (!thing.equals(of)
+                    || request.context().formParamMap().keySet().stream().noneMatch(name -> name.startsWith(prefix))) {
+                return Optional.empty();
+            }
+            TreeSet<String> mine = new TreeSet<>();
+            request.context().formParamMap().forEach((name, texts) -> {
+                if (name.startsWith(prefix) && !texts.get(0).isBlank()) {
+                    mine.add(named(texts.get(0).strip(), names));
+                }
+            });
+            TreeSet<String> stand = new TreeSet<>();
+            Id id = (Id) Shape.of(theirs.getClass()).field("id").orElseThrow().value(theirs).orElseThrow();
+            for (Stored<?> row : table.where(read, owner, id.value())) {
+                Shape.of(row.value().getClass())
+                        .field(other)
+                        .flatMap(field -> field.value(row.value()))
+                        .ifPresent(value -> stand.add(named(value.toString(), names)));
+            }
+            return mine.equals(stand)
+                    ? Optional.empty()
+                    : Optional.of(new Field(label, "", String.join(", ", mine), String.join(", ", stand)));
+        }
+
+        private static String named(String id, Names names) {
+            try {
+                return names.of("tasks", Id.parse(id));
+            } catch (Refused refused) {
+                return id;
+            }
+        }
+    }
+
+    private static final List<Beside> BESIDE = List.of(
+            new Beside("tasks", "Follows", "after.", LinkStore.TABLE, "task", "after"),
+            new Beside("episodes", "Tells", "task.", TellStore.TABLE, "episode", "task"));
+
     /** Empty when the thing is gone. */
     static Optional<Conflict> of(Request request, Stale stale) {
         return stale.now().map(now -> request.read(read -> of(request, read, stale, now)));
@@ -65,7 +119,10 @@ public record Conflict(
                         words.text(field, seen),
                         words.text(field, mine),
                         words.text(field, theirs)))
-                .toList();
+                .collect(Collectors.toCollection(ArrayList::new));
+        for (Beside beside : BESIDE) {
+            beside.differing(request, read, stale.thing(), theirs, names).ifPresent(fields::add);
+        }
         Optional<History.Change> last = History.last(read, stale.thing(), stale.row());
         return new Conflict(
                 last.map(change -> change.who().equalsIgnoreCase(request.who()) ? "you" : names.who(change.who()))
