@@ -74,7 +74,7 @@ public final class Desk {
     /** Answers GET and HEAD of a page. */
     public void show(Context context, String path, Access needed, Page page) {
         guarded(context, path, (request, browser) -> {
-            if (!admitted(request, browser, needed)) {
+            if (!received(request, browser, needed)) {
                 return;
             }
             takeKept(request, path);
@@ -94,7 +94,7 @@ public final class Desk {
                         Trouble.plain(refusal.get().status(), refusal.get().sentence()));
                 return;
             }
-            if (!admitted(request, browser, needed)) {
+            if (!received(request, browser, needed)) {
                 return;
             }
             try {
@@ -165,6 +165,12 @@ public final class Desk {
         }
     }
 
+    /** As {@link #admitted} for what a person asks for; what an open page asks by itself keeps no session alive. */
+    private boolean received(Request request, Browser browser, Access needed) {
+        seen(request);
+        return admitted(request, browser, needed);
+    }
+
     /** Sends on who is not yet known, refuses who may not. */
     private boolean admitted(Request request, Browser browser, Access needed) {
         boolean open = needed == Access.PUBLIC && !request.path().startsWith("/start");
@@ -172,7 +178,6 @@ public final class Desk {
             trouble(request, browser, Trouble.plain(403, NOBODY_YET));
             return false;
         }
-        seen(request);
         if (needed == Access.PUBLIC) {
             return true;
         }
@@ -328,7 +333,8 @@ public final class Desk {
     }
 
     private Frame frame(Request request, Browser browser, String group, Optional<Frame.Flash> flash) {
-        if (!request.hasProject()) {
+        // a stranger before the log-in learns nothing of the project
+        if (!request.hasProject() || (request.locked() && request.access() == Access.PUBLIC)) {
             return new Frame(
                     "weekwright",
                     "EUR",

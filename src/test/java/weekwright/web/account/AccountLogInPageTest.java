@@ -7,6 +7,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weekwright.account.Codes;
+import weekwright.account.Session;
 import weekwright.account.SessionStore;
 import weekwright.base.Id;
 import weekwright.testkit.ServerFixture;
@@ -202,5 +203,20 @@ class AccountLogInPageTest {
         try (ServerFixture open = ServerFixture.small()) {
             assertThat(open.stranger().get("/account/log-in").to()).isEqualTo("/account");
         }
+    }
+
+    @Test
+    void a_stranger_learns_nothing_of_the_project_before_the_log_in() {
+        String page = server.stranger().get("/account/log-in").body();
+        assertThat(page).contains("weekwright").doesNotContain("The weir", "futures", "Forecast run");
+    }
+
+    @Test
+    void what_an_open_page_asks_by_itself_keeps_no_session_alive() {
+        Visitor ilse = server.loggedIn("ilse", ILSES);
+        clock.step(Session.IDLE.minusHours(1));
+        assertThat(ilse.get("/newer").status()).isEqualTo(200);
+        clock.step(Duration.ofHours(2));
+        assertThat(ilse.get("/ahead").to()).isEqualTo("/account/log-in?to=/ahead");
     }
 }
