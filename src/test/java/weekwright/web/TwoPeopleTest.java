@@ -147,7 +147,9 @@ class TwoPeopleTest {
         hers.with("after.0", "").send();
         Visitor.Reply refused = his.with("after.1", "pit.1").send();
         assertThat(refused.status()).isEqualTo(409);
-        assertThat(refused.page().select(".both-versions tr:has(th:contains(Follows))").text())
+        assertThat(refused.page()
+                        .select(".both-versions tr:has(th:contains(Follows))")
+                        .text())
                 .startsWith("Follows nothing ")
                 .contains("Measure and draw the wheel pit");
 
@@ -156,7 +158,9 @@ class TwoPeopleTest {
         hers.with("task.0", "").send();
         refused = his.with("task.1", "pit.1").send();
         assertThat(refused.status()).isEqualTo(409);
-        assertThat(refused.page().select(".both-versions tr:has(th:contains(Tells))").text())
+        assertThat(refused.page()
+                        .select(".both-versions tr:has(th:contains(Tells))")
+                        .text())
                 .startsWith("Tells nothing ")
                 .contains("Measure and draw the wheel pit");
     }

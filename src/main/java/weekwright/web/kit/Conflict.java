@@ -71,7 +71,11 @@ public record Conflict(
                 }
             });
             TreeSet<String> stand = new TreeSet<>();
-            Id id = (Id) Shape.of(theirs.getClass()).field("id").orElseThrow().value(theirs).orElseThrow();
+            Id id = (Id) Shape.of(theirs.getClass())
+                    .field("id")
+                    .orElseThrow()
+                    .value(theirs)
+                    .orElseThrow();
             for (Stored<?> row : table.where(read, owner, id.value())) {
                 Shape.of(row.value().getClass())
                         .field(other)
