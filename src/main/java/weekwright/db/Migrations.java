@@ -25,7 +25,8 @@ final class Migrations {
             "0005_running_clock.sql",
             "0006_skipped_slots.sql",
             "0007_note_drafts.sql",
-            "0008_example_rows.sql");
+            "0008_example_rows.sql",
+            "0009_calendar_entry.sql");
 
     private Migrations() {}
 

@@ -32,6 +32,7 @@ import weekwright.web.build.BuildTaskPage;
 import weekwright.web.build.BuildTaskRemovePage;
 import weekwright.web.build.BuildTaskSplitPage;
 import weekwright.web.build.BuildTasksNewPage;
+import weekwright.web.crew.CrewCalendarsPage;
 import weekwright.web.crew.CrewCautionEditPage;
 import weekwright.web.crew.CrewCautionsNewPage;
 import weekwright.web.crew.CrewDaysPage;
@@ -100,6 +101,7 @@ import weekwright.web.start.StartFilesPage;
 import weekwright.web.start.StartMoneyPage;
 import weekwright.web.start.StartNewPage;
 import weekwright.web.start.StartPage;
+import weekwright.web.week.CalendarFeed;
 import weekwright.web.week.WeekLineEditPage;
 import weekwright.web.week.WeekLinesNewPage;
 import weekwright.web.week.WeekPage;
@@ -212,6 +214,7 @@ public final class Routes {
                 form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
                 form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),
                 form("/crew/log-ins", Access.CREW, new CrewLogInsPage()),
+                form("/crew/calendars", Access.CREW, new CrewCalendarsPage()),
                 sheet("/crew/days", Access.CREW, new CrewDaysPage()),
                 sheet("/crew/safety", Access.CREW, new CrewSafetyPage()),
                 form("/crew/off/new", Access.CREW, new CrewOffNewPage()),
@@ -237,6 +240,7 @@ public final class Routes {
                 new Other("/newer", Access.HELPER, new Newer()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),
+                new Other("/calendars/{secret}/{feed}", Access.PUBLIC, new CalendarFeed(app.clock())),
                 new Other("/photos/{file}", Access.CREW, new Photos()),
                 new Other("/receipts/{file}", Access.CREW, new Receipts()));
     }

@@ -26,6 +26,7 @@ class RoutesRulesTest {
             "POST /account/log-in",
             "GET /account/start",
             "POST /account/start",
+            "GET /calendars/{secret}/{feed}",
             "GET /css/{name}",
             "GET /start",
             "POST /start",

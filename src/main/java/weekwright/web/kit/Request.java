@@ -192,6 +192,11 @@ public final class Request {
         return front.address(context);
     }
 
+    /** How the browser reached this server: {@code https://mill.example:8347}. */
+    public String origin() {
+        return (Front.https(context) ? "https://" : "http://") + front.host(context);
+    }
+
     /** What was typed when the log-in was found to have ended, packed for the log-in page; empty where nothing was. */
     public String interrupted() {
         return interrupted;
