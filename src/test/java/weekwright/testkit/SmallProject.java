@@ -78,7 +78,16 @@ public final class SmallProject {
     /** Settings of a project with nothing set but these of publishing: column, text, column, text … */
     public static Settings publishing(String... pairs) {
         return new Settings(
-                of(Project.class, "name", "The weir", "started", "1990-01-01", "currency", "EUR", "zone", "Europe/Berlin"),
+                of(
+                        Project.class,
+                        "name",
+                        "The weir",
+                        "started",
+                        "1990-01-01",
+                        "currency",
+                        "EUR",
+                        "zone",
+                        "Europe/Berlin"),
                 of(Publishing.class, pairs),
                 of(Weather.class),
                 of(OrderSettings.class),

@@ -44,7 +44,8 @@ public record CalendarEntry(
             String summary,
             String description) {
         Instant start = LocalDateTime.of(day, from).atZone(zone).toInstant();
-        Optional<Instant> end = to.map(time -> LocalDateTime.of(day, time).atZone(zone).toInstant())
+        Optional<Instant> end = to.map(
+                        time -> LocalDateTime.of(day, time).atZone(zone).toInstant())
                 .filter(time -> time.isAfter(start));
         return new CalendarEntry(uid, day, Optional.of(start), end, summary, description);
     }

@@ -29,8 +29,7 @@ public final class ToldEntryStore {
      *
      * @param today entries of more than 90 days before it are forgotten
      */
-    public static List<ICalendar.Told> tell(
-            Db db, List<CalendarEntry> entries, LocalDate today) {
+    public static List<ICalendar.Told> tell(Db db, List<CalendarEntry> entries, LocalDate today) {
         List<ICalendar.Told> before = db.read(read -> told(kept(read), entries, Instant.EPOCH));
         if (before.stream().noneMatch(one -> one.changed().equals(Instant.EPOCH))) {
             return before;
@@ -42,10 +41,7 @@ public final class ToldEntryStore {
         });
     }
 
-    private static List<ICalendar.Told> told(
-            Map<String, Kept> kept,
-            List<CalendarEntry> entries,
-            Instant now) {
+    private static List<ICalendar.Told> told(Map<String, Kept> kept, List<CalendarEntry> entries, Instant now) {
         List<ICalendar.Told> told = new ArrayList<>();
         for (CalendarEntry entry : entries) {
             Kept before = kept.get(entry.uid());
@@ -74,10 +70,7 @@ public final class ToldEntryStore {
         return kept;
     }
 
-    private static void write(
-            Write write,
-            List<ICalendar.Told> told,
-            LocalDate today) {
+    private static void write(Write write, List<ICalendar.Told> told, LocalDate today) {
         write.handle()
                 .createUpdate("DELETE FROM calendar_entry WHERE day < :day")
                 .bind("day", today.minusDays(DAYS_KEPT).toString())

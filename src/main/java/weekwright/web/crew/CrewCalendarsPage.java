@@ -35,8 +35,12 @@ public final class CrewCalendarsPage implements Page {
     public View show(Request request) {
         Map<String, Instant> since = request.read(CalendarLinkStore::since);
         List<Line> lines = new ArrayList<>();
-        lines.add(line(request, since, ALL, "Slots and deliveries", "the slots of a year; deliveries, and the days by which"
-                + " orders go out"));
+        lines.add(line(
+                request,
+                since,
+                ALL,
+                "Slots and deliveries",
+                "the slots of a year; deliveries, and the days by which" + " orders go out"));
         for (CrewMember member : request.crew()) {
             lines.add(line(
                     request,

@@ -41,7 +41,8 @@ final class CalendarEntries {
         for (Episode one : EpisodeStore.TABLE.values(read)) {
             one.published()
                     .filter(day -> !day.isBefore(today.minusWeeks(WEEKS_BACK)))
-                    .ifPresent(day -> entries.add(slot(settings, "slot-" + one.id().folded(), day, named(one), "Published.")));
+                    .ifPresent(day ->
+                            entries.add(slot(settings, "slot-" + one.id().folded(), day, named(one), "Published.")));
         }
         for (SlotCalendar.Slot slot : SlotCalendar.of(read, today.minusWeeks(WEEKS_BACK), today.plusYears(1))) {
             if (slot.episode().isPresent()) {
@@ -59,8 +60,7 @@ final class CalendarEntries {
     }
 
     private static CalendarEntry slot(Settings settings, String uid, LocalDate day, String summary, String more) {
-        return CalendarEntry.at(
-                uid, day, settings.publishingTime(), Optional.empty(), settings.zone(), summary, more);
+        return CalendarEntry.at(uid, day, settings.publishingTime(), Optional.empty(), settings.zone(), summary, more);
     }
 
     /** Deliveries promised and the days by which orders should go out. */
@@ -77,8 +77,8 @@ final class CalendarEntries {
             if (line.ordered().isEmpty()) {
                 forecast.flatMap(f -> f.order(line.id().value()))
                         .flatMap(Forecast.Order::orderBy)
-                        .ifPresent(day -> entries.add(CalendarEntry.day(
-                                "order-" + id, day, "Order by today: " + what(line), from(line))));
+                        .ifPresent(day -> entries.add(
+                                CalendarEntry.day("order-" + id, day, "Order by today: " + what(line), from(line))));
             }
         }
         return entries;
@@ -113,20 +113,20 @@ final class CalendarEntries {
         return entries;
     }
 
-    private static CalendarEntry entry(
-            Settings settings, WeekFacts facts, Id crew, LocalDate day, WeekPlan.Line line) {
+    private static CalendarEntry entry(Settings settings, WeekFacts facts, Id crew, LocalDate day, WeekPlan.Line line) {
         Optional<WeekLine> own = line.row().map(facts.own()::get);
         String uid = own.map(one -> "line-" + one.id().folded())
                 .orElseGet(() -> "plan-" + day + "-" + crew.folded() + "-" + line.kind() + "-"
                         + line.task().or(line::episode).orElse("bank").toLowerCase(java.util.Locale.ROOT));
-        int minutes = line.own() ? line.hours().minutes() : WeekDays.quarters(line.hours().minutes());
+        int minutes = line.own()
+                ? line.hours().minutes()
+                : WeekDays.quarters(line.hours().minutes());
         String text = plain(Formats.sentence(WeekDays.text(line, facts)));
         String hours = minutes == 0 ? "" : ", " + Formats.hours(minutes) + " h";
         String more = own.isPresent() ? "" : "Proposed from the plan.";
         Optional<LocalTime> at = own.flatMap(WeekLine::from);
         return at.isPresent()
-                ? CalendarEntry.at(
-                        uid, day, at.get(), own.flatMap(WeekLine::to), settings.zone(), text, more)
+                ? CalendarEntry.at(uid, day, at.get(), own.flatMap(WeekLine::to), settings.zone(), text, more)
                 : CalendarEntry.day(uid, day, text + hours, more);
     }
 

@@ -34,7 +34,8 @@ import weekwright.web.kit.Request;
  * nothing changes, so that asking often costs little. Safe for use from several threads.
  */
 public final class CalendarFeed implements Fragment {
-    private static final String UNKNOWN = "There is no calendar at this address. It may have been renewed: ask the crew.";
+    private static final String UNKNOWN =
+            "There is no calendar at this address. It may have been renewed: ask the crew.";
     private static final int MOST_KEPT = 40;
 
     private final Throttle throttle;
@@ -62,7 +63,8 @@ public final class CalendarFeed implements Fragment {
         byte[] body = body(request, link, request.part("feed"));
         String tag = "\"" + Codes.sha256(new String(body, StandardCharsets.UTF_8)) + "\"";
         Map<String, String> headers = Map.of("ETag", tag, "Cache-Control", "private, no-cache");
-        List<String> had = List.of(request.header("If-None-Match").replace("W/", "").split("\\s*,\\s*"));
+        List<String> had =
+                List.of(request.header("If-None-Match").replace("W/", "").split("\\s*,\\s*"));
         return had.contains(tag)
                 ? new Answer.Body(304, ICalendar.TYPE, new byte[0], headers)
                 : new Answer.Body(200, ICalendar.TYPE, body, headers);
@@ -76,7 +78,8 @@ public final class CalendarFeed implements Fragment {
         return new Answer.Body(
                 429,
                 "text/plain; charset=utf-8",
-                ("Too many wrong addresses from here. Seconds to wait: " + seconds + "\n").getBytes(StandardCharsets.UTF_8),
+                ("Too many wrong addresses from here. Seconds to wait: " + seconds + "\n")
+                        .getBytes(StandardCharsets.UTF_8),
                 Map.of("Retry-After", seconds, "Cache-Control", "no-store"));
     }
 
@@ -95,7 +98,8 @@ public final class CalendarFeed implements Fragment {
         String key = link.crew().map(Id::folded).orElse("") + "/" + feed;
         byte[] kept = made.get(key);
         if (kept == null) {
-            kept = text(request, link, feed, shown.map(Forecasts.Shown::forecast)).getBytes(StandardCharsets.UTF_8);
+            kept = text(request, link, feed, shown.map(Forecasts.Shown::forecast))
+                    .getBytes(StandardCharsets.UTF_8);
             made.put(key, kept);
         }
         return kept;

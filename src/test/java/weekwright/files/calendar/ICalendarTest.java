@@ -149,7 +149,8 @@ class ICalendarTest {
     @Test
     void every_other_week_is_what_the_standard_says_of_it_across_the_change_to_winter_time() {
         // RFC 5545, 3.8.5.3: DTSTART;TZID=America/New_York:19970902T090000, RRULE:FREQ=WEEKLY;INTERVAL=2;WKST=SU
-        // ==> (1997 9:00 AM EDT) September 2,16,30;October 14 (1997 9:00 AM EST) October 28;November 11,25;December 9,23
+        // ==> (1997 9:00 AM EDT) September 2,16,30;October 14 (1997 9:00 AM EST) October 28;November 11,25;December
+        // 9,23
         List<String> wanted = List.of(
                 "1997-09-02T13:00:00Z",
                 "1997-09-16T13:00:00Z",
@@ -198,18 +199,11 @@ class ICalendarTest {
 
     @Test
     void an_entry_cannot_end_before_it_begins() {
-        assertThatThrownBy(() -> new CalendarEntry(
-                        "x", LocalDate.EPOCH, Optional.of(CHANGED), Optional.of(CHANGED), "", ""))
+        assertThatThrownBy(() ->
+                        new CalendarEntry("x", LocalDate.EPOCH, Optional.of(CHANGED), Optional.of(CHANGED), "", ""))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("entry x ends before it begins");
-        assertThat(CalendarEntry.at(
-                                "x",
-                                LocalDate.EPOCH,
-                                LocalTime.NOON,
-                                Optional.of(LocalTime.NOON),
-                                BERLIN,
-                                "",
-                                "")
+        assertThat(CalendarEntry.at("x", LocalDate.EPOCH, LocalTime.NOON, Optional.of(LocalTime.NOON), BERLIN, "", "")
                         .end())
                 .isEmpty();
     }

@@ -9,9 +9,9 @@ import weekwright.testkit.Visitor;
 class CrewCalendarsPageTest {
     /** The addresses that were just made, in the order of the sentence. */
     public static String[] made(Visitor visitor, String who) {
-        Visitor.Reply done = visitor.follow(visitor.form(
-                        visitor.get("/crew/calendars"), "form:has(input[name=who][value='" + who + "'])")
-                .press("renew"));
+        Visitor.Reply done = visitor.follow(
+                visitor.form(visitor.get("/crew/calendars"), "form:has(input[name=who][value='" + who + "'])")
+                        .press("renew"));
         String said = done.page().select(".flash p").text();
         assertThat(said).contains(visitor.origin() + "/calendars/");
         return java.util.regex.Pattern.compile("/calendars/[^ ]+\\.ics")
@@ -44,8 +44,8 @@ class CrewCalendarsPageTest {
             assertThat(second[0]).isNotEqualTo(first[0]);
             assertThat(stranger.get(first[0]).status()).isEqualTo(404);
             assertThat(stranger.get(second[0]).status()).isEqualTo(200);
-            Visitor.Reply ended = ilse.follow(
-                    ilse.form(ilse.get("/crew/calendars")).press("end"));
+            Visitor.Reply ended =
+                    ilse.follow(ilse.form(ilse.get("/crew/calendars")).press("end"));
             assertThat(ended.page().select(".flash p").text())
                     .isEqualTo("The address of slots and deliveries has ended.");
             assertThat(stranger.get(second[0]).status()).isEqualTo(404);
@@ -69,9 +69,8 @@ class CrewCalendarsPageTest {
     void somebody_who_is_not_there_gets_none_and_a_helper_makes_none() {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor ilse = server.as("ilse");
-            Visitor.Reply refused = ilse.form(ilse.get("/crew/calendars"))
-                    .with("who", "nobody")
-                    .press("renew");
+            Visitor.Reply refused =
+                    ilse.form(ilse.get("/crew/calendars")).with("who", "nobody").press("renew");
             assertThat(refused.status()).isEqualTo(422);
             assertThat(refused.troubles()).hasSize(1);
             assertThat(server.as("noor").get("/crew/calendars").status()).isEqualTo(403);

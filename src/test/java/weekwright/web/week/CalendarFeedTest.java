@@ -25,8 +25,8 @@ import weekwright.testkit.Visitor;
 class CalendarFeedTest {
     private static String made(ServerFixture server, String who, int which) {
         Visitor ilse = server.as("ilse");
-        Visitor.Reply done = ilse.follow(
-                ilse.form(ilse.get("/crew/calendars"), "form:has(input[name=who][value='" + who + "'])")
+        Visitor.Reply done =
+                ilse.follow(ilse.form(ilse.get("/crew/calendars"), "form:has(input[name=who][value='" + who + "'])")
                         .press("renew"));
         return java.util.regex.Pattern.compile("/calendars/[^ ]+\\.ics")
                 .matcher(done.page().select(".flash p").text())
@@ -64,7 +64,9 @@ class CalendarFeedTest {
                     .press("skip"));
             Visitor.Reply first = stranger.get(address);
             Map<String, VEvent> before = events(first);
-            assertThat(before).containsKeys("slot-ep.10", "slot-ep.11", "slot-ep.12", "open-2026-12-11").doesNotContainKeys("open-2026-12-25", "slot-ep.s1");
+            assertThat(before)
+                    .containsKeys("slot-ep.10", "slot-ep.11", "slot-ep.12", "open-2026-12-11")
+                    .doesNotContainKeys("open-2026-12-25", "slot-ep.s1");
             assertThat(before).hasSize(52);
             assertThat(before.get("slot-ep.12").getSummary().getValue()).isEqualTo("No. 12, Boards for the gate");
             assertThat(start(before.get("slot-ep.12"))).isEqualTo("2026-12-04T16:00:00Z");
@@ -79,7 +81,8 @@ class CalendarFeedTest {
             assertThat(after.get("slot-ep.12").getSequence().getValue()).isEqualTo(1);
             assertThat(after.get("slot-ep.11").getSequence().getValue()).isZero();
             assertThat(after).containsKey("open-2026-12-04").doesNotContainKey("open-2026-12-11");
-            assertThat(after.get("slot-ep.12").getUid()).isEqualTo(before.get("slot-ep.12").getUid());
+            assertThat(after.get("slot-ep.12").getUid())
+                    .isEqualTo(before.get("slot-ep.12").getUid());
         }
     }
 
@@ -98,7 +101,9 @@ class CalendarFeedTest {
             assertThat(same.body()).isEmpty();
             long version = server.db().version();
             Visitor ilse = server.as("ilse");
-            ilse.follow(ilse.form(ilse.get("/log"), "form[data-log]").with("hours", "1").send());
+            ilse.follow(ilse.form(ilse.get("/log"), "form[data-log]")
+                    .with("hours", "1")
+                    .send());
             assertThat(server.db().version()).isEqualTo(version + 1);
             assertThat(stranger.get(address, "If-None-Match", tag).status()).isEqualTo(304);
             Visitor bram = server.as("bram");
@@ -113,8 +118,8 @@ class CalendarFeedTest {
             Stored<Material> iron = OakMill.find(server.db(), MaterialStore.TABLE, "mat.2");
             server.db().write("test", write -> {
                 var shape = MaterialStore.TABLE.shape();
-                Material ordered = shape.with(
-                        iron.value(), "ordered", java.util.Optional.of(LocalDate.of(2026, 11, 24)));
+                Material ordered =
+                        shape.with(iron.value(), "ordered", java.util.Optional.of(LocalDate.of(2026, 11, 24)));
                 ordered = shape.with(ordered, "promised", java.util.Optional.of(LocalDate.of(2026, 12, 1)));
                 return MaterialStore.TABLE.update(write, iron.row(), iron.version(), ordered);
             });
@@ -128,7 +133,8 @@ class CalendarFeedTest {
             assertThat(delivery.getSummary().getValue()).isEqualTo("Delivery: Flat iron, 6 m");
             assertThat(delivery.getDescription().getValue()).isEqualTo("From Iron yard.");
             assertThat(delivery.getDateStart().getValue().hasTime()).isFalse();
-            assertThat(delivery.getDateStart().getValue().getRawComponents().getDate()).isEqualTo(1);
+            assertThat(delivery.getDateStart().getValue().getRawComponents().getDate())
+                    .isEqualTo(1);
             assertThat(events.get("order-mat.1").getSummary().getValue()).isEqualTo("Order by today: Oak boards, 14 m");
             assertThat(reply.body()).doesNotContain("21.5", "301", "\u20ac", "EUR");
         }
@@ -153,11 +159,14 @@ class CalendarFeedTest {
             assertThat(events.keySet()).anyMatch(uid -> uid.startsWith("plan-2026-11-26-ilse-work-"));
             assertThat(events.keySet()).noneMatch(uid -> uid.contains("bram"));
             assertThat(start(events.get("line-w.1"))).isEqualTo("2026-11-27T08:00:00Z");
-            assertThat(events.get("line-w.1").getDateEnd().getValue().toInstant()).isEqualTo("2026-11-27T09:30:00Z");
+            assertThat(events.get("line-w.1").getDateEnd().getValue().toInstant())
+                    .isEqualTo("2026-11-27T09:30:00Z");
             assertThat(events.get("line-w.1").getSummary().getValue()).isEqualTo("Errand: Fetch the iron");
             assertThat(events.get("line-w.4").getSummary().getValue()).isEqualTo("Errand: Sweep, stack; oil, 1 h");
             assertThat(reply.body()).doesNotContain("Away", "Doctor");
-            assertThat(server.stranger().get(address.replace("week.ics", "slots.ics")).status())
+            assertThat(server.stranger()
+                            .get(address.replace("week.ics", "slots.ics"))
+                            .status())
                     .isEqualTo(404);
         }
     }
@@ -190,7 +199,8 @@ class CalendarFeedTest {
             String address = made(server, "", 0);
             Visitor stranger = server.stranger();
             for (int i = 0; i < 5; i++) {
-                assertThat(stranger.get("/calendars/guess" + i + "/slots.ics").status()).isEqualTo(404);
+                assertThat(stranger.get("/calendars/guess" + i + "/slots.ics").status())
+                        .isEqualTo(404);
             }
             Visitor.Reply late = stranger.get("/calendars/guess/slots.ics");
             assertThat(late.status()).isEqualTo(429);
