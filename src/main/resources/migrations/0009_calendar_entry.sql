@@ -2,7 +2,7 @@
 CREATE TABLE calendar_entry (
     "uid" TEXT PRIMARY KEY CHECK (length("uid") <= 200),
     "day" TEXT NOT NULL CHECK ("day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
-    "digest" TEXT NOT NULL,
+    "text" TEXT NOT NULL,
     "sequence" INTEGER NOT NULL CHECK ("sequence" >= 0),
     "changed" TEXT NOT NULL
 ) STRICT;

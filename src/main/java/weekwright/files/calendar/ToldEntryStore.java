@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import weekwright.account.Codes;
 import weekwright.db.Db;
 import weekwright.db.Read;
 import weekwright.db.Write;
@@ -22,7 +21,7 @@ public final class ToldEntryStore {
 
     private ToldEntryStore() {}
 
-    private record Kept(String digest, int sequence, Instant changed) {}
+    private record Kept(String text, int sequence, Instant changed) {}
 
     /**
      * The entries with their numbers; what is new or changed is written down.
@@ -47,7 +46,7 @@ public final class ToldEntryStore {
             Kept before = kept.get(entry.uid());
             if (before == null) {
                 told.add(new ICalendar.Told(entry, 0, now));
-            } else if (before.digest().equals(digest(entry))) {
+            } else if (before.text().equals(entry.toString())) {
                 told.add(new ICalendar.Told(entry, before.sequence(), before.changed()));
             } else {
                 told.add(new ICalendar.Told(entry, before.sequence() + 1, now));
@@ -59,12 +58,12 @@ public final class ToldEntryStore {
     private static Map<String, Kept> kept(Read read) {
         Map<String, Kept> kept = new HashMap<>();
         read.handle()
-                .createQuery("SELECT uid, digest, sequence, changed FROM calendar_entry")
+                .createQuery("SELECT uid, text, sequence, changed FROM calendar_entry")
                 .mapToMap()
                 .forEach(row -> kept.put(
                         (String) row.get("uid"),
                         new Kept(
-                                (String) row.get("digest"),
+                                (String) row.get("text"),
                                 ((Number) row.get("sequence")).intValue(),
                                 Instant.parse((String) row.get("changed")))));
         return kept;
@@ -79,21 +78,17 @@ public final class ToldEntryStore {
         for (ICalendar.Told one : told) {
             if (one.changed().equals(write.at()) && seen.add(one.entry().uid())) {
                 write.handle()
-                        .createUpdate("INSERT INTO calendar_entry (uid, day, digest, sequence, changed)"
-                                + " VALUES (:uid, :day, :digest, :sequence, :changed) ON CONFLICT (uid) DO UPDATE SET"
-                                + " day = excluded.day, digest = excluded.digest, sequence = excluded.sequence,"
+                        .createUpdate("INSERT INTO calendar_entry (uid, day, text, sequence, changed)"
+                                + " VALUES (:uid, :day, :text, :sequence, :changed) ON CONFLICT (uid) DO UPDATE SET"
+                                + " day = excluded.day, text = excluded.text, sequence = excluded.sequence,"
                                 + " changed = excluded.changed")
                         .bind("uid", one.entry().uid())
                         .bind("day", one.entry().day().toString())
-                        .bind("digest", digest(one.entry()))
+                        .bind("text", one.entry().toString())
                         .bind("sequence", one.sequence())
                         .bind("changed", one.changed().toString())
                         .execute();
             }
         }
-    }
-
-    private static String digest(CalendarEntry entry) {
-        return Codes.sha256(entry.toString());
     }
 }
