@@ -22,6 +22,18 @@ import weekwright.db.Write;
 public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
     /** What an entry has to be besides its own columns. */
     static List<Problem> check(Read read, HoursEntry entry, Optional<Shown> shown, LocalDate today) throws Rejected {
+        Problems problems = problems(read, entry, shown, today);
+        Faults.refuse(problems);
+        return problems.remarks();
+    }
+
+    /**
+     * Everything that the rules say of an entry.
+     *
+     * @param shown the row that it changes; empty adds
+     * @param today in the project's zone
+     */
+    public static Problems problems(Read read, HoursEntry entry, Optional<Shown> shown, LocalDate today) {
         Problems problems = new Problems();
         LocalDate started = SettingsStore.get(read).project().started();
         HoursRules.check(entry, problems);
@@ -44,8 +56,7 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
                         "episode", id.value(), "is no episode of this project", "choose one of the episodes"));
         entry.task().ifPresent(task -> checkTask(read, entry, task, problems));
         member.ifPresent(person -> checkDay(read, entry, person, shown, problems));
-        Faults.refuse(problems);
-        return problems.remarks();
+        return problems;
     }
 
     private static void checkTask(Read read, HoursEntry entry, Id id, Problems problems) {

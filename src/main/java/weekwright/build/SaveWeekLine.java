@@ -26,22 +26,27 @@ public final class SaveWeekLine {
      */
     public static Stored<WeekLine> save(Write write, Optional<Shown> shown, WeekLine line, LocalDate today)
             throws Rejected, Stale {
-        check(write, shown, line, today);
+        Faults.refuse(check(write, shown, line, today));
         return shown.isPresent()
                 ? WeekLineStore.TABLE.update(
                         write, shown.get().row(), shown.get().version(), line)
                 : WeekLineStore.TABLE.insert(write, line);
     }
 
-    /** Refuses what breaks a rule. */
-    static void check(Read read, Optional<Shown> shown, WeekLine line, LocalDate today) throws Rejected {
+    /** Everything that the rules say of a line. */
+    public static Problems check(Read read, Optional<Shown> shown, WeekLine line, LocalDate today) {
         Problems problems = new Problems();
         HoursRules.check(line, problems);
         References.check(read, WeekLineStore.TABLE.shape(), line, problems);
+        DateRules.check(
+                WeekLineStore.TABLE.shape(),
+                line,
+                SettingsStore.get(read).project().started(),
+                problems);
         if (!problems.hasFaults()) {
             checkPeople(read, shown, line, today, problems);
         }
-        Faults.refuse(problems);
+        return problems;
     }
 
     private static void checkPeople(

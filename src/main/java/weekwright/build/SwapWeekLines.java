@@ -38,8 +38,8 @@ public final class SwapWeekLines {
         WeekLine second = moved(two.value(), one.value());
         Stored<WeekLine> firstKept = WeekLineStore.TABLE.update(write, shown.row(), shown.version(), first);
         Stored<WeekLine> secondKept = WeekLineStore.TABLE.update(write, two.row(), two.version(), second);
-        SaveWeekLine.check(write, Optional.of(Shown.of(firstKept)), first, today);
-        SaveWeekLine.check(write, Optional.of(Shown.of(secondKept)), second, today);
+        Faults.refuse(SaveWeekLine.check(write, Optional.of(Shown.of(firstKept)), first, today));
+        Faults.refuse(SaveWeekLine.check(write, Optional.of(Shown.of(secondKept)), second, today));
     }
 
     private static WeekLine moved(WeekLine line, WeekLine to) {

@@ -105,7 +105,7 @@ final class KeepLog {
                         .forEach(remarks::add);
             } catch (Rejected rejected) {
                 for (Problem fault : rejected.problems()) {
-                    Problem here = at(field(fault.column()), fault);
+                    Problem here = LogForm.placed(fault, typed.field());
                     if (!faults.list().contains(here)) {
                         faults.add(here);
                     }
@@ -113,10 +113,6 @@ final class KeepLog {
             }
         }
         return entries;
-    }
-
-    private String field(String column) {
-        return column.equals("crew") ? "who" : column.equals("task") ? typed.field() : column;
     }
 
     /** How the task stands: done, nearly, laid aside. */
@@ -157,15 +153,11 @@ final class KeepLog {
             for (Problem fault : rejected.problems()) {
                 String field = fault.column().equals("date") ? "date" : fields.getOrDefault(fault.column(), chief);
                 if (!told.contains(field)) {
-                    faults.add(at(field, fault));
+                    faults.add(LogForm.at(field, fault));
                 }
             }
             return Optional.empty();
         }
-    }
-
-    private static Problem at(String field, Problem fault) {
-        return new Problem(fault.grade(), "", 0, field, fault.read(), fault.rule(), fault.remedy());
     }
 
     private LedgerEntry costEntry() {

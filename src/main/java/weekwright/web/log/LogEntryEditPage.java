@@ -90,16 +90,17 @@ public final class LogEntryEditPage implements Page {
     public Answer submit(Request request) throws Exception {
         Stored<HoursEntry> entry = entry(request);
         FormReader form = request.form();
-        Optional<HoursEntry> edited = form.edited(entry.value(), COLUMNS);
+        HoursEntry edited = form.draft(entry.value(), COLUMNS);
+        Shown shown = new Shown(entry.row(), form.version());
+        form.besides(
+                () -> request.read(read -> LoggedHours.problems(read, edited, Optional.of(shown), request.today())));
         Id own =
                 request.person().map(person -> person.id()).orElse(entry.value().crew());
-        if (request.access() != Access.CREW
-                && edited.map(e -> !Choices.same(e.crew(), own)).orElse(false)) {
+        if (request.access() != Access.CREW && !Choices.same(edited.crew(), own)) {
             throw new Forbidden("A helper logs their own hours only.");
         }
         return request.save(write -> {
-            LoggedHours kept = EditHours.edit(
-                    write, new Shown(entry.row(), form.version()), edited.orElseThrow(), request.today());
+            LoggedHours kept = EditHours.edit(write, shown, edited, request.today());
             StringBuilder said = new StringBuilder("The entry is changed.");
             kept.remarks()
                     .forEach(remark -> said.append(' ')

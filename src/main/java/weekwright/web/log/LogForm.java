@@ -1,20 +1,21 @@
 package weekwright.web.log;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import weekwright.base.Codec;
 import weekwright.base.Hours;
 import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
 import weekwright.base.Shape;
 import weekwright.build.CrewMember;
 import weekwright.build.HoursEntry;
+import weekwright.build.LoggedHours;
 import weekwright.build.Task;
+import weekwright.db.Read;
 import weekwright.funds.LedgerEntry;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -59,7 +60,7 @@ record LogForm(
         form.text("other");
         Optional<Id> episode = as == HoursEntry.As.EDIT ? episode(form) : Optional.empty();
         form.text("episode");
-        Optional<HoursEntry> entry = entry(form, crew, as, task, episode);
+        HoursEntry entry = entry(form, crew, as, task, episode);
         Optional<Integer> others = form.read("others", Integer.class);
         if (others.map(count -> count < 0 || count > OTHERS_MOST).orElse(false)) {
             form.fault("others", form.text("others"), "is not 0 to " + OTHERS_MOST, "write how many there were");
@@ -88,10 +89,11 @@ record LogForm(
         } else if (after.equals("aside") && state.equals("done")) {
             form.fault("after", "", "is laid aside and done", "choose one of the two");
         }
+        form.besides(() -> request.read(read -> besides(read, crew, entry, field, request.today())));
         form.check();
         return new LogForm(
                 crew,
-                entry.orElseThrow(),
+                entry,
                 others.orElse(0),
                 state,
                 state.equals("nearly") && onTask ? left : Optional.empty(),
@@ -141,20 +143,52 @@ record LogForm(
     }
 
     /** The first person's entry, under the bounds of its record. Pieces count for hands on a task alone. */
-    private static Optional<HoursEntry> entry(
+    private static HoursEntry entry(
             FormReader form, List<Id> crew, HoursEntry.As as, Optional<Id> task, Optional<Id> episode) {
-        Map<String, String> fixed = new HashMap<>(Map.of("id", "hours.0"));
-        fixed.put("crew", crew.isEmpty() ? "nobody" : crew.get(0).value());
-        fixed.put("as", as == HoursEntry.As.HANDS ? "" : Codec.word(as));
-        fixed.put("task", task.map(Id::value).orElse(""));
-        fixed.put("episode", episode.map(Id::value).orElse(""));
-        Optional<HoursEntry> entry = form.record(
-                HoursEntry.class, fixed, "date", "hours", "pieces", "spoiled", "filmed", "footage_minutes", "note");
+        boolean counts = task.isPresent() && as == HoursEntry.As.HANDS;
+        HoursEntry standIn = new HoursEntry(
+                new Id("hours.0"),
+                LocalDate.EPOCH,
+                crew.isEmpty() ? new Id("nobody") : crew.get(0),
+                Optional.empty(),
+                task,
+                episode,
+                as == HoursEntry.As.HANDS ? Optional.empty() : Optional.of(as),
+                Hours.ZERO,
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                "");
+        HoursEntry entry =
+                form.draft(standIn, "date", "hours", "pieces", "spoiled", "filmed", "footage_minutes", "note");
         Shape<HoursEntry> shape = Shape.of(HoursEntry.class);
-        return task.isPresent() && as == HoursEntry.As.HANDS
-                ? entry
-                : entry.map(whole ->
-                        shape.with(shape.with(whole, "pieces", Optional.empty()), "spoiled", Optional.empty()));
+        return counts ? entry : shape.with(shape.with(entry, "pieces", Optional.empty()), "spoiled", Optional.empty());
+    }
+
+    /** What the rules say of each person's entry, at the fields of the form. */
+    private static Problems besides(Read read, List<Id> crew, HoursEntry entry, String field, LocalDate today) {
+        Problems all = new Problems();
+        for (Id person : crew) {
+            HoursEntry one = Shape.of(HoursEntry.class).with(entry, "crew", person);
+            LoggedHours.problems(read, one, Optional.empty(), today).list().stream()
+                    .map(problem -> placed(problem, field))
+                    .filter(problem -> !all.list().contains(problem))
+                    .forEach(all::add);
+        }
+        return all;
+    }
+
+    /** A problem of an hours entry at the field of the form that it came from. */
+    static Problem placed(Problem problem, String taskField) {
+        String field = problem.column().equals("crew")
+                ? "who"
+                : problem.column().equals("task") ? taskField : problem.column();
+        return at(field, problem);
+    }
+
+    static Problem at(String field, Problem problem) {
+        return new Problem(problem.grade(), "", 0, field, problem.read(), problem.rule(), problem.remedy());
     }
 
     /** Within what a task's likely hours may be. */

@@ -75,11 +75,9 @@ public final class LogPage implements Page {
                     "state",
                     "goes"));
             first.putAll(LogClocks.filled(request, read));
-            if (tasks.stream().noneMatch(task -> task.id().equalsIgnoreCase(first.get("task")))) {
-                first.putIfAbsent("other", first.get("task").equals("other") ? "" : first.get("task"));
-                first.put("task", "other");
-            }
-            Form form = request.wasRefused(LogClocks.START) ? request.form(LogClocks.START) : request.form("", first);
+            Form form = offered(
+                    request.wasRefused(LogClocks.START) ? request.form(LogClocks.START) : request.form("", first),
+                    tasks);
             return new View(
                     form,
                     request.form(LogStopped.NOTHING, Map.of("crew", who, "date", today.toString())),
@@ -99,6 +97,15 @@ public final class LogPage implements Page {
                     LogClocks.lines(request, read),
                     LogClocks.measured(request, read, form.value("clock")));
         });
+    }
+
+    /** A task that was pressed and is not among today's any more stands as another one. */
+    private static Form offered(Form form, List<LogTasks.Line> tasks) {
+        String pressed = form.value("task");
+        boolean there = pressed.isEmpty()
+                || pressed.equals("other")
+                || tasks.stream().anyMatch(task -> task.id().equals(pressed));
+        return there ? form : form.with("task", "other").with("other", pressed);
     }
 
     /** Whose hours may be logged here: a helper's own only. */

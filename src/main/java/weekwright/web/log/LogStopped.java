@@ -41,10 +41,15 @@ final class LogStopped {
 
     private static Answer keep(Request request, FormReader form) throws Exception {
         List<Id> known = LogPage.people(request).stream().map(CrewMember::id).toList();
-        form.oneOf("crew", known);
-        Optional<Stopped> typed = form.problems().isEmpty()
-                ? form.record(Stopped.class, Map.of("id", "stopped.0"), COLUMNS)
-                : Optional.empty();
+        Optional<Stopped> typed = form.record(Stopped.class, Map.of("id", "stopped.0"), COLUMNS);
+        String crew = form.text("crew");
+        if (Id.isOne(crew) && known.stream().noneMatch(id -> id.value().equalsIgnoreCase(crew))) {
+            form.fault("crew", crew, "is not one of those here", "choose one of the list");
+        }
+        if (typed.flatMap(Stopped::hours).map(hours -> hours.minutes() == 0).orElse(false)) {
+            form.fault(
+                    "hours", form.text("hours"), "is nothing lost", "write the hours, or leave it empty for the day");
+        }
         return request.save(write -> {
             Stopped row = Shape.of(Stopped.class).with(typed.orElseThrow(), "id", StoppedStore.nextId(write));
             SaveStopped.save(write, Optional.empty(), row, request.today());

@@ -113,11 +113,13 @@ public final class WeekLineEditPage implements Page {
                                         request, Tried.until(line.value().date())) + ".");
             }
             default -> {
-                Optional<WeekLine> edited = form.edited(line.value(), WeekLineFields.COLUMNS);
+                WeekLine edited = form.draft(line.value(), WeekLineFields.COLUMNS);
+                form.besides(() -> request.read(
+                        read -> SaveWeekLine.check(read, Optional.of(shown), edited, request.today())));
                 form.texts("swap");
                 return keep(
                         request,
-                        write -> SaveWeekLine.save(write, Optional.of(shown), edited.orElseThrow(), request.today())
+                        write -> SaveWeekLine.save(write, Optional.of(shown), edited, request.today())
                                 .value(),
                         "The line is changed.");
             }

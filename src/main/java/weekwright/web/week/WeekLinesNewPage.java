@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
+import weekwright.base.Problems;
+import weekwright.base.Reading;
 import weekwright.base.Shape;
 import weekwright.build.SaveWeekLine;
 import weekwright.build.Task;
@@ -45,16 +47,23 @@ public final class WeekLinesNewPage implements Page {
         if (form.act().endsWith("aside")) {
             return aside(request, form);
         }
-        Optional<WeekLine> line = form.record(WeekLine.class, Map.of("id", "week.0"), WeekLineFields.COLUMNS);
+        WeekLine line = form.draft(empty(request.today()), WeekLineFields.COLUMNS);
+        form.besides(() -> request.read(read -> SaveWeekLine.check(read, Optional.empty(), line, request.today())));
         if (form.act().equals("try")) {
-            return Tried.of(request, write -> add(write, request, line.orElseThrow()));
+            return Tried.of(request, write -> add(write, request, line));
         }
         return request.save(write -> {
-            Stored<WeekLine> saved = add(write, request, line.orElseThrow());
+            Stored<WeekLine> saved = add(write, request, line);
             return back(saved.value().date())
                     .saying("A line is on the sheet for "
                             + day(request, saved.value().date()) + ".");
         });
+    }
+
+    private static WeekLine empty(LocalDate day) {
+        return Shape.of(WeekLine.class)
+                .parse(Map.of("id", "week.0", "date", day.toString()), Reading.file(0), new Problems())
+                .orElseThrow();
     }
 
     private static Stored<WeekLine> add(Write write, Request request, WeekLine line) throws Exception {
