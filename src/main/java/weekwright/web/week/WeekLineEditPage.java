@@ -114,8 +114,8 @@ public final class WeekLineEditPage implements Page {
             }
             default -> {
                 WeekLine edited = form.draft(line.value(), WeekLineFields.COLUMNS);
-                form.besides(() -> request.read(
-                        read -> SaveWeekLine.check(read, Optional.of(shown), edited, request.today())));
+                form.besides(() ->
+                        request.read(read -> SaveWeekLine.check(read, Optional.of(shown), edited, request.today())));
                 form.texts("swap");
                 return keep(
                         request,
