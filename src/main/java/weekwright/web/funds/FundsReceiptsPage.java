@@ -8,7 +8,7 @@ import java.util.List;
 import weekwright.base.FileKind;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
-import weekwright.files.ReceiptFiles;
+import weekwright.files.KeptFiles;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -31,7 +31,7 @@ public final class FundsReceiptsPage implements Page {
 
     @Override
     public View show(Request request) {
-        ReceiptFiles files = ReceiptField.files(request);
+        KeptFiles files = ReceiptField.files(request);
         List<Line> lines = request.read(read -> ReceiptField.waiting(read, request)).stream()
                 .map(name -> new Line(
                         name,
@@ -42,7 +42,7 @@ public final class FundsReceiptsPage implements Page {
 
     private static boolean isPicture(Path file) {
         try {
-            return ReceiptFiles.kind(file).filter(FileKind::isPicture).isPresent();
+            return KeptFiles.kind(file).filter(FileKind::isPicture).isPresent();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

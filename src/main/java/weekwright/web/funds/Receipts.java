@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import weekwright.base.FileKind;
-import weekwright.files.ReceiptFiles;
+import weekwright.files.KeptFiles;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
 import weekwright.web.kit.NotFound;
@@ -23,7 +23,7 @@ public final class Receipts implements Fragment {
                 .orElseThrow(() -> new NotFound("There is no receipt of that name."));
         try {
             FileKind kind =
-                    ReceiptFiles.kind(file).orElseThrow(() -> new NotFound("This receipt is no picture and no PDF."));
+                    KeptFiles.kind(file).orElseThrow(() -> new NotFound("This receipt is no picture and no PDF."));
             String disposition = kind.isPicture() ? "inline" : "attachment; filename=\"receipt." + kind.ending() + "\"";
             return new Answer.Body(
                     200,

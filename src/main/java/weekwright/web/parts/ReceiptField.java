@@ -14,7 +14,7 @@ import weekwright.base.Rejected;
 import weekwright.db.Db;
 import weekwright.db.Read;
 import weekwright.db.Stale;
-import weekwright.files.ReceiptFiles;
+import weekwright.files.KeptFiles;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.web.kit.Answer;
@@ -46,8 +46,8 @@ public final class ReceiptField {
     }
 
     /** The receipts of the project's folder. */
-    public static ReceiptFiles files(Request request) {
-        return new ReceiptFiles(request.project().folder().receipts());
+    public static KeptFiles files(Request request) {
+        return new KeptFiles(request.project().folder().receipts());
     }
 
     /** Reads the fields. */
@@ -70,7 +70,7 @@ public final class ReceiptField {
         List<Checked> good = new ArrayList<>();
         for (Upload upload : sent) {
             Optional<FileKind> kind = kind(upload);
-            if (upload.bytes() > ReceiptFiles.MOST_BYTES) {
+            if (upload.bytes() > KeptFiles.MOST_BYTES) {
                 form.fault(FIELD, upload.name(), "is larger than 25 MB", "photograph it once more in a smaller size");
             } else if (upload.bytes() == 0) {
                 form.fault(FIELD, upload.name(), "is empty", "choose the picture once more");

@@ -8,7 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import weekwright.files.ReceiptFiles;
+import weekwright.files.KeptFiles;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.testkit.ServerFixture;
@@ -34,7 +34,7 @@ class FundsReceiptsPageTest {
     }
 
     private List<String> files() {
-        return new ReceiptFiles(server.app().folder().receipts()).names();
+        return new KeptFiles(server.app().folder().receipts()).names();
     }
 
     private List<LedgerEntry> withReceipt() {
@@ -66,7 +66,7 @@ class FundsReceiptsPageTest {
 
     @Test
     void what_cannot_be_kept_is_told_file_by_file_and_nothing_is() {
-        byte[] large = Arrays.copyOf(JPEG, (int) ReceiptFiles.MOST_BYTES + 1);
+        byte[] large = Arrays.copyOf(JPEG, (int) KeptFiles.MOST_BYTES + 1);
         Visitor.Reply refused = ilse.form(ilse.get("/funds/receipts"))
                 .attach("receipt", "good.jpg", JPEG)
                 .attach("receipt", "large.jpg", large)

@@ -16,9 +16,10 @@ import weekwright.base.FileKind;
 import weekwright.files.csv.Pictures;
 
 /**
- * The files of {@code receipts/}. A file is written whole and safe before a row names it; one that no row names waits to be typed in.
+ * The files of {@code receipts/} or of {@code photos/}. A file is written whole and safe before a row names it; a receipt that no row
+ * names waits to be typed in.
  */
-public final class ReceiptFiles {
+public final class KeptFiles {
     /** The largest file that is taken, in bytes. */
     public static final long MOST_BYTES = 25L * 1024 * 1024;
 
@@ -26,8 +27,8 @@ public final class ReceiptFiles {
 
     private final Path folder;
 
-    /** @param folder the folder of receipts itself */
-    public ReceiptFiles(Path folder) {
+    /** @param folder the folder of the files itself */
+    public KeptFiles(Path folder) {
         this.folder = folder;
     }
 
