@@ -9,6 +9,8 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] arguments) {
+        // pictures are drawn without a screen, whatever the environment names as one
+        System.setProperty("java.awt.headless", "true");
         Terminal terminal = new Terminal(
                 System.out,
                 System.err,

@@ -2,6 +2,7 @@ package weekwright.notes;
 
 import static weekwright.base.RowRules.needed;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import weekwright.base.Problems;
@@ -24,6 +25,32 @@ public final class NoteRules {
                     "photo", photo.file(), "is not a plain file name", "use letters, digits, blanks, - _ and . only");
         } else if (!isPicture(photo.file())) {
             problems.fault("photo", photo.file(), "is not a picture", "name a file in .jpg, .png or .webp");
+        }
+    }
+
+    /** A picture of a note that everyone reads has words for those who do not see it. */
+    public static void seenWithWords(Note note, Photo photo, Problems problems) {
+        if (note.visibleOrDefault() == Note.Visible.EVERYONE
+                && photo.alternative().isEmpty()) {
+            problems.fault(
+                    "alternative",
+                    "",
+                    "is missing; everyone reads this note",
+                    "write what the picture shows, for those who do not see it");
+        }
+    }
+
+    /** A note becomes visible to everyone when each of its pictures has words. */
+    static void seenWithWords(Note note, List<Photo> photos, Problems problems) {
+        long without =
+                photos.stream().filter(photo -> photo.alternative().isEmpty()).count();
+        if (note.visibleOrDefault() == Note.Visible.EVERYONE && without > 0) {
+            problems.fault(
+                    "visible",
+                    "everyone",
+                    "asks for words with each picture, for those who do not see it; "
+                            + (without == 1 ? "one has none" : without + " have none"),
+                    "write what it shows at the pictures of the note first");
         }
     }
 

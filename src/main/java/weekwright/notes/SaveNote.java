@@ -38,6 +38,14 @@ public final class SaveNote {
                 note,
                 SettingsStore.get(write).project().started(),
                 problems);
+        if (shown.isPresent()) {
+            NoteRules.seenWithWords(
+                    note,
+                    PhotoStore.TABLE.where(write, "note", note.id().value()).stream()
+                            .map(Stored::value)
+                            .toList(),
+                    problems);
+        }
         boolean twin = NoteStore.TABLE.where(write, "date", note.date().toString()).stream()
                 .filter(other -> shown.map(s -> s.row() != other.row()).orElse(true))
                 .anyMatch(other -> other.value().title().equalsIgnoreCase(note.title()));

@@ -3,6 +3,7 @@ package weekwright.web;
 import java.util.List;
 import java.util.Optional;
 import weekwright.App;
+import weekwright.files.picture.PhotoFiles;
 import weekwright.forecast.SlotFutures;
 import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
@@ -90,8 +91,11 @@ import weekwright.web.log.LogPage;
 import weekwright.web.log.LogWeekPage;
 import weekwright.web.notes.NoteEditPage;
 import weekwright.web.notes.NotePage;
+import weekwright.web.notes.NotePictureEditPage;
+import weekwright.web.notes.NotePicturesNewPage;
 import weekwright.web.notes.NotesNewPage;
 import weekwright.web.notes.NotesPage;
+import weekwright.web.notes.NotesPicturesPage;
 import weekwright.web.notes.Photos;
 import weekwright.web.search.SearchPage;
 import weekwright.web.start.NewProject;
@@ -207,8 +211,11 @@ public final class Routes {
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),
                 form("/notes/new", Access.CREW, new NotesNewPage()),
+                sheet("/notes/pictures", Access.CREW, new NotesPicturesPage()),
                 sheet("/notes/{id}", Access.CREW, new NotePage()),
                 form("/notes/{id}/edit", Access.CREW, new NoteEditPage()),
+                form("/notes/{id}/pictures/new", Access.CREW, new NotePicturesNewPage()),
+                form("/notes/{id}/pictures/{row}/edit", Access.CREW, new NotePictureEditPage()),
                 sheet("/search", Access.HELPER, new SearchPage()),
                 sheet("/crew", Access.CREW, new CrewPage()),
                 form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
@@ -241,7 +248,8 @@ public final class Routes {
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),
                 new Other("/calendars/{secret}/{feed}", Access.PUBLIC, new CalendarFeed(app.clock())),
-                new Other("/photos/{file}", Access.CREW, new Photos()),
+                new Other("/photos/{file}", Access.CREW, new Photos(PhotoFiles.Size.PAGE)),
+                new Other("/photos/small/{file}", Access.CREW, new Photos(PhotoFiles.Size.SMALL)),
                 new Other("/receipts/{file}", Access.CREW, new Receipts()));
     }
 

@@ -96,7 +96,7 @@ public final class Server implements AutoCloseable {
         config.jetty.host = listening.host();
         config.jetty.port = listening.port();
         config.jetty.multipartConfig.maxFileSize(40, SizeUnit.MB);
-        config.jetty.multipartConfig.maxTotalRequestSize(60, SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(160, SizeUnit.MB);
         config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
         config.jetty.modifyServer(server -> {
             server.setStopTimeout(STOP_MILLIS);

@@ -33,7 +33,9 @@ record Exif(int orientation, Optional<LocalDate> takenOn) {
         ByteBuffer bytes = ByteBuffer.wrap(tiff, start, tiff.length - start).slice();
         bytes.order(bytes.get(0) == 'I' ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN);
         int first = bytes.getInt(4);
-        int turned = entry(bytes, first, ORIENTATION).map(at -> (int) bytes.getShort(at + 8)).orElse(1);
+        int turned = entry(bytes, first, ORIENTATION)
+                .map(at -> (int) bytes.getShort(at + 8))
+                .orElse(1);
         Optional<LocalDate> taken = entry(bytes, first, CAMERA_TAGS)
                 .flatMap(at -> date(bytes, bytes.getInt(at + 8), ORIGINAL_DATE))
                 .or(() -> date(bytes, first, DATE));
@@ -66,8 +68,7 @@ record Exif(int orientation, Optional<LocalDate> takenOn) {
         byte[] letters = new byte[DATE_LETTERS];
         bytes.get(place.get(), letters);
         try {
-            return Optional.of(
-                    LocalDate.parse(new String(letters, StandardCharsets.US_ASCII).replace(':', '-')));
+            return Optional.of(LocalDate.parse(new String(letters, StandardCharsets.US_ASCII).replace(':', '-')));
         } catch (DateTimeException e) {
             // cameras without a set clock write 0000:00:00 or blanks
             return Optional.empty();

@@ -38,8 +38,7 @@ final class PictureCopy {
     }
 
     private static BufferedImage decoded(Path file, FileKind kind) throws IOException, Refused {
-        ImageReader reader =
-                ImageIO.getImageReadersByFormatName(kind.ending()).next();
+        ImageReader reader = ImageIO.getImageReadersByFormatName(kind.ending()).next();
         Shortage shortage = new Shortage();
         try (FileImageInputStream in = new FileImageInputStream(file.toFile())) {
             reader.setInput(in, true, true);
@@ -79,8 +78,7 @@ final class PictureCopy {
     }
 
     static void write(Pixels pixels, FileKind kind, OutputStream out) throws IOException {
-        ImageWriter writer =
-                ImageIO.getImageWritersByFormatName(kind.ending()).next();
+        ImageWriter writer = ImageIO.getImageWritersByFormatName(kind.ending()).next();
         try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(out)) {
             writer.setOutput(stream);
             ImageWriteParam how = writer.getDefaultWriteParam();

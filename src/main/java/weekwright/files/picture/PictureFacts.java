@@ -22,8 +22,7 @@ public record PictureFacts(FileKind kind, int width, int height, int orientation
     /** More pixels than this are not decoded: 60 megapixels. */
     public static final long MOST_PIXELS = 60_000_000;
 
-    private static final Refused NO_PICTURE =
-            new Refused("is no JPEG, PNG or WebP inside", "save it as one of these");
+    private static final Refused NO_PICTURE = new Refused("is no JPEG, PNG or WebP inside", "save it as one of these");
     private static final Refused BROKEN = new Refused("is damaged", "take it from the camera once more");
     private static final int MOST_TAGS = 1 << 20;
 
@@ -39,12 +38,11 @@ public record PictureFacts(FileKind kind, int width, int height, int orientation
                     .filter(FileKind::isPicture)
                     .orElseThrow(() -> NO_PICTURE);
             in.reset();
-            PictureFacts facts =
-                    switch (kind) {
-                        case JPEG -> jpeg(in);
-                        case PNG -> png(in);
-                        default -> webp(in);
-                    };
+            PictureFacts facts = switch (kind) {
+                case JPEG -> jpeg(in);
+                case PNG -> png(in);
+                default -> webp(in);
+            };
             bound(facts.width(), facts.height());
             if (kind == FileKind.WEBP && facts.orientation() != 1) {
                 throw new Refused("is a WebP that lies on its side", "turn it upright and save it, or send the JPEG");
@@ -88,8 +86,7 @@ public record PictureFacts(FileKind kind, int width, int height, int orientation
             if (length < 0) {
                 throw BROKEN;
             }
-            boolean frame =
-                    marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
+            boolean frame = marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
             if (frame) {
                 in.readUnsignedByte();
                 int height = in.readUnsignedShort();

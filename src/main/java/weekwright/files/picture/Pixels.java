@@ -26,7 +26,8 @@ record Pixels(int width, int height, int bands, int[] samples, ColorSpace space)
      */
     static Pixels reduced(BufferedImage image, int most) {
         boolean plain = image.getColorModel() instanceof ComponentColorModel;
-        int bands = plain ? image.getRaster().getNumBands() : image.getColorModel().hasAlpha() ? 4 : 3;
+        int bands =
+                plain ? image.getRaster().getNumBands() : image.getColorModel().hasAlpha() ? 4 : 3;
         int deeper = plain ? Math.max(0, image.getColorModel().getComponentSize(0) - 8) : 0;
         Raster raster = image.getRaster();
         int[] packed = new int[image.getWidth()];
@@ -134,20 +135,18 @@ record Pixels(int width, int height, int bands, int[] samples, ColorSpace space)
         int[] into = new int[samples.length];
         for (int y = 0; y < newHeight; y++) {
             for (int x = 0; x < newWidth; x++) {
-                int fromX =
-                        switch (orientation) {
-                            case 2, 3 -> width - 1 - x;
-                            case 4 -> x;
-                            case 5, 6 -> y;
-                            default -> width - 1 - y;
-                        };
-                int fromY =
-                        switch (orientation) {
-                            case 2 -> y;
-                            case 3, 4 -> height - 1 - y;
-                            case 5, 8 -> x;
-                            default -> height - 1 - x;
-                        };
+                int fromX = switch (orientation) {
+                    case 2, 3 -> width - 1 - x;
+                    case 4 -> x;
+                    case 5, 6 -> y;
+                    default -> width - 1 - y;
+                };
+                int fromY = switch (orientation) {
+                    case 2 -> y;
+                    case 3, 4 -> height - 1 - y;
+                    case 5, 8 -> x;
+                    default -> height - 1 - x;
+                };
                 System.arraycopy(samples, (fromY * width + fromX) * bands, into, (y * newWidth + x) * bands, bands);
             }
         }
@@ -157,8 +156,8 @@ record Pixels(int width, int height, int bands, int[] samples, ColorSpace space)
     /** In the screen's colours, nothing with it but the picture. */
     BufferedImage image() {
         boolean cover = bands % 2 == 0;
-        BufferedImage image = new BufferedImage(
-                width, height, cover ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
+        BufferedImage image =
+                new BufferedImage(width, height, cover ? BufferedImage.TYPE_INT_ARGB : BufferedImage.TYPE_INT_RGB);
         if (bands >= 3 && !space.isCS_sRGB()) {
             new ColorConvertOp(null).filter(inItsColours(cover), image);
             return image;
@@ -191,8 +190,7 @@ record Pixels(int width, int height, int bands, int[] samples, ColorSpace space)
         return new BufferedImage(
                 model,
                 Raster.createWritableRaster(
-                        new ComponentSampleModel(
-                                DataBuffer.TYPE_BYTE, width, height, bands, width * bands, offsets),
+                        new ComponentSampleModel(DataBuffer.TYPE_BYTE, width, height, bands, width * bands, offsets),
                         new DataBufferByte(bytes, bytes.length),
                         null),
                 false,

@@ -57,7 +57,7 @@ public final class FormReader {
         return all.isEmpty() ? "" : all.get(0).strip();
     }
 
-    /** The text of a field exactly as it was typed, for passphrases. */
+    /** The text of a field exactly as it was typed, for passphrases and for lines whose place counts. */
     public String exact(String name) {
         text(name);
         return first(name);

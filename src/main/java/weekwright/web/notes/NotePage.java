@@ -16,6 +16,7 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.notes.Markdown;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
+import weekwright.notes.Photo;
 import weekwright.notes.PhotoStore;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
@@ -45,7 +46,15 @@ public final class NotePage implements Page {
             String later) {}
 
     /** A picture of the note. */
-    public record Picture(String file, String caption, String alternative) {}
+    public record Picture(long row, String file, String caption, String alternative) {
+        static Picture of(Stored<Photo> photo) {
+            return new Picture(
+                    photo.row(),
+                    photo.value().file(),
+                    photo.value().caption(),
+                    photo.value().alternative());
+        }
+    }
 
     /** Hours of that day. */
     public record Hours(String who, String what, int minutes) {}
@@ -53,13 +62,16 @@ public final class NotePage implements Page {
     /** What the note belongs to, with its address. */
     public record Thing(String label, String text, String link) {}
 
+    /** The note of the address. */
+    static Stored<Note> note(Request request) {
+        return request.read(read -> NoteStore.TABLE.find(read, request.id("id")))
+                .orElseThrow(() -> new NotFound("There is no note " + request.part("id") + "."));
+    }
+
     @Override
     public View show(Request request) {
         return request.read(read -> {
-            Note note = NoteStore.TABLE
-                    .find(read, request.id("id"))
-                    .map(Stored::value)
-                    .orElseThrow(() -> new NotFound("There is no note " + request.part("id") + "."));
+            Note note = note(request).value();
             List<Hours> hours = hours(read, note.date());
             List<Note> all = NoteStore.TABLE.list(read).stream()
                     .map(Stored::value)
@@ -76,10 +88,7 @@ public final class NotePage implements Page {
                             .orElse(""),
                     Markdown.html(note.text(), Addresses.links(read)),
                     PhotoStore.TABLE.where(read, "note", note.id().value()).stream()
-                            .map(photo -> new Picture(
-                                    photo.value().file(),
-                                    photo.value().caption(),
-                                    photo.value().alternative()))
+                            .map(Picture::of)
                             .toList(),
                     hours,
                     hours.stream().mapToInt(Hours::minutes).sum(),

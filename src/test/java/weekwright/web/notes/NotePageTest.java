@@ -2,6 +2,7 @@ package weekwright.web.notes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterAll;
@@ -11,6 +12,7 @@ import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
 import weekwright.notes.Photo;
 import weekwright.notes.PhotoStore;
+import weekwright.testkit.CameraPicture;
 import weekwright.testkit.OakMill;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
@@ -83,13 +85,15 @@ class NotePageTest {
     void pictures_come_from_the_project_s_folder_alone() throws Exception {
         Path photos = SERVER.app().folder().photos();
         Files.createDirectories(photos);
-        Files.write(photos.resolve("sill.png"), new byte[] {(byte) 0x89, 'P', 'N', 'G'});
+        Files.write(photos.resolve("sill.png"), CameraPicture.bytes(CameraPicture.quarters(9, 9, 1, 2, 3, 4), "png"));
+        Files.write(photos.resolve("words.png"), "no picture at all".getBytes(StandardCharsets.UTF_8));
         Visitor ilse = SERVER.as("ilse");
         Visitor.Reply picture = ilse.get("/photos/sill.png");
         assertThat(picture.status()).isEqualTo(200);
         assertThat(picture.header("content-type")).startsWith("image/png");
-        for (String other :
-                new String[] {"/photos/..%2Fbuild.db", "/photos/build.db", "/photos/none.png", "/photos/.png"}) {
+        for (String other : new String[] {
+            "/photos/..%2Fbuild.db", "/photos/build.db", "/photos/none.png", "/photos/.png", "/photos/words.png"
+        }) {
             assertThat(ilse.get(other).status()).as(other).isIn(400, 404);
         }
         assertThat(SERVER.as("noor").get("/photos/sill.png").status()).isEqualTo(403);

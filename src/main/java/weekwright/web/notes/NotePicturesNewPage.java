@@ -1,0 +1,204 @@
+package weekwright.web.notes;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import weekwright.base.Problem;
+import weekwright.base.Refused;
+import weekwright.base.Rejected;
+import weekwright.db.Stored;
+import weekwright.files.KeptFiles;
+import weekwright.files.picture.PhotoFiles;
+import weekwright.files.picture.PictureFacts;
+import weekwright.notes.KeepPhoto;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.notes.Photo;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.kit.Upload;
+import weekwright.web.parts.Choices;
+
+/** Adds pictures to a note, several at once, with their words. */
+public final class NotePicturesNewPage implements Page {
+    private static final String FIELD = "pictures";
+    private static final int MOST_AT_ONCE = 12;
+
+    /** @param everyone whether everyone reads the note, so that words are needed */
+    public record View(Form form, String id, String title, boolean everyone) {}
+
+    /** A picture that came, with its place among them. */
+    private record Sent(int place, Upload upload, PictureFacts facts) {}
+
+    /** A picture whose file is kept. */
+    private record Kept(int place, String file, Optional<LocalDate> takenOn) {}
+
+    @Override
+    public View show(Request request) {
+        Note note = NotePage.note(request).value();
+        return new View(
+                request.form(""), note.id().value(), note.title(), note.visibleOrDefault() == Note.Visible.EVERYONE);
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        Note note = NotePage.note(request).value();
+        FormReader form = request.form();
+        List<Sent> good = read(request, form);
+        List<String> shows = lines(form, "shows", "alternative");
+        List<String> captions = lines(form, "captions", "caption");
+        boolean byDay = form.ticked("by_day");
+        int sent = request.uploads(FIELD).size();
+        if (note.visibleOrDefault() == Note.Visible.EVERYONE && sent > 0 && filled(shows, sent) < sent) {
+            form.fault(
+                    "shows",
+                    "",
+                    "has no line for each picture; everyone reads this note",
+                    "write what each shows, for those who do not see it");
+        }
+        List<Kept> kept = new ArrayList<>();
+        boolean[] named = {false};
+        try {
+            // files of a form that is refused anyhow are not decoded
+            if (!form.problems().hasFaults()) {
+                kept.addAll(keep(request, form, good));
+            }
+            return request.save(write -> {
+                List<Stored<Note>> notes = NoteStore.TABLE.list(write);
+                Set<String> elsewhere = new LinkedHashSet<>();
+                for (Kept picture : kept) {
+                    Note into = byDay ? ofItsDay(notes, note, picture) : note;
+                    if (!Choices.same(into.id(), note.id())) {
+                        elsewhere.add(into.title());
+                    }
+                    needWords(into, at(shows, picture.place()));
+                    KeepPhoto.keep(
+                            write,
+                            Optional.empty(),
+                            new Photo(
+                                    into.id(),
+                                    picture.file(),
+                                    at(captions, picture.place()),
+                                    at(shows, picture.place())));
+                }
+                named[0] = true;
+                return Saved.to("/notes/" + note.id()).saying(said(kept, note, elsewhere, byDay));
+            });
+        } finally {
+            if (!named[0]) {
+                for (Kept picture : kept) {
+                    Photos.files(request).remove(picture.file());
+                }
+            }
+        }
+    }
+
+    private static void needWords(Note into, String shows) throws Rejected {
+        if (into.visibleOrDefault() == Note.Visible.EVERYONE && shows.isEmpty()) {
+            throw new Rejected(Problem.fault(
+                    "shows",
+                    "",
+                    "has no line for each picture; everyone reads \"" + into.title() + "\"",
+                    "write what each shows, for those who do not see it"));
+        }
+    }
+
+    private static List<Sent> read(Request request, FormReader form) throws IOException {
+        // without a script some browsers send the name of the file as a text field
+        form.text(FIELD);
+        List<Upload> uploads = request.uploads(FIELD);
+        if (uploads.isEmpty()) {
+            form.fault(FIELD, "", "is missing", "choose or take a picture");
+        } else if (uploads.size() > MOST_AT_ONCE) {
+            form.fault(FIELD, uploads.size() + " files", "are too many at once", "send " + MOST_AT_ONCE + " at a time");
+        }
+        List<Sent> good = new ArrayList<>();
+        for (int place = 0; place < uploads.size(); place++) {
+            Upload upload = uploads.get(place);
+            if (upload.bytes() > KeptFiles.MOST_BYTES) {
+                form.fault(FIELD, upload.name(), "is larger than 25 MB", "save it smaller");
+            } else if (upload.bytes() == 0) {
+                form.fault(FIELD, upload.name(), "is empty", "choose the picture once more");
+            } else {
+                try (InputStream in = upload.content().get()) {
+                    good.add(new Sent(place, upload, PictureFacts.read(in)));
+                } catch (Refused e) {
+                    form.fault(FIELD, upload.name(), e.rule(), e.remedy());
+                }
+            }
+        }
+        return good;
+    }
+
+    /** Keeps all of them, or adds faults and keeps none. */
+    private static List<Kept> keep(Request request, FormReader form, List<Sent> good) throws IOException {
+        PhotoFiles files = Photos.files(request);
+        List<Kept> kept = new ArrayList<>();
+        for (Sent one : good) {
+            try (InputStream in = one.upload().content().get()) {
+                String file = files.keep(in, one.facts(), one.facts().takenOn().orElse(request.today()));
+                kept.add(new Kept(one.place(), file, one.facts().takenOn()));
+            } catch (Refused e) {
+                form.fault(FIELD, one.upload().name(), e.rule(), e.remedy());
+            }
+        }
+        return kept;
+    }
+
+    /** The one note of the day it was taken, else the note it is sent to. */
+    private static Note ofItsDay(List<Stored<Note>> notes, Note note, Kept picture) {
+        List<Note> ofDay = notes.stream()
+                .map(Stored::value)
+                .filter(other -> picture.takenOn().filter(other.date()::equals).isPresent())
+                .toList();
+        return ofDay.size() == 1 ? ofDay.get(0) : note;
+    }
+
+    private static String said(List<Kept> kept, Note note, Set<String> elsewhere, boolean byDay) {
+        String text = Formats.sentence(Formats.counted(kept.size(), "picture is", "pictures are")) + " kept.";
+        if (!elsewhere.isEmpty()) {
+            return text + " Some stand with the note of their day: " + String.join("; ", elsewhere) + ".";
+        }
+        List<String> days = kept.stream()
+                .flatMap(picture -> picture.takenOn().stream())
+                .filter(day -> !day.equals(note.date()))
+                .distinct()
+                .sorted()
+                .map(Formats::dayMonthLong)
+                .toList();
+        return days.isEmpty() || byDay
+                ? text
+                : text + " Some were taken on " + Formats.list(days) + ", not on the day of this note.";
+    }
+
+    /** The lines of an area, a line for each picture; a line that breaks its column's bounds is a fault of the area. */
+    private static List<String> lines(FormReader form, String area, String column) {
+        List<String> lines = form.exact(area).lines().map(String::strip).toList();
+        int most = column.equals("caption") ? 500 : 1000;
+        for (String line : lines) {
+            if (line.codePointCount(0, line.length()) > most) {
+                form.fault(
+                        area, line.substring(0, 40) + " …", "is longer than " + most + " letters", "shorten this line");
+            }
+        }
+        return lines;
+    }
+
+    private static long filled(List<String> lines, int sent) {
+        return lines.stream().limit(sent).filter(line -> !line.isEmpty()).count();
+    }
+
+    private static String at(List<String> lines, int place) {
+        return place < lines.size() ? lines.get(place) : "";
+    }
+}
