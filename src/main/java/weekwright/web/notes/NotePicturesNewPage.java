@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Problem;
+import weekwright.base.Problems;
 import weekwright.base.Refused;
 import weekwright.base.Rejected;
+import weekwright.base.Shape;
 import weekwright.db.Stored;
 import weekwright.files.KeptFiles;
 import weekwright.files.picture.PhotoFiles;
@@ -181,16 +183,13 @@ public final class NotePicturesNewPage implements Page {
                 : text + " Some were taken on " + Formats.list(days) + ", not on the day of this note.";
     }
 
-    /** The lines of an area, a line for each picture; a line that breaks its column's bounds is a fault of the area. */
+    /** The lines of an area, a line for each picture, under the bounds of their column. */
     private static List<String> lines(FormReader form, String area, String column) {
+        Shape.Field field = Shape.of(Photo.class).field(column).orElseThrow();
         List<String> lines = form.exact(area).lines().map(String::strip).toList();
-        int most = column.equals("caption") ? 500 : 1000;
-        for (String line : lines) {
-            if (line.codePointCount(0, line.length()) > most) {
-                form.fault(
-                        area, line.substring(0, 40) + " …", "is longer than " + most + " letters", "shorten this line");
-            }
-        }
+        Problems found = new Problems();
+        lines.forEach(line -> field.parse(line, form.reading(), found));
+        found.faults().forEach(fault -> form.fault(area, fault.read(), fault.rule(), fault.remedy()));
         return lines;
     }
 
