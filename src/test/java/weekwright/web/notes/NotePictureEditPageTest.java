@@ -75,7 +75,8 @@ class NotePictureEditPageTest {
                 .with("caption", "x".repeat(501))
                 .send();
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.troubles()).containsExactly("\"" + "x".repeat(59) + "…\" is too long; write at most 500 letters");
+        assertThat(refused.troubles())
+                .containsExactly("\"" + "x".repeat(59) + "…\" is too long; write at most 500 letters");
         Visitor.Reply still = ilse.form(refused).with("caption", "Rime").send();
         assertThat(still.troubles())
                 .containsExactly("is missing; everyone reads this note;"
