@@ -17,7 +17,8 @@ public final class References {
             "materials", "is no material line of this project",
             "stock", "is nothing in stock",
             "pledge_levels", "is no pledge level of this project",
-            "notes", "is no note of this project");
+            "notes", "is no note of this project",
+            "bank_sources", "is no source of bank files of this project");
 
     private References() {}
 

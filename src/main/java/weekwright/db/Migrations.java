@@ -26,7 +26,8 @@ final class Migrations {
             "0006_skipped_slots.sql",
             "0007_note_drafts.sql",
             "0008_example_rows.sql",
-            "0009_calendar_entry.sql");
+            "0009_calendar_entry.sql",
+            "0010_bank_files.sql");
 
     private Migrations() {}
 

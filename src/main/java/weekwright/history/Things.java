@@ -27,6 +27,8 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.SkippedSlotStore;
 import weekwright.episodes.TellStore;
+import weekwright.funds.BankFileStore;
+import weekwright.funds.BankSourceStore;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.MaterialStore;
 import weekwright.funds.PledgeLevelStore;
@@ -125,6 +127,8 @@ public final class Things {
                 "ledger entries",
                 Kind.FUNDS,
                 (names, entry) -> (entry.payee().isEmpty() ? "" : entry.payee() + ", ") + Said.day(entry.date()));
+        add(BankFileStore.TABLE, "bank file", "bank files", Kind.FUNDS, (names, file) -> file.name());
+        add(BankSourceStore.TABLE, "source of bank files", "sources of bank files", Kind.FUNDS, (names, one) -> one.name());
         add(RegularItemStore.TABLE, "regular item", "regular items", Kind.FUNDS, (names, item) -> item.name());
         add(PledgeLevelStore.TABLE, "pledge level", "pledge levels", Kind.FUNDS, (names, level) -> level.name());
         add(

@@ -70,6 +70,10 @@ import weekwright.web.funds.FundsBalancePage;
 import weekwright.web.funds.FundsCostsNewPage;
 import weekwright.web.funds.FundsEntriesNewPage;
 import weekwright.web.funds.FundsEntryEditPage;
+import weekwright.web.funds.FundsFilePage;
+import weekwright.web.funds.FundsFileRowsPage;
+import weekwright.web.funds.FundsFilesNewPage;
+import weekwright.web.funds.FundsFilesPage;
 import weekwright.web.funds.FundsLedgerPage;
 import weekwright.web.funds.FundsLevelEditPage;
 import weekwright.web.funds.FundsLevelsNewPage;
@@ -208,6 +212,10 @@ public final class Routes {
                 form("/funds/levels/{id}/edit", Access.CREW, new FundsLevelEditPage()),
                 form("/funds/supporters", Access.CREW, new FundsSupportersPage()),
                 form("/funds/receipts", Access.CREW, new FundsReceiptsPage()),
+                form("/funds/files", Access.CREW, new FundsFilesPage()),
+                form("/funds/files/new", Access.CREW, new FundsFilesNewPage()),
+                form("/funds/files/{key}", Access.CREW, new FundsFilePage()),
+                form("/funds/files/{key}/rows", Access.CREW, new FundsFileRowsPage()),
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),
                 form("/notes/new", Access.CREW, new NotesNewPage()),

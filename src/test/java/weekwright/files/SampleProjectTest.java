@@ -81,6 +81,8 @@ class SampleProjectTest {
                         Map.entry("tells", 69),
                         Map.entry("shots", 48),
                         Map.entry("clips", 14),
+                        Map.entry("bank_sources", 2),
+                        Map.entry("bank_files", 0),
                         Map.entry("skipped", 2),
                         Map.entry("incidents", 3),
                         Map.entry("cautions", 7),

@@ -19,18 +19,28 @@ import weekwright.base.Problems;
  * @param header the cells of the first record
  * @param records the others
  */
-record CsvText(Line header, List<Line> records) {
+public record CsvText(Line header, List<Line> records) {
     private static final int MOST_RECORDS = 200_000;
     private static final int MOST_COLUMNS = 200;
     private static final int MOST_LINE = 1_000_000;
 
     /** One record. */
-    record Line(int line, List<String> cells) {}
+    public record Line(int line, List<String> cells) {}
 
     /** @return empty when the text cannot be taken apart: then a fault with its line was added */
     static Optional<CsvText> parse(String file, String text, Problems problems) {
-        Quotes quotes = new Quotes(text, divider(text));
-        Optional<Problem> fault = firstLine(text).or(quotes::walk);
+        Optional<Problem> fault = firstLine(text);
+        if (fault.isPresent()) {
+            problems.add(fault.get().at(file, 1));
+            return Optional.empty();
+        }
+        return parse(file, text, divider(text), problems);
+    }
+
+    /** As above, whatever the first line is; cells are parted by this sign. */
+    public static Optional<CsvText> parse(String file, String text, char divider, Problems problems) {
+        Quotes quotes = new Quotes(text, divider);
+        Optional<Problem> fault = quotes.walk();
         if (fault.isPresent()) {
             problems.add(fault.get().at(file, Math.max(fault.get().line(), 1)));
             return Optional.empty();

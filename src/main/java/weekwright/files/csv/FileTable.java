@@ -30,12 +30,15 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.SkippedSlotStore;
 import weekwright.episodes.TellStore;
+import weekwright.funds.BankFileStore;
+import weekwright.funds.BankSourceStore;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.LedgerRules;
 import weekwright.funds.MaterialRules;
 import weekwright.funds.MaterialStore;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.RegularItemStore;
+import weekwright.funds.SaveBankSource;
 import weekwright.funds.StockItemStore;
 import weekwright.funds.SupporterMonthStore;
 
@@ -81,6 +84,8 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             free("tells.csv", TellStore.TABLE),
             of("shots.csv", ShotStore.TABLE, EpisodeRules::check),
             free("clips.csv", ClipStore.TABLE),
+            of("bank-sources.csv", BankSourceStore.TABLE, SaveBankSource::check),
+            free("bank-files.csv", BankFileStore.TABLE),
             free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
             of("cautions.csv", CautionStore.TABLE, CrewRules::check));

@@ -1,0 +1,316 @@
+package weekwright.web.funds;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Id;
+import weekwright.base.Problem;
+import weekwright.base.Problems;
+import weekwright.base.Reading;
+import weekwright.base.Shape;
+import weekwright.build.Ids;
+import weekwright.build.Said;
+import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.files.bank.BankGuess;
+import weekwright.files.bank.BankReading;
+import weekwright.files.bank.BankTable;
+import weekwright.funds.BankRow;
+import weekwright.funds.BankSource;
+import weekwright.funds.BankSourceStore;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.SaveBankSource;
+import weekwright.funds.WaitingFileStore;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
+
+/** How a waiting file is read, with its first rows as they would be entered; kept for the next file of its source. */
+public final class FundsFilePage implements Page {
+    private static final int ROWS_SHOWN = 8;
+    private static final int FAULTS_SHOWN = 5;
+    private static final String[] COLUMNS = FileReading.SHAPE.names().stream()
+            .filter(name -> !name.equals("id"))
+            .toArray(String[]::new);
+
+    /**
+     * @param columns of the file, by number, with a heading or a text of them
+     * @param remarks what is odd about the whole file
+     * @param found how many bookings are read; empty while none can be
+     * @param faults what is wrong with the first rows that cannot be read
+     */
+    public record View(
+            Form form,
+            String name,
+            Lists lists,
+            List<Form.Choice> columns,
+            List<String> remarks,
+            String found,
+            List<Line> lines,
+            List<String> faults) {}
+
+    /** What is chosen from. */
+    public record Lists(
+            List<Form.Choice> encodings,
+            List<Form.Choice> dividers,
+            List<Form.Choice> orders,
+            List<Form.Choice> decimals,
+            List<Form.Choice> kinds) {}
+
+    /** A row as it would be entered. */
+    public record Line(String day, String payee, String reference, weekwright.base.Money amount, String balance) {}
+
+    @Override
+    public View show(Request request) {
+        return request.read(read -> view(request, read));
+    }
+
+    private static View view(Request request, Read read) {
+        FileReading reading = FileReading.of(request, read);
+        Form form = request.form("", first(request, read, reading));
+        Problems problems = new Problems();
+        Optional<BankTable> table = reading.table(form.value("encoding"), form.value("divider"), problems);
+        Optional<BankReading> bookings = table.flatMap(t -> source(form)
+                .map(source -> BankReading.of(
+                        t,
+                        source,
+                        request.settings().project().currency(),
+                        request.settings().moneyDigits())));
+        List<String> remarks = new ArrayList<>();
+        problems.list().forEach(problem -> remarks.add(Formats.sentence(problem.text()) + "."));
+        if (form.value("date_order").isEmpty()) {
+            table.flatMap(t -> twofold(t, form.value("skip"), form.value("date")))
+                    .ifPresent(two -> remarks.add("“" + two.text() + "” can be " + Said.day(two.one()) + " or "
+                            + Said.day(two.other()) + ": choose the order of a date, nothing is guessed."));
+        }
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        return new View(
+                form,
+                reading.file().name(),
+                lists(),
+                table.map(t -> columns(t, form.value("skip"))).orElse(List.of()),
+                remarks,
+                bookings.map(FundsFilePage::found).orElse(""),
+                bookings.map(b -> lines(b, formats)).orElse(List.of()),
+                bookings.map(FundsFilePage::faults).orElse(List.of()));
+    }
+
+    /** What stands in the fields at first: as the source was read last, or as the file looks. */
+    private static Map<String, String> first(Request request, Read read, FileReading reading) {
+        int digits = request.settings().moneyDigits();
+        Optional<Stored<BankSource>> source = stored(read, reading);
+        if (source.isPresent()) {
+            return FileReading.SHAPE.texts(source.get().value(), digits);
+        }
+        Map<String, String> values = new LinkedHashMap<>(reading.guess("", "", digits));
+        values.put("kind_in", "other-income");
+        values.put("kind_out", "other-cost");
+        return values;
+    }
+
+    private static Optional<Stored<BankSource>> stored(Read read, FileReading reading) {
+        return reading.file().source().isEmpty()
+                ? Optional.empty()
+                : BankSourceStore.TABLE.find(read, new Id(reading.file().source()));
+    }
+
+    /** The source that stands in the fields; empty as long as it is not whole. */
+    private static Optional<BankSource> source(Form form) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (String column : COLUMNS) {
+            texts.put(column, form.value(column));
+        }
+        texts.put("id", "new");
+        return FileReading.SHAPE.parse(texts, Reading.form(2), new Problems());
+    }
+
+    private static Optional<BankGuess.Twofold> twofold(BankTable table, String skip, String column) {
+        return BankGuess.twofold(FileReading.dates(table, skip, column));
+    }
+
+    private static Lists lists() {
+        return new Lists(
+                Choices.words(
+                        BankSource.Encoding.class,
+                        Map.of(
+                                BankSource.Encoding.UTF_8, "UTF-8",
+                                BankSource.Encoding.UTF_16, "UTF-16",
+                                BankSource.Encoding.WINDOWS_1252, "Windows-1252 (Western European)",
+                                BankSource.Encoding.BY_LINE, "each line for itself: UTF-8, else Windows-1252")),
+                Choices.words(
+                        BankSource.Divider.class,
+                        Map.of(
+                                BankSource.Divider.COMMA, "commas ,",
+                                BankSource.Divider.SEMICOLON, "semicolons ;",
+                                BankSource.Divider.TAB, "tabs",
+                                BankSource.Divider.BAR, "upright bars |")),
+                Choices.words(
+                        BankSource.DateOrder.class,
+                        Map.of(
+                                BankSource.DateOrder.YMD, BankSource.DateOrder.YMD.words(),
+                                BankSource.DateOrder.DMY, BankSource.DateOrder.DMY.words(),
+                                BankSource.DateOrder.MDY, BankSource.DateOrder.MDY.words())),
+                Choices.words(
+                        BankSource.Decimals.class,
+                        Map.of(
+                                BankSource.Decimals.POINT, "a point: 1,234.56",
+                                BankSource.Decimals.COMMA, "a comma: 1.234,56")),
+                LedgerFields.kinds().stream()
+                        .filter(kind -> !kind.value().equals("counted"))
+                        .toList());
+    }
+
+    private static List<Form.Choice> columns(BankTable table, String skip) {
+        int first = skip.matches("[0-9]{1,3}") ? Integer.parseInt(skip) : 0;
+        List<Form.Choice> columns = new ArrayList<>();
+        for (int column = 1; column <= table.columns(); column++) {
+            int at = column;
+            String heading = first > 0 && first <= table.rows().size()
+                    ? table.rows().get(first - 1).cell(column)
+                    : "";
+            String text = table.after(first).stream()
+                    .map(row -> row.cell(at))
+                    .filter(cell -> !cell.isEmpty())
+                    .findFirst()
+                    .orElse("empty");
+            columns.add(new Form.Choice(
+                    String.valueOf(column),
+                    column + ": " + (heading.isEmpty() ? "" : shortened(heading) + ", such as ") + shortened(text)));
+        }
+        return columns;
+    }
+
+    private static String shortened(String text) {
+        int most = 24;
+        return text.codePointCount(0, text.length()) <= most
+                ? text
+                : text.substring(0, text.offsetByCodePoints(0, most)) + "…";
+    }
+
+    private static String found(BankReading bookings) {
+        return Formats.sentence(Formats.counted(bookings.rows().size(), "booking is", "bookings are")) + " read"
+                + (bookings.unreadRows() == 0
+                        ? ""
+                        : ", " + Formats.counted(bookings.unreadRows(), "row is not", "rows are not"))
+                + (bookings.empty().isEmpty()
+                        ? ""
+                        : ", " + Formats.counted(bookings.empty().size(), "row moves", "rows move") + " nothing")
+                + ".";
+    }
+
+    private static List<Line> lines(BankReading bookings, Formats formats) {
+        return bookings.rows().stream()
+                .limit(ROWS_SHOWN)
+                .map((BankRow row) -> new Line(
+                        formats.dateLong(row.date()),
+                        row.payee(),
+                        row.reference(),
+                        row.amount(),
+                        row.balance().map(money -> formats.moneyExact(money.minor())).orElse("")))
+                .toList();
+    }
+
+    private static List<String> faults(BankReading bookings) {
+        return bookings.unread().stream()
+                .limit(FAULTS_SHOWN)
+                .map(FundsFilePage::said)
+                .toList();
+    }
+
+    /** {@code Line 7: "31.02.2026" is no day as day, month, year}. */
+    static String said(Problem problem) {
+        return "Line " + problem.line() + ": " + problem.sentence();
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        FileReading reading = request.read(read -> FileReading.of(request, read));
+        int digits = request.settings().moneyDigits();
+        if (form.act().equals("look")) {
+            form.ignoringFields();
+            return new Answer.Again(Map.of(), "");
+        }
+        if (form.act().equals("guess")) {
+            Map<String, List<String>> instead = new LinkedHashMap<>();
+            List.of("date", "payee", "reference", "amount", "way", "out", "in", "balance", "currency", "gross", "fee")
+                    .forEach(role -> instead.put(role, List.of()));
+            reading.guess(form.text("encoding"), form.text("divider"), digits)
+                    .forEach((name, text) -> instead.put(name, text.isEmpty() ? List.of() : List.of(text)));
+            form.ignoringFields();
+            return new Answer.Again(instead, "");
+        }
+        askOrder(form, reading);
+        BankSource draft = form.draft(STAND_IN, asked(form));
+        form.besides(() -> request.read(read -> SaveBankSource.check(read, stored(read, reading), draft)));
+        if (!form.problems().hasFaults()) {
+            Problems found = new Problems();
+            Optional<BankReading> bookings = reading.bookings(draft, request, found);
+            found.faults().forEach(form.problems()::add);
+            if (bookings.isPresent() && bookings.get().rows().isEmpty()) {
+                form.fault("date", "", "No row can be read like this", "look at the columns and the order of a date");
+            }
+        }
+        return request.save(write -> {
+            Optional<Stored<BankSource>> old = stored(write, reading);
+            Id id = old.map(one -> one.value().id())
+                    .orElseGet(() -> Ids.word(draft.name(), BankSourceStore.TABLE.ids(write)));
+            SaveBankSource.save(write, old, FileReading.SHAPE.with(draft, "id", id));
+            WaitingFileStore.readAs(write, reading.file().key(), id.value());
+            return Saved.to("/funds/files/" + reading.file().key() + "/rows");
+        });
+    }
+
+    /** A date that can be two days is asked about with both. */
+    private static void askOrder(FormReader form, FileReading reading) {
+        if (!form.text("date_order").isEmpty()) {
+            return;
+        }
+        reading.table(form.text("encoding"), form.text("divider"), new Problems())
+                .flatMap(table -> twofold(table, form.text("skip"), form.text("date")))
+                .ifPresent(two -> form.fault(
+                        "date_order",
+                        two.text(),
+                        "can be " + Said.day(two.one()) + " or " + Said.day(two.other()),
+                        "choose the order of a date"));
+    }
+
+    /** All fields but one that was asked about already. */
+    private static String[] asked(FormReader form) {
+        boolean order = form.problems().hasFaults();
+        return java.util.Arrays.stream(COLUMNS)
+                .filter(name -> !order || !name.equals("date_order"))
+                .toArray(String[]::new);
+    }
+
+    /** What stands in for columns that cannot be read; what it says of amounts passes the rules. */
+    private static final BankSource STAND_IN = new BankSource(
+            new Id("new"),
+            "",
+            "",
+            BankSource.Encoding.UTF_8,
+            BankSource.Divider.COMMA,
+            0,
+            BankSource.DateOrder.YMD,
+            BankSource.Decimals.POINT,
+            1,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            LedgerEntry.Kind.OTHER_INCOME,
+            LedgerEntry.Kind.OTHER_COST);
+}

@@ -1,0 +1,254 @@
+package weekwright.web.funds;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import weekwright.base.Codec;
+import weekwright.base.Id;
+import weekwright.base.Money;
+import weekwright.base.Problems;
+import weekwright.db.Read;
+import weekwright.funds.Balance;
+import weekwright.funds.BankBooks;
+import weekwright.funds.BankFile;
+import weekwright.funds.BankRow;
+import weekwright.funds.EnterBankFile;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.PledgeLevelStore;
+import weekwright.render.Form;
+import weekwright.render.Formats;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
+
+/** The rows of a waiting file: what each is, which go into the books. Nothing is entered before the button. */
+public final class FundsFileRowsPage implements Page {
+    /** Rows and names beyond these are told and not listed; they go by what is usual. */
+    private static final int ROWS_MOST = 400;
+
+    private static final int NAMES_MOST = 120;
+
+    /**
+     * @param said what was found, in sentences
+     * @param shut rows that cannot go in, and why
+     */
+    public record View(
+            Form form,
+            String key,
+            String name,
+            String source,
+            List<String> said,
+            List<Name> names,
+            List<Line> lines,
+            List<String> shut,
+            List<Form.Choice> kinds,
+            List<Form.Choice> stages,
+            List<Form.Choice> levels) {}
+
+    /** Rows with one name. */
+    public record Name(int number, String payee, String rows, Money sum, String why) {}
+
+    /** @param known that the books have it already, in words; empty where they do not */
+    public record Line(int line, String day, String payee, String reference, Money amount, String known) {}
+
+    @Override
+    public View show(Request request) {
+        return request.read(read -> view(request, read));
+    }
+
+    private static View view(Request request, Read read) {
+        FileRows rows = FileRows.of(request, read);
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Map<String, String> values = new LinkedHashMap<>();
+        List<Name> names = new ArrayList<>();
+        for (int i = 0; i < Math.min(NAMES_MOST, rows.groups().size()); i++) {
+            FileRows.Group group = rows.groups().get(i);
+            values.put("kind." + i, Codec.word(kind(rows, group)));
+            values.put(
+                    "stage." + i,
+                    group.suggestion().flatMap(BankBooks.Suggestion::stage).map(Id::value).orElse(""));
+            values.put("payee." + i, payee(group));
+            names.add(new Name(
+                    i,
+                    group.payee().isEmpty() ? "without a name" : group.payee(),
+                    Formats.count(group.count(), "row"),
+                    group.sum(),
+                    group.suggestion().isPresent() ? "as before" : ""));
+        }
+        Form form = request.form("", values);
+        List<FileRows.Line> shown =
+                rows.rows().stream().limit(ROWS_MOST).toList();
+        if (!request.wasRefused("")) {
+            form = form.with(
+                    "take",
+                    shown.stream()
+                            .filter(line -> line.twin().isEmpty())
+                            .map(line -> String.valueOf(line.row().line()))
+                            .toArray(String[]::new));
+        }
+        return new View(
+                form,
+                rows.file().file().key(),
+                rows.file().file().name(),
+                rows.source().name(),
+                said(rows, read, request, formats),
+                names,
+                shown.stream().map(line -> line(line, formats)).toList(),
+                rows.shut(),
+                LedgerFields.kinds().stream()
+                        .filter(kind -> !kind.value().equals("counted"))
+                        .toList(),
+                Choices.stages(read),
+                PledgeLevelStore.TABLE.values(read).stream()
+                        .map(level -> new Form.Choice(level.id().value(), level.name()))
+                        .toList());
+    }
+
+    private static LedgerEntry.Kind kind(FileRows rows, FileRows.Group group) {
+        return group.suggestion()
+                .map(BankBooks.Suggestion::kind)
+                .orElse(group.in() ? rows.source().kindIn() : rows.source().kindOut());
+    }
+
+    private static String payee(FileRows.Group group) {
+        return group.suggestion().map(BankBooks.Suggestion::payee).orElse(group.payee());
+    }
+
+    private static List<String> said(FileRows rows, Read read, Request request, Formats formats) {
+        List<String> said = new ArrayList<>();
+        long known = rows.rows().stream().filter(line -> line.twin().isPresent()).count();
+        said.add(Formats.sentence(Formats.counted(rows.rows().size(), "row", "rows")) + " can go into the books"
+                + (known == 0
+                        ? "."
+                        : "; " + Formats.counted(known, "seems", "seem") + " to be there already and "
+                                + (known == 1 ? "is" : "are") + " not ticked."));
+        int more = rows.rows().size() - ROWS_MOST;
+        if (more > 0) {
+            said.add("Of them " + ROWS_MOST + " are listed; of the other " + more
+                    + " all go in that are not there already.");
+        }
+        if (rows.groups().size() > NAMES_MOST) {
+            said.add("Of " + rows.groups().size() + " names " + NAMES_MOST
+                    + " are listed; the others are booked as their like was before, else as is usual for the source.");
+        }
+        if (rows.empty() > 0) {
+            said.add(Formats.sentence(Formats.counted(rows.empty(), "row moves", "rows move")) + " nothing.");
+        }
+        BankBooks.last(rows.rows().stream().map(FileRows.Line::row).toList())
+                .ifPresent(last -> said.add(balance(last, rows, request, formats, newRows(rows, read, last))));
+        return said;
+    }
+
+    /** What the books would say on that day with the rows that are not there yet. */
+    private static Money newRows(FileRows rows, Read read, BankRow last) {
+        return rows.rows().stream()
+                .filter(line -> line.twin().isEmpty() && !line.row().date().isAfter(last.date()))
+                .map(line -> line.row().amount())
+                .reduce(Money.ZERO, Money::plus)
+                .plus(Balance.accounts(
+                                last.date(),
+                                weekwright.build.SettingsStore.get(read),
+                                LedgerEntryStore.TABLE.values(read))
+                        .getOrDefault(rows.source().account(), Money.ZERO));
+    }
+
+    private static String balance(BankRow last, FileRows rows, Request request, Formats formats, Money books) {
+        long off = last.balance().orElseThrow().minor() - books.minor();
+        String day = formats.dateLong(last.date());
+        String told = "The file ends with " + formats.moneyExact(last.balance().get().minor()) + " on " + day;
+        return off == 0
+                ? told + ", and so would the books with the ticked rows."
+                : told + "; with the ticked rows the books would have " + formats.moneyExact(books.minor()) + ", "
+                        + formats.moneyExact(Math.abs(off)) + (off > 0 ? " less." : " more.");
+    }
+
+    private static Line line(FileRows.Line line, Formats formats) {
+        BankRow row = line.row();
+        String known = line.twin()
+                .map(twin -> twin.sure()
+                        ? "in the books already"
+                        : "same day and amount as " + (twin.entry().payee().isEmpty()
+                                ? "an entry without a name"
+                                : "“" + twin.entry().payee() + "”"))
+                .orElse("");
+        return new Line(
+                row.line(), formats.dateShort(row.date()), row.payee(), row.reference(), row.amount(), known);
+    }
+
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        FileRows rows = request.read(read -> FileRows.of(request, read));
+        List<LedgerEntry> as = new ArrayList<>();
+        LedgerEntry standIn = LedgerFields.standIn(request);
+        for (int i = 0; i < rows.groups().size(); i++) {
+            as.add(i < NAMES_MOST ? chosen(form, i, standIn) : usual(rows, rows.groups().get(i), standIn));
+        }
+        Set<String> ticked = Set.copyOf(form.texts("take"));
+        if (!rows.shut().isEmpty() && !form.ticked("leave")) {
+            form.fault(
+                    "leave",
+                    "",
+                    Formats.sentence(Formats.counted(rows.shut().size(), "row", "rows")) + " cannot go in",
+                    "tick that they are left out, or change how the file is read");
+        }
+        List<LedgerEntry> entries = new ArrayList<>();
+        List<Integer> lines = new ArrayList<>();
+        for (int i = 0; i < rows.rows().size(); i++) {
+            FileRows.Line line = rows.rows().get(i);
+            boolean take = i < ROWS_MOST
+                    ? ticked.contains(String.valueOf(line.row().line()))
+                    : line.twin().isEmpty();
+            if (take) {
+                LedgerEntry like = as.get(line.group());
+                entries.add(FileRows.entry(line.row(), rows.source(), like.kind(), like.stage(), like.payee()));
+                lines.add(line.row().line());
+            }
+        }
+        int left = rows.rows().size() - entries.size() + rows.shut().size();
+        return request.save(write -> {
+            BankFile file = EnterBankFile.enter(
+                    write, rows.file().file(), rows.source().id(), entries, lines, left, request.today());
+            return Saved.to("/funds/files").saying(entered(file));
+        });
+    }
+
+    private static String entered(BankFile file) {
+        return Formats.sentence(Formats.counted(file.entered(), "row", "rows")) + " of " + file.name()
+                + (file.entered() == 1 ? " is" : " are") + " in the books"
+                + (file.leftOut() == 0
+                        ? "."
+                        : ", " + Formats.counted(file.leftOut(), "is", "are") + " left out.");
+    }
+
+    /** What the fields of a name say: an entry of which kind, stage and payee count. */
+    private static LedgerEntry chosen(FormReader form, int number, LedgerEntry standIn) {
+        LedgerEntry as = standIn;
+        for (String column : List.of("kind", "stage", "payee")) {
+            Problems found = new Problems();
+            Optional<Object> value = FileRows.shape()
+                    .field(column)
+                    .orElseThrow()
+                    .parse(form.text(column + "." + number), form.reading(), found);
+            found.list().forEach(p -> form.fault(column + "." + number, p.read(), p.rule(), p.remedy()));
+            if (value.isPresent()) {
+                as = FileRows.shape().with(as, column, value.get());
+            }
+        }
+        return as;
+    }
+
+    private static LedgerEntry usual(FileRows rows, FileRows.Group group, LedgerEntry standIn) {
+        LedgerEntry as = FileRows.shape().with(standIn, "kind", kind(rows, group));
+        as = FileRows.shape()
+                .with(as, "stage", group.suggestion().flatMap(BankBooks.Suggestion::stage));
+        return FileRows.shape().with(as, "payee", payee(group));
+    }
+}
