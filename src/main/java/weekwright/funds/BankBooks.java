@@ -46,9 +46,8 @@ public final class BankBooks {
                 if (found[i] != null) {
                     continue;
                 }
-                Optional<LedgerEntry> entry = same.stream()
-                        .filter(one -> !sure || named(one, row))
-                        .findFirst();
+                Optional<LedgerEntry> entry =
+                        same.stream().filter(one -> !sure || named(one, row)).findFirst();
                 if (entry.isPresent()) {
                     same.remove(entry.get());
                     found[i] = new Twin(entry.get(), sure);

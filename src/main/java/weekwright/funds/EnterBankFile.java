@@ -53,8 +53,10 @@ public final class EnterBankFile {
         }
         Faults.refuse(problems);
         LedgerEntryStore.TABLE.insertAll(write, numbered(write, chosen));
-        LocalDate first = chosen.stream().map(LedgerEntry::date).min(LocalDate::compareTo).orElseThrow();
-        LocalDate last = chosen.stream().map(LedgerEntry::date).max(LocalDate::compareTo).orElseThrow();
+        LocalDate first =
+                chosen.stream().map(LedgerEntry::date).min(LocalDate::compareTo).orElseThrow();
+        LocalDate last =
+                chosen.stream().map(LedgerEntry::date).max(LocalDate::compareTo).orElseThrow();
         BankFile read = new BankFile(
                 ReferenceStore.unusedId(write, BankFileStore.TABLE.name(), "file"),
                 source,
@@ -70,11 +72,11 @@ public final class EnterBankFile {
 
     /** Why a row cannot stand in the books as it is. */
     public static void check(LedgerEntry entry, Settings settings, LocalDate today, Problems problems) {
-        LedgerRules.day(
-                entry.date(), settings.openingDate(), today, "leave it out until it is so", problems);
+        LedgerRules.day(entry.date(), settings.openingDate(), today, "leave it out until it is so", problems);
         LedgerRules.check(entry, settings.moneyDigits(), problems);
         if (entry.kind() == LedgerEntry.Kind.COUNTED) {
-            problems.fault("kind", Said.day(entry.date()), "is a movement, not a counted balance", "choose another kind");
+            problems.fault(
+                    "kind", Said.day(entry.date()), "is a movement, not a counted balance", "choose another kind");
         }
     }
 

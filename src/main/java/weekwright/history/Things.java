@@ -128,7 +128,12 @@ public final class Things {
                 Kind.FUNDS,
                 (names, entry) -> (entry.payee().isEmpty() ? "" : entry.payee() + ", ") + Said.day(entry.date()));
         add(BankFileStore.TABLE, "bank file", "bank files", Kind.FUNDS, (names, file) -> file.name());
-        add(BankSourceStore.TABLE, "source of bank files", "sources of bank files", Kind.FUNDS, (names, one) -> one.name());
+        add(
+                BankSourceStore.TABLE,
+                "source of bank files",
+                "sources of bank files",
+                Kind.FUNDS,
+                (names, one) -> one.name());
         add(RegularItemStore.TABLE, "regular item", "regular items", Kind.FUNDS, (names, item) -> item.name());
         add(PledgeLevelStore.TABLE, "pledge level", "pledge levels", Kind.FUNDS, (names, level) -> level.name());
         add(

@@ -44,7 +44,8 @@ final class BankAmounts {
         if (value.scale() > moneyDigits || value.precision() - value.scale() > DIGITS_MOST) {
             return Optional.empty();
         }
-        boolean minus = brackets || signed.group(1).equals("-") || signed.group(3).equals("-");
+        boolean minus =
+                brackets || signed.group(1).equals("-") || signed.group(3).equals("-");
         Money money = new Money(value.movePointRight(moneyDigits).longValueExact());
         return Optional.of(minus ? money.negated() : money);
     }

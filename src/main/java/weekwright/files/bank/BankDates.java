@@ -24,8 +24,8 @@ final class BankDates {
     static Optional<LocalDate> read(String text, DateOrder order) {
         Matcher named = NAMED.matcher(text.strip());
         String plain = named.find()
-                ? named.replaceFirst(String.valueOf(
-                        MONTHS.indexOf(named.group(1).toLowerCase(Locale.ROOT)) + 1))
+                ? named.replaceFirst(
+                        String.valueOf(MONTHS.indexOf(named.group(1).toLowerCase(Locale.ROOT)) + 1))
                 : text.strip();
         Matcher digits = DIGITS.matcher(plain);
         if (digits.matches()) {

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -48,8 +47,7 @@ public final class BankGuess {
         Map<String, String> found = new LinkedHashMap<>();
         int skip = firstBooking(table, digits);
         found.put("skip", String.valueOf(skip));
-        List<BankTable.Row> rows =
-                table.after(skip).stream().limit(LOOKED_AT).toList();
+        List<BankTable.Row> rows = table.after(skip).stream().limit(LOOKED_AT).toList();
         if (skip > 0) {
             headings(table.rows().get(skip - 1), found);
         }
@@ -58,7 +56,9 @@ public final class BankGuess {
             found.remove("out");
             found.remove("in");
         }
-        found.put("date_order", order(cells(table.after(skip), found, "date")).map(Codec::word).orElse(""));
+        found.put(
+                "date_order",
+                order(cells(table.after(skip), found, "date")).map(Codec::word).orElse(""));
         List<String> amounts = new ArrayList<>();
         for (String role : List.of("amount", "out", "in", "balance", "gross", "fee")) {
             amounts.addAll(cells(table.after(skip), found, role));
@@ -72,7 +72,10 @@ public final class BankGuess {
             return List.of();
         }
         int column = Integer.parseInt(found.get(role));
-        return rows.stream().map(row -> row.cell(column)).filter(text -> !text.isEmpty()).toList();
+        return rows.stream()
+                .map(row -> row.cell(column))
+                .filter(text -> !text.isEmpty())
+                .toList();
     }
 
     /** Rows before the first that has a date in one cell and an amount in another. */
@@ -109,8 +112,10 @@ public final class BankGuess {
         for (int column = 1; column <= width; column++) {
             int at = column;
             String number = String.valueOf(column);
-            List<String> cells =
-                    rows.stream().map(row -> row.cell(at)).filter(text -> !text.isEmpty()).toList();
+            List<String> cells = rows.stream()
+                    .map(row -> row.cell(at))
+                    .filter(text -> !text.isEmpty())
+                    .toList();
             if (taken(found, column) || cells.isEmpty()) {
                 continue;
             }
@@ -139,33 +144,33 @@ public final class BankGuess {
                 || BankAmounts.read(text, Decimals.COMMA, digits).isPresent();
     }
 
-    /** The one order in which all can be read; empty where none is, or where two are that give other days. */
+    /** The order in which the most can be read, half of them at least; empty where two are that give other days. */
     public static Optional<DateOrder> order(List<String> dates) {
         return only(DateOrder.values(), dates, order -> text -> BankDates.read(text, order));
     }
 
-    /** The one way in which all amounts can be read; empty where none is, or where both are and differ. */
+    /** The way in which the most amounts can be read, half of them at least; empty where both are and differ. */
     static Optional<Decimals> decimals(List<String> amounts, int digits) {
         return only(Decimals.values(), amounts, decimals -> text -> BankAmounts.read(text, decimals, digits));
     }
 
-    private static <W, V> Optional<W> only(W[] ways, List<String> texts, Function<W, Function<String, Optional<V>>> reader) {
-        Optional<W> way = Optional.empty();
+    private static <W, V> Optional<W> only(
+            W[] ways, List<String> texts, Function<W, Function<String, Optional<V>>> reader) {
+        Optional<W> best = Optional.empty();
         List<Optional<V>> values = List.of();
-        for (W one : ways) {
-            List<Optional<V>> read = texts.stream().map(reader.apply(one)).toList();
-            if (texts.isEmpty() || read.stream().anyMatch(Optional::isEmpty)) {
-                continue;
-            }
-            if (way.isPresent() && !read.equals(values)) {
-                return Optional.empty();
-            }
-            if (way.isEmpty()) {
-                way = Optional.of(one);
+        long most = Math.max(1, (texts.size() + 1) / 2) - 1;
+        for (W way : ways) {
+            List<Optional<V>> read = texts.stream().map(reader.apply(way)).toList();
+            long count = read.stream().filter(Optional::isPresent).count();
+            if (count > most) {
+                best = Optional.of(way);
                 values = read;
+                most = count;
+            } else if (best.isPresent() && count == most && !read.equals(values)) {
+                best = Optional.empty();
             }
         }
-        return way;
+        return best;
     }
 
     /** The two days that the first date which can be read in two ways is, and its text; empty where there is none. */

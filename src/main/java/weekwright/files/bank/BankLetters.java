@@ -38,7 +38,8 @@ public final class BankLetters {
 
     /** The letters; empty where some bytes are none in that encoding: then a fault was added. */
     public static Optional<String> read(byte[] bytes, Encoding encoding, Problems problems) {
-        Optional<String> text = encoding == Encoding.UTF_16 ? utf16(bytes, problems) : byLines(bytes, encoding, problems);
+        Optional<String> text =
+                encoding == Encoding.UTF_16 ? utf16(bytes, problems) : byLines(bytes, encoding, problems);
         return text.map(BankLetters::withoutMark).filter(letters -> isText(letters, problems));
     }
 

@@ -72,7 +72,9 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
                 problems.fault(
                         "date",
                         day,
-                        day.isEmpty() ? "No day stands there" : "is no day as " + source.dateOrder().words(),
+                        day.isEmpty()
+                                ? "No day stands there"
+                                : "is no day as " + source.dateOrder().words(),
                         "");
             }
             Optional<Money> amount = source.amount().isPresent() ? one() : two();
@@ -88,8 +90,8 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
             String reference = text(cell(source.reference()), "reference", NOTE_MOST);
             return date.isEmpty() || amount.isEmpty() || amount.get().equals(Money.ZERO)
                     ? Optional.empty()
-                    : Optional.of(new BankRow(
-                            row.line(), date.get(), amount.get(), payee, reference, balance, gross, fee));
+                    : Optional.of(
+                            new BankRow(row.line(), date.get(), amount.get(), payee, reference, balance, gross, fee));
         }
 
         private String cell(Optional<Integer> column) {
@@ -119,7 +121,8 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
             Optional<Money> out = money(source.out(), "out").map(OneRow::size).filter(m -> !m.equals(Money.ZERO));
             Optional<Money> in = money(source.in(), "in").map(OneRow::size).filter(m -> !m.equals(Money.ZERO));
             if (out.isPresent() && in.isPresent()) {
-                problems.fault("out", cell(source.out()), "goes out and " + cell(source.in()) + " comes in at once", "");
+                problems.fault(
+                        "out", cell(source.out()), "goes out and " + cell(source.in()) + " comes in at once", "");
             }
             return out.map(Money::negated).or(() -> in).or(() -> Optional.of(Money.ZERO));
         }

@@ -82,7 +82,9 @@ final class FileReading {
 
     static <E extends Enum<E>> Optional<E> word(Class<E> type, String text) {
         try {
-            return text.isEmpty() ? Optional.empty() : Optional.of(Codec.of(type).parse(text, Reading.file(0)));
+            return text.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Codec.of(type).parse(text, Reading.file(0)));
         } catch (Refused refused) {
             return Optional.empty();
         }

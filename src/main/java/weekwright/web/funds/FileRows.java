@@ -50,8 +50,7 @@ record FileRows(
                 .flatMap(id -> BankSourceStore.TABLE.find(read, new Id(id)))
                 .orElseThrow(() -> back(file))
                 .value();
-        BankReading reading =
-                file.bookings(source, request, new Problems()).orElseThrow(() -> back(file));
+        BankReading reading = file.bookings(source, request, new Problems()).orElseThrow(() -> back(file));
         Settings settings = SettingsStore.get(read);
         List<String> shut = new ArrayList<>();
         reading.unread().forEach(problem -> shut.add(FundsFilePage.said(problem)));
@@ -73,7 +72,13 @@ record FileRows(
             int group = numbers.computeIfAbsent(key(open.get(i)), k -> numbers.size());
             lines.add(new Line(open.get(i), group, twins.get(i)));
         }
-        return new FileRows(file, source, lines, groups(lines, ledger), shut, reading.empty().size());
+        return new FileRows(
+                file,
+                source,
+                lines,
+                groups(lines, ledger),
+                shut,
+                reading.empty().size());
     }
 
     private static Request.Elsewhere back(FileReading file) {
@@ -111,8 +116,7 @@ record FileRows(
     }
 
     /** A row as an entry of the books. */
-    static LedgerEntry entry(
-            BankRow row, BankSource source, LedgerEntry.Kind kind, Optional<Id> stage, String payee) {
+    static LedgerEntry entry(BankRow row, BankSource source, LedgerEntry.Kind kind, Optional<Id> stage, String payee) {
         boolean payout = kind == LedgerEntry.Kind.PAYOUT;
         return new LedgerEntry(
                 new Id("new"),

@@ -9,7 +9,6 @@ import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Reading;
-import weekwright.base.Shape;
 import weekwright.build.Ids;
 import weekwright.build.Said;
 import weekwright.db.Read;
@@ -213,7 +212,9 @@ public final class FundsFilePage implements Page {
                         row.payee(),
                         row.reference(),
                         row.amount(),
-                        row.balance().map(money -> formats.moneyExact(money.minor())).orElse("")))
+                        row.balance()
+                                .map(money -> formats.moneyExact(money.minor()))
+                                .orElse("")))
                 .toList();
     }
 
@@ -249,8 +250,9 @@ public final class FundsFilePage implements Page {
         }
         askOrder(form, reading);
         BankSource draft = form.draft(STAND_IN, asked(form));
-        form.besides(() -> request.read(read -> SaveBankSource.check(read, stored(read, reading), draft)));
-        if (!form.problems().hasFaults()) {
+        Problems rules = request.read(read -> SaveBankSource.check(read, stored(read, reading), draft));
+        form.besides(() -> rules);
+        if (!form.problems().hasFaults() && !rules.hasFaults()) {
             Problems found = new Problems();
             Optional<BankReading> bookings = reading.bookings(draft, request, found);
             found.faults().forEach(form.problems()::add);

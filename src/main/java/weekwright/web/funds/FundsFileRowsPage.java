@@ -73,7 +73,10 @@ public final class FundsFileRowsPage implements Page {
             values.put("kind." + i, Codec.word(kind(rows, group)));
             values.put(
                     "stage." + i,
-                    group.suggestion().flatMap(BankBooks.Suggestion::stage).map(Id::value).orElse(""));
+                    group.suggestion()
+                            .flatMap(BankBooks.Suggestion::stage)
+                            .map(Id::value)
+                            .orElse(""));
             values.put("payee." + i, payee(group));
             names.add(new Name(
                     i,
@@ -83,8 +86,7 @@ public final class FundsFileRowsPage implements Page {
                     group.suggestion().isPresent() ? "as before" : ""));
         }
         Form form = request.form("", values);
-        List<FileRows.Line> shown =
-                rows.rows().stream().limit(ROWS_MOST).toList();
+        List<FileRows.Line> shown = rows.rows().stream().limit(ROWS_MOST).toList();
         if (!request.wasRefused("")) {
             form = form.with(
                     "take",
@@ -123,7 +125,8 @@ public final class FundsFileRowsPage implements Page {
 
     private static List<String> said(FileRows rows, Read read, Request request, Formats formats) {
         List<String> said = new ArrayList<>();
-        long known = rows.rows().stream().filter(line -> line.twin().isPresent()).count();
+        long known =
+                rows.rows().stream().filter(line -> line.twin().isPresent()).count();
         said.add(Formats.sentence(Formats.counted(rows.rows().size(), "row", "rows")) + " can go into the books"
                 + (known == 0
                         ? "."
@@ -162,7 +165,8 @@ public final class FundsFileRowsPage implements Page {
     private static String balance(BankRow last, FileRows rows, Request request, Formats formats, Money books) {
         long off = last.balance().orElseThrow().minor() - books.minor();
         String day = formats.dateLong(last.date());
-        String told = "The file ends with " + formats.moneyExact(last.balance().get().minor()) + " on " + day;
+        String told =
+                "The file ends with " + formats.moneyExact(last.balance().get().minor()) + " on " + day;
         return off == 0
                 ? told + ", and so would the books with the ticked rows."
                 : told + "; with the ticked rows the books would have " + formats.moneyExact(books.minor()) + ", "
@@ -174,12 +178,12 @@ public final class FundsFileRowsPage implements Page {
         String known = line.twin()
                 .map(twin -> twin.sure()
                         ? "in the books already"
-                        : "same day and amount as " + (twin.entry().payee().isEmpty()
-                                ? "an entry without a name"
-                                : "“" + twin.entry().payee() + "”"))
+                        : "same day and amount as "
+                                + (twin.entry().payee().isEmpty()
+                                        ? "an entry without a name"
+                                        : "“" + twin.entry().payee() + "”"))
                 .orElse("");
-        return new Line(
-                row.line(), formats.dateShort(row.date()), row.payee(), row.reference(), row.amount(), known);
+        return new Line(row.line(), formats.dateShort(row.date()), row.payee(), row.reference(), row.amount(), known);
     }
 
     @Override
@@ -189,7 +193,10 @@ public final class FundsFileRowsPage implements Page {
         List<LedgerEntry> as = new ArrayList<>();
         LedgerEntry standIn = LedgerFields.standIn(request);
         for (int i = 0; i < rows.groups().size(); i++) {
-            as.add(i < NAMES_MOST ? chosen(form, i, standIn) : usual(rows, rows.groups().get(i), standIn));
+            as.add(
+                    i < NAMES_MOST
+                            ? chosen(form, i, standIn)
+                            : usual(rows, rows.groups().get(i), standIn));
         }
         Set<String> ticked = Set.copyOf(form.texts("take"));
         if (!rows.shut().isEmpty() && !form.ticked("leave")) {
@@ -223,9 +230,7 @@ public final class FundsFileRowsPage implements Page {
     private static String entered(BankFile file) {
         return Formats.sentence(Formats.counted(file.entered(), "row", "rows")) + " of " + file.name()
                 + (file.entered() == 1 ? " is" : " are") + " in the books"
-                + (file.leftOut() == 0
-                        ? "."
-                        : ", " + Formats.counted(file.leftOut(), "is", "are") + " left out.");
+                + (file.leftOut() == 0 ? "." : ", " + Formats.counted(file.leftOut(), "is", "are") + " left out.");
     }
 
     /** What the fields of a name say: an entry of which kind, stage and payee count. */
@@ -247,8 +252,7 @@ public final class FundsFileRowsPage implements Page {
 
     private static LedgerEntry usual(FileRows rows, FileRows.Group group, LedgerEntry standIn) {
         LedgerEntry as = FileRows.shape().with(standIn, "kind", kind(rows, group));
-        as = FileRows.shape()
-                .with(as, "stage", group.suggestion().flatMap(BankBooks.Suggestion::stage));
+        as = FileRows.shape().with(as, "stage", group.suggestion().flatMap(BankBooks.Suggestion::stage));
         return FileRows.shape().with(as, "payee", payee(group));
     }
 }

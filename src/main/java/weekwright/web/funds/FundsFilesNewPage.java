@@ -44,8 +44,7 @@ public final class FundsFilesNewPage implements Page {
         form.text("file");
         List<Upload> sent = request.uploads("file");
         String pasted = form.text("text");
-        Optional<Id> source =
-                form.oneOf("source", request.read(weekwright.funds.BankSourceStore.TABLE::ids));
+        Optional<Id> source = form.oneOf("source", request.read(weekwright.funds.BankSourceStore.TABLE::ids));
         if (sent.isEmpty() && pasted.isEmpty()) {
             form.fault("file", "", "is missing", "choose the file, or paste its rows");
         } else if (sent.size() + (pasted.isEmpty() ? 0 : 1) > 1) {
@@ -73,8 +72,9 @@ public final class FundsFilesNewPage implements Page {
             if (bytes.length == 0) {
                 form.fault("file", name, "is empty", "download it once more");
             }
-            kind(bytes).ifPresent(kind ->
-                    form.fault("file", name, "is " + kind + ", not text", "download it as CSV, and send that"));
+            kind(bytes)
+                    .ifPresent(kind ->
+                            form.fault("file", name, "is " + kind + ", not text", "download it as CSV, and send that"));
             return bytes;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -104,7 +104,9 @@ public final class FundsFilesNewPage implements Page {
             String clean = Text.checked(last.strip(), false);
             return clean.isEmpty()
                     ? PASTED
-                    : clean.substring(0, clean.offsetByCodePoints(0, Math.min(NAME_MOST, clean.codePointCount(0, clean.length()))));
+                    : clean.substring(
+                            0,
+                            clean.offsetByCodePoints(0, Math.min(NAME_MOST, clean.codePointCount(0, clean.length()))));
         } catch (Refused refused) {
             return "file";
         }

@@ -77,7 +77,8 @@ public final class FundsFilesPage implements Page {
         String key = form.text("file");
         return request.save(write -> {
             if (!form.act().equals("throw") || !WaitingFileStore.remove(write, key)) {
-                throw new Rejected(Problem.fault("", "", "This file does not wait any more", "look whether it is entered"));
+                throw new Rejected(
+                        Problem.fault("", "", "This file does not wait any more", "look whether it is entered"));
             }
             return Saved.to("/funds/files").saying("The file is thrown away; nothing of it is in the books.");
         });

@@ -30,6 +30,10 @@ import weekwright.render.Templates;
 public final class Desk {
     private static final Logger LOG = LoggerFactory.getLogger("weekwright.web");
 
+    private static final String TOO_LARGE =
+            "What was sent is too large. Nothing of it was saved. Send a file of at most 40 MB,"
+                    + " and at most 60 MB at once; each page says what it reads.";
+    private static final String CUT_OFF = "The form arrived cut off. Nothing of it was saved. Send it once more.";
     private static final String LOG_IN = "/account/log-in";
     private static final String NOBODY_YET =
             "This server can be reached from other devices, and nobody has a log-in. Stop it,"
@@ -161,7 +165,12 @@ public final class Desk {
         } catch (HttpResponseException e) {
             trouble(request, browser, Trouble.plain(e.getStatus(), Trouble.sentence(e.getStatus())));
         } catch (Exception e) {
-            failed(request, browser, e);
+            Optional<Trouble> sent = unreadable(e);
+            if (sent.isPresent()) {
+                trouble(request, browser, sent.get());
+            } else {
+                failed(request, browser, e);
+            }
         }
     }
 
@@ -169,6 +178,19 @@ public final class Desk {
     private boolean received(Request request, Browser browser, Access needed) {
         seen(request);
         return admitted(request, browser, needed);
+    }
+
+    /** What the server says of a form with files that is larger than it takes, or that is cut off: it throws plain exceptions. */
+    private static Optional<Trouble> unreadable(Exception e) {
+        boolean broken = false;
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            String said = String.valueOf(cause.getMessage());
+            if (cause instanceof IllegalStateException && said.matches("max .*(size|length).* exceeded.*")) {
+                return Optional.of(Trouble.plain(413, TOO_LARGE));
+            }
+            broken |= said.endsWith("bad multipart");
+        }
+        return broken ? Optional.of(Trouble.plain(400, CUT_OFF)) : Optional.empty();
     }
 
     /** Sends on who is not yet known, refuses who may not. */

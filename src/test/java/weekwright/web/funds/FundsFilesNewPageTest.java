@@ -37,8 +37,7 @@ class FundsFilesNewPageTest {
                 .attach("file", "a.csv", ascii("x"))
                 .with("text", "2026-11-03;5")
                 .send();
-        assertThat(both.troubles())
-                .containsExactly("is more than one; send one file, or the pasted rows alone");
+        assertThat(both.troubles()).containsExactly("is more than one; send one file, or the pasted rows alone");
         assertThat(both.page().select("#text").val()).isEqualTo("2026-11-03;5");
         Visitor.Reply forged = ilse.form(ilse.get("/funds/files/new"))
                 .with("text", "2026-11-03;5")
@@ -56,15 +55,22 @@ class FundsFilesNewPageTest {
         byte[] most = new byte[5_000_000];
         java.util.Arrays.fill(most, (byte) '\n');
         assertThat(sent("year.csv", most).status()).isEqualTo(303);
-        assertThat(sent("huge.csv", new byte[62_000_000]).status()).isEqualTo(413);
+        for (int bytes : new int[] {42_000_000, 62_000_000}) {
+            Visitor.Reply huge = sent("huge.csv", new byte[bytes]);
+            assertThat(huge.status()).isEqualTo(413);
+            assertThat(huge.text())
+                    .contains(
+                            "What was sent is too large. Nothing of it was saved. Send a file of at most 40 MB, and at"
+                                    + " most 60 MB at once; each page says what it reads.");
+        }
     }
 
     @Test
     void what_is_no_text_is_told_by_what_it_is() {
-        assertThat(sent("a.csv", new byte[0]).troubles())
-                .containsExactly("\"a.csv\" is empty; download it once more");
+        assertThat(sent("a.csv", new byte[0]).troubles()).containsExactly("\"a.csv\" is empty; download it once more");
         assertThat(sent("a.xlsx", ascii("PK\u0003\u0004rest")).troubles())
-                .containsExactly("\"a.xlsx\" is a spreadsheet or an archive, not text; download it as CSV, and send that");
+                .containsExactly(
+                        "\"a.xlsx\" is a spreadsheet or an archive, not text; download it as CSV, and send that");
         assertThat(sent("..\\..\\a.pdf", ascii("%PDF-1.7")).troubles())
                 .containsExactly("\"a.pdf\" is a PDF, not text; download it as CSV, and send that");
         assertThat(sent("/etc/a.png", ascii("\u0089PNG\r\n")).troubles())

@@ -31,8 +31,7 @@ class FundsFilesPageTest {
         assertThat(gone.text()).contains("No file was read yet");
         Visitor.Reply twice = again.with("answer", "another-key-0123456789").press("throw");
         assertThat(twice.status()).isEqualTo(422);
-        assertThat(twice.troubles())
-                .containsExactly("This file does not wait any more; look whether it is entered");
+        assertThat(twice.troubles()).containsExactly("This file does not wait any more; look whether it is entered");
     }
 
     @Test

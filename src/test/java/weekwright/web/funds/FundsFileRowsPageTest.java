@@ -1,0 +1,183 @@
+package weekwright.web.funds;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import weekwright.base.Money;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
+import weekwright.testkit.OakMill;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
+
+class FundsFileRowsPageTest {
+    private final ServerFixture server = ServerFixture.small();
+    private final Visitor ilse = server.as("ilse");
+
+    @AfterEach
+    void close() {
+        server.close();
+    }
+
+    private Visitor.Reply read(String text, String source) {
+        Visitor.Reply page = FundsFilePageTest.pasted(ilse, text);
+        return ilse.follow(ilse.form(page).with("name", source).send());
+    }
+
+    private List<LedgerEntry> books() {
+        return server.db().read(LedgerEntryStore.TABLE::values);
+    }
+
+    @Test
+    void rows_go_into_the_books_as_one_change_and_are_taken_back_as_one() {
+        Visitor.Reply page = read(
+                "Date,Name,Note,Amount\n2026-11-03,SAWMILL 02,bill 7,-1234.50\n2026-11-04,\"=1+1\",,5.00\n"
+                        + "2026-11-05,SAWMILL 02,bill 8,-10.00\n",
+                "The bank");
+        assertThat(page.text())
+                .contains("Three rows can go into the books.")
+                .contains("SAWMILL 02 2 rows, −€1,244.50")
+                .contains("=1+1 1 row, €5.00");
+        assertThat(books()).hasSize(3);
+        Visitor.Reply saved = ilse.follow(ilse.form(page)
+                .with("kind.0", "material")
+                .with("stage.0", "gate")
+                .with("payee.0", "Sawmill upstream")
+                .send());
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("Three rows of pasted rows are in the books.");
+        assertThat(saved.page().select("tbody tr").text())
+                .isEqualTo("pasted rows The bank Wed 25 Nov 3 to 5 November 3 0");
+        LedgerEntry first = books().get(3);
+        assertThat(first.amount()).isEqualTo(new Money(-123450));
+        assertThat(first.kind()).isEqualTo(LedgerEntry.Kind.MATERIAL);
+        assertThat(first.stage().orElseThrow().value()).isEqualTo("gate");
+        assertThat(first.payee()).isEqualTo("Sawmill upstream");
+        assertThat(first.note()).isEqualTo("bill 7\nIn the file: SAWMILL 02");
+        assertThat(books().get(4).payee()).isEqualTo("=1+1");
+        assertThat(books().stream().map(one -> one.id().value()).distinct()).hasSize(6);
+        Visitor.Reply back = ilse.follow(ilse.form(saved, ".flash form").send());
+        assertThat(back.page().select(".flash p").text()).startsWith("Taken back: ");
+        assertThat(books()).hasSize(3);
+        assertThat(back.text()).contains("No file was read yet");
+    }
+
+    @Test
+    void what_the_books_have_is_marked_and_not_entered_unless_it_is_chosen() {
+        String file = "Date,Name,Amount\n2026-11-03,Nails,-5.00\n2026-11-03,Nails,-5.00\n2026-11-04,Oil,-7.00\n";
+        OakMill.addLedger(
+                server.db(), "id", "n1", "date", "2026-11-03", "amount", "-5", "kind", "other-cost", "payee", "nails");
+        OakMill.addLedger(
+                server.db(), "id", "n2", "date", "2026-11-04", "amount", "-7", "kind", "regular", "payee", "Grease");
+        Visitor.Reply page = read(file, "The bank");
+        assertThat(page.text())
+                .contains("Three rows can go into the books; two seem to be there already and are not ticked.");
+        assertThat(page.page().select("small.known").eachText())
+                .containsExactly("in the books already", "same day and amount as “Grease”");
+        assertThat(page.page().select("input[name=take][checked]").eachAttr("value"))
+                .containsExactly("3");
+        ilse.follow(ilse.form(page).with("take", "3", "4").send());
+        assertThat(books()).hasSize(7);
+        Visitor.Reply again = ilse.get(ilse.form(FundsFilePageTest.pasted(ilse, file))
+                .with("name", "The bank, again")
+                .send()
+                .to());
+        assertThat(again.page().select("input[name=take][checked]")).isEmpty();
+        Visitor.Reply none = ilse.form(again).without("take").send();
+        assertThat(none.status()).isEqualTo(422);
+        assertThat(none.troubles()).containsExactly("No row is chosen; tick those that are to go into the books");
+        assertThat(books()).hasSize(7);
+    }
+
+    @Test
+    void the_same_name_is_booked_as_it_was_before() {
+        ilse.follow(ilse.form(read("Date,Name,Amount\n2026-11-03,SAWMILL 02,-5.00\n", "The bank"))
+                .with("kind.0", "material")
+                .with("stage.0", "gate")
+                .with("payee.0", "Sawmill upstream")
+                .send());
+        Visitor.Reply mapped = ilse.follow(ilse.form(ilse.get("/funds/files/new"))
+                .with("text", "Date,Name,Amount\n2026-11-10,SAWMILL 02,-6.00\n2026-11-10,SAWMILL 02,6.00\n")
+                .with(
+                        "source",
+                        ilse.get("/funds/files/new")
+                                .page()
+                                .select("#source option")
+                                .get(1)
+                                .val())
+                .send());
+        assertThat(ilse.form(mapped).value("name")).isEqualTo("The bank");
+        Visitor.Form form = ilse.form(ilse.follow(ilse.form(mapped).send()));
+        assertThat(List.of(form.value("kind.0"), form.value("stage.0"), form.value("payee.0")))
+                .containsExactly("material", "gate", "Sawmill upstream");
+        assertThat(List.of(form.value("kind.1"), form.value("stage.1"), form.value("payee.1")))
+                .containsExactly("other-income", "", "SAWMILL 02");
+    }
+
+    @Test
+    void rows_that_cannot_go_in_are_told_and_have_to_be_left_out_by_choice() {
+        Visitor.Reply page = read(
+                "Date,Name,Amount\n2026-11-03,Nails,-5.00\n2026-08-31,Old,-5.00\n2026-11-26,Early,-5.00\n"
+                        + "2026-11-31,Never,-5.00\n",
+                "The bank");
+        assertThat(page.page().select(".unread li").eachText())
+                .containsExactly(
+                        "Line 5: \"2026-11-31\" is no day as year, month, day",
+                        "Line 3: \"31 August 2026\" is before the books open",
+                        "Line 4: \"26 November 2026\" is after today, 25 November 2026");
+        Visitor.Reply refused = ilse.form(page)
+                .with("kind.0", "counted")
+                .with("stage.0", "roof")
+                .with("payee.0", "a".repeat(201))
+                .send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "\"" + "a".repeat(59) + "…\" is too long; write at most 200 letters",
+                        "Three rows cannot go in; tick that they are left out, or change how the file is read");
+        assertThat(ilse.form(refused).value("payee.0")).isEqualTo("a".repeat(201));
+        Visitor.Reply rules = ilse.form(refused)
+                .with("kind.0", "counted")
+                .with("stage.0", "roof")
+                .with("payee.0", "Nails")
+                .with("leave", "yes")
+                .send();
+        assertThat(rules.troubles())
+                .containsExactly(
+                        "pasted rows line 2, column kind: \"3 November 2026\" is a movement, not a counted balance; choose"
+                                + " another kind. pasted rows line 2, column stage: \"roof\" is no stage of this project;"
+                                + " choose one of the list");
+        assertThat(books()).hasSize(3);
+        Visitor.Reply saved = ilse.follow(
+                ilse.form(rules).with("kind.0", "regular").with("stage.0", "").send());
+        assertThat(saved.page().select(".flash p").text())
+                .isEqualTo("One row of pasted rows is in the books, three are left out.");
+    }
+
+    @Test
+    void the_balance_of_the_file_is_held_against_the_books() {
+        // the books of the small project: 4,000.00 at first, then 303.60, 317.40 and -86.20 by 17 November
+        String file = "Date,Name,Amount,Balance\n2026-11-20,Nails,-5.00,4535.00\n2026-11-21,Oil,-4.80,%s\n";
+        assertThat(read(String.format(file, "4525.00"), "The bank").text())
+                .contains("The file ends with €4,525.00 on 21 November, and so would the books with the ticked"
+                        + " rows.");
+        assertThat(read(String.format(file, "4500.00"), "Another").text())
+                .contains("The file ends with €4,500.00 on 21 November; with the ticked rows the books would have"
+                        + " €4,525.00, €25.00 more.");
+    }
+
+    @Test
+    void a_pay_out_keeps_gross_and_fee_and_a_file_entered_meanwhile_is_told() {
+        Visitor.Reply page = read("Date,Gross,Fees,Net\n2026-11-05,100.00,8.00,92.00\n", "Pay-outs");
+        Visitor.Form form = ilse.form(page).with("kind.0", "payout").with("payee.0", "plank");
+        ilse.follow(form.send());
+        LedgerEntry entry = books().get(3);
+        assertThat(entry.gross()).contains(new Money(10000));
+        assertThat(entry.fee()).contains(new Money(800));
+        assertThat(entry.payee()).isEqualTo("plank");
+        Visitor.Reply late = form.with("answer", "another-key-0123456789").send();
+        assertThat(late.status()).isEqualTo(404);
+        assertThat(late.text()).contains("This file does not wait any more: it is entered, or thrown away.");
+    }
+}
