@@ -2,7 +2,6 @@ package weekwright.web.episodes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +24,7 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Outlook;
+import weekwright.web.parts.SlotWords;
 
 /** Moves an episode to another slot, or swaps two: says first what the forecast says of both. */
 public final class EpisodeSlotPage implements Page {
@@ -38,6 +38,9 @@ public final class EpisodeSlotPage implements Page {
      * @param slots to choose from
      * @param rows what changes; empty before a slot is chosen
      * @param other title of the episode that has the slot chosen; empty where it is free
+     * @param one what a slot is called: {@code Friday}, or {@code slot} where not every such day is one
+     * @param earlier the slot before the one chosen or its own; empty where there is none
+     * @param later the slot after it
      */
     public record View(
             Form form,
@@ -47,16 +50,17 @@ public final class EpisodeSlotPage implements Page {
             List<Form.Choice> slots,
             List<SlotChanges.Row> rows,
             String drawn,
-            String other) {}
+            String other,
+            String one,
+            String earlier,
+            String later) {}
 
     @Override
     public View show(Request request) {
         Stored<Episode> stored = EpisodePage.episode(request);
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         String act = request.wasRefused("move") ? "move" : request.wasRefused("swap") ? "swap" : "";
-        Map<String, String> first = new LinkedHashMap<>();
-        first.put("slot", request.query("to"));
-        Form typed = request.form(act, first);
+        Form typed = request.form(act, Map.of("slot", request.query("to")));
         Form form = new Form(
                 typed.csrf(),
                 typed.answerKey(),
@@ -69,6 +73,8 @@ public final class EpisodeSlotPage implements Page {
                 to.flatMap(slot -> request.read(read -> changes(read, stored, slot, request.today())));
         Optional<SlotFutures.Compared> compared = changes.map(all -> futures.compare(
                 request.db(), request.today(), Outlook.shown(request), read -> List.of(plan(read, all))));
+        List<Form.Choice> slots = slots(request, stored, formats);
+        Optional<LocalDate> from = to.or(stored.value()::slot);
         return new View(
                 form,
                 stored.value().id().value(),
@@ -77,12 +83,23 @@ public final class EpisodeSlotPage implements Page {
                         .slot()
                         .map(day -> "It is planned for " + SlotDays.day(day, formats) + ".")
                         .orElse("It has no slot yet."),
-                slots(request, stored, formats),
+                slots,
                 compared.map(pair -> SlotChanges.rows(
                                 request.read(EpisodeStore.TABLE::list), changes.orElseThrow(), pair, formats))
                         .orElse(List.of()),
                 compared.map(pair -> SlotChanges.drawn(pair.futures())).orElse(""),
-                other.map(one -> one.value().title()).orElse(""));
+                other.map(one -> one.value().title()).orElse(""),
+                SlotWords.several(request.settings()).replaceFirst("s$", ""),
+                from.flatMap(day -> slots.stream()
+                                .map(Form.Choice::value)
+                                .filter(slot -> slot.compareTo(day.toString()) < 0)
+                                .reduce((first, last) -> last))
+                        .orElse(""),
+                from.flatMap(day -> slots.stream()
+                                .map(Form.Choice::value)
+                                .filter(slot -> slot.compareTo(day.toString()) > 0)
+                                .findFirst())
+                        .orElse(""));
     }
 
     /** What a move or, where the slot is taken, a swap would keep; empty where neither is possible. */

@@ -11,6 +11,7 @@ import weekwright.base.Id;
 import weekwright.base.Quantity;
 import weekwright.base.Shape;
 import weekwright.build.ReferenceStore;
+import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.build.Task;
@@ -203,7 +204,7 @@ final class SlotRemedies {
                 id,
                 number,
                 Optional.of(slot),
-                "A short piece for " + formats.dateLong(slot),
+                "A short piece for " + Said.day(slot),
                 Optional.of(Episode.Kind.SIDE),
                 Optional.empty(),
                 Optional.empty(),

@@ -122,4 +122,27 @@ class EpisodeSlotPageTest {
                     .startsWith("", "2026-11-27", "2026-12-11", "2026-12-25");
         }
     }
+
+    @Test
+    void a_slot_earlier_and_a_slot_later_are_a_key_away_and_do_nothing_before_they_are_accepted() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor bram = server.as("bram");
+            Visitor.Reply page = bram.get("/episodes/ep.12/slot");
+            assertThat(page.page().select(".page-head .buttons a").eachText())
+                    .containsExactly("a Friday earlier", "a Friday later");
+            Visitor.Reply later =
+                    bram.get(page.page().select(".page-head .buttons a").get(1).attr("href"));
+            assertThat(later.page().select("#slot option[selected]").attr("value")).isEqualTo("2026-12-11");
+            Visitor.Reply again =
+                    bram.get(later.page().select(".page-head .buttons a").get(1).attr("href"));
+            assertThat(again.page().select("#slot option[selected]").attr("value")).isEqualTo("2026-12-18");
+            assertThat(slot(server, "ep.12")).contains(LocalDate.of(2026, 12, 4));
+            EpisodesSlotsPageTest.everyWeeks(server, 2);
+            assertThat(bram.get("/episodes/ep.12/slot")
+                            .page()
+                            .select(".page-head .buttons a")
+                            .eachText())
+                    .containsExactly("a slot earlier", "a slot later");
+        }
+    }
 }

@@ -3,15 +3,26 @@ package weekwright.web.episodes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import weekwright.base.Hours;
+import weekwright.base.Id;
+import weekwright.build.HoursEntry;
+import weekwright.build.HoursEntryStore;
 import weekwright.build.SettingsStore;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
+import weekwright.db.Stored;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.MoveEpisode;
 import weekwright.episodes.SkippedSlotStore;
+import weekwright.episodes.Tell;
+import weekwright.episodes.TellStore;
 import weekwright.testkit.OakMill;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
 
 class EpisodesSlotPageTest {
@@ -21,6 +32,12 @@ class EpisodesSlotPageTest {
         return server.db()
                 .read(read -> SkippedSlotStore.of(read, CHRISTMAS)
                         .map(row -> row.value().reason()));
+    }
+
+    private static List<Tell> tells(ServerFixture server, Id episode) {
+        return server.db().read(read -> TellStore.ofEpisode(read, episode).stream()
+                .map(Stored::value)
+                .toList());
     }
 
     private static boolean skipped(ServerFixture server) {
@@ -178,6 +195,59 @@ class EpisodesSlotPageTest {
                     .containsExactly(
                             "slot: \"4 December 2026\" is skipped: No film; said beforehand; take the skipping back first,"
                                     + " or choose another");
+        }
+    }
+
+    @Test
+    void the_task_that_makes_an_episode_late_can_be_left_out_of_it() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            server.db().write("test", write -> {
+                TellStore.TABLE.insert(write, SmallProject.of(Tell.class, "episode", "ep.12", "task", "weir.1"));
+                return null;
+            });
+            Visitor bram = server.as("bram");
+            bram.get("/episodes");
+            server.app().forecasts().orElseThrow().await();
+            Visitor.Reply look = bram.get("/episodes/slots/2026-12-04?look=1");
+            assertThat(look.page().select(".remedies tr:has(input[value=without])").text())
+                    .startsWith("“Boards for the gate” without “Plane the gate boards” 13 minutes instead of 20; 8 hours"
+                            + " less of editing; that work is told later ");
+            bram.follow(bram.form(look, "form:has(input[value=without])").press("remedy"));
+            assertThat(tells(server, new Id("ep.12"))).extracting(tell -> tell.task().value()).containsExactly("weir.1");
+        }
+    }
+
+    @Test
+    void an_empty_slot_gets_a_short_piece_from_the_bank() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            server.db().write("test", write -> {
+                TaskStore.TABLE.insert(
+                        write,
+                        SmallProject.of(
+                                Task.class, "id", "gate.0", "stage", "gate", "title", "Saw the boards", "kind", "work",
+                                "likely", "8", "trades", "joiner", "camera", "fixed", "story_minutes", "25", "started",
+                                "2026-11-02", "done", "2026-11-03"));
+                HoursEntryStore.TABLE.insert(
+                        write,
+                        SmallProject.of(
+                                HoursEntry.class, "id", "hours.9", "date", "2026-11-02", "crew", "ilse", "task",
+                                "gate.0", "as", "hands", "hours", "8", "filmed", "yes"));
+                return null;
+            });
+            Visitor bram = server.as("bram");
+            Visitor.Reply look = bram.get("/episodes/slots/2026-12-11?look=1");
+            assertThat(look.page().select(".remedies tr:has(input[value=bank])").text())
+                    .startsWith("A short piece from the story bank 13 minutes instead of 20 from the bank; 16 hours of"
+                            + " editing ");
+            bram.follow(bram.form(look, "form:has(input[value=bank])").press("remedy"));
+            Episode piece = server.db()
+                    .read(read -> MoveEpisode.on(read, LocalDate.of(2026, 12, 11)).orElseThrow().value());
+            assertThat(piece.title()).isEqualTo("A short piece for 11 December 2026");
+            assertThat(piece.number()).contains(13);
+            assertThat(piece.footageComplete()).contains(LocalDate.of(2026, 11, 25));
+            assertThat(tells(server, piece.id()))
+                    .containsExactly(SmallProject.of(
+                            Tell.class, "episode", piece.id().value(), "task", "gate.0", "share", "0.52"));
         }
     }
 }
