@@ -132,10 +132,12 @@ class EpisodeSlotPageTest {
                     .containsExactly("a Friday earlier", "a Friday later");
             Visitor.Reply later =
                     bram.get(page.page().select(".page-head .buttons a").get(1).attr("href"));
-            assertThat(later.page().select("#slot option[selected]").attr("value")).isEqualTo("2026-12-11");
+            assertThat(later.page().select("#slot option[selected]").attr("value"))
+                    .isEqualTo("2026-12-11");
             Visitor.Reply again =
                     bram.get(later.page().select(".page-head .buttons a").get(1).attr("href"));
-            assertThat(again.page().select("#slot option[selected]").attr("value")).isEqualTo("2026-12-18");
+            assertThat(again.page().select("#slot option[selected]").attr("value"))
+                    .isEqualTo("2026-12-18");
             assertThat(slot(server, "ep.12")).contains(LocalDate.of(2026, 12, 4));
             EpisodesSlotsPageTest.everyWeeks(server, 2);
             assertThat(bram.get("/episodes/ep.12/slot")

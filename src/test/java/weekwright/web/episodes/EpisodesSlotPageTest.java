@@ -35,9 +35,10 @@ class EpisodesSlotPageTest {
     }
 
     private static List<Tell> tells(ServerFixture server, Id episode) {
-        return server.db().read(read -> TellStore.ofEpisode(read, episode).stream()
-                .map(Stored::value)
-                .toList());
+        return server.db()
+                .read(read -> TellStore.ofEpisode(read, episode).stream()
+                        .map(Stored::value)
+                        .toList());
     }
 
     private static boolean skipped(ServerFixture server) {
@@ -209,11 +210,16 @@ class EpisodesSlotPageTest {
             bram.get("/episodes");
             server.app().forecasts().orElseThrow().await();
             Visitor.Reply look = bram.get("/episodes/slots/2026-12-04?look=1");
-            assertThat(look.page().select(".remedies tr:has(input[value=without])").text())
-                    .startsWith("“Boards for the gate” without “Plane the gate boards” 13 minutes instead of 20; 8 hours"
-                            + " less of editing; that work is told later ");
+            assertThat(look.page()
+                            .select(".remedies tr:has(input[value=without])")
+                            .text())
+                    .startsWith(
+                            "“Boards for the gate” without “Plane the gate boards” 13 minutes instead of 20; 8 hours"
+                                    + " less of editing; that work is told later ");
             bram.follow(bram.form(look, "form:has(input[value=without])").press("remedy"));
-            assertThat(tells(server, new Id("ep.12"))).extracting(tell -> tell.task().value()).containsExactly("weir.1");
+            assertThat(tells(server, new Id("ep.12")))
+                    .extracting(tell -> tell.task().value())
+                    .containsExactly("weir.1");
         }
     }
 
@@ -224,14 +230,45 @@ class EpisodesSlotPageTest {
                 TaskStore.TABLE.insert(
                         write,
                         SmallProject.of(
-                                Task.class, "id", "gate.0", "stage", "gate", "title", "Saw the boards", "kind", "work",
-                                "likely", "8", "trades", "joiner", "camera", "fixed", "story_minutes", "25", "started",
-                                "2026-11-02", "done", "2026-11-03"));
+                                Task.class,
+                                "id",
+                                "gate.0",
+                                "stage",
+                                "gate",
+                                "title",
+                                "Saw the boards",
+                                "kind",
+                                "work",
+                                "likely",
+                                "8",
+                                "trades",
+                                "joiner",
+                                "camera",
+                                "fixed",
+                                "story_minutes",
+                                "25",
+                                "started",
+                                "2026-11-02",
+                                "done",
+                                "2026-11-03"));
                 HoursEntryStore.TABLE.insert(
                         write,
                         SmallProject.of(
-                                HoursEntry.class, "id", "hours.9", "date", "2026-11-02", "crew", "ilse", "task",
-                                "gate.0", "as", "hands", "hours", "8", "filmed", "yes"));
+                                HoursEntry.class,
+                                "id",
+                                "hours.9",
+                                "date",
+                                "2026-11-02",
+                                "crew",
+                                "ilse",
+                                "task",
+                                "gate.0",
+                                "as",
+                                "hands",
+                                "hours",
+                                "8",
+                                "filmed",
+                                "yes"));
                 return null;
             });
             Visitor bram = server.as("bram");
@@ -241,7 +278,9 @@ class EpisodesSlotPageTest {
                             + " editing ");
             bram.follow(bram.form(look, "form:has(input[value=bank])").press("remedy"));
             Episode piece = server.db()
-                    .read(read -> MoveEpisode.on(read, LocalDate.of(2026, 12, 11)).orElseThrow().value());
+                    .read(read -> MoveEpisode.on(read, LocalDate.of(2026, 12, 11))
+                            .orElseThrow()
+                            .value());
             assertThat(piece.title()).isEqualTo("A short piece for 11 December 2026");
             assertThat(piece.number()).contains(13);
             assertThat(piece.footageComplete()).contains(LocalDate.of(2026, 11, 25));
