@@ -9,6 +9,7 @@ import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
 import weekwright.web.account.AccountPassphrasePage;
 import weekwright.web.account.AccountStartPage;
+import weekwright.web.ahead.AheadLearnedPage;
 import weekwright.web.ahead.AheadPage;
 import weekwright.web.ahead.AheadState;
 import weekwright.web.build.BuildEquipmentEditPage;
@@ -158,6 +159,7 @@ public final class Routes {
                 form("/start/build", Access.CREW, new StartBuildPage()),
                 form("/start/money", Access.CREW, new StartMoneyPage()),
                 sheet("/ahead", Access.CREW, new AheadPage()),
+                sheet("/ahead/learned", Access.CREW, new AheadLearnedPage()),
                 sheet("/week", Access.HELPER, new WeekPage()),
                 form("/week/sheet", Access.CREW, new WeekSheetPage()),
                 sheet("/week/words", Access.CREW, new WeekWordsPage()),

@@ -27,6 +27,52 @@ public record Found(List<Double> shares, double fixed) {
         shares = List.copyOf(shares);
     }
 
+    /**
+     * Work that turned up.
+     *
+     * @param jobs how many tasks were put down after their stage's first hours
+     * @param minutes logged on them
+     * @param since the first such day, as epoch day; {@link Inputs#NONE} for none
+     */
+    public record TurnedUp(int jobs, long minutes, int since) {}
+
+    /** What turned up so far, in finished stages and in those under way. */
+    public static TurnedUp turnedUp(Inputs inputs) {
+        int jobs = 0;
+        long minutes = 0;
+        int since = Inputs.NONE;
+        for (Inputs.Stage stage : inputs.stages()) {
+            List<Task> tasks = inputs.tasks().stream()
+                    .filter(task -> task.stage().equals(stage.id()) && task.dropped() == Inputs.NONE)
+                    .toList();
+            int first = firstHours(tasks);
+            for (Task task : tasks) {
+                if (first != Inputs.NONE && task.added() != Inputs.NONE && task.added() > first) {
+                    jobs++;
+                    minutes += minutes(task);
+                    since = since == Inputs.NONE ? task.added() : Math.min(since, task.added());
+                }
+            }
+        }
+        return new TurnedUp(jobs, minutes, since);
+    }
+
+    private static int firstHours(List<Task> tasks) {
+        return tasks.stream()
+                .flatMap(task -> task.log().stream())
+                .filter(worked -> worked.as() == As.HANDS)
+                .mapToInt(Inputs.Worked::date)
+                .min()
+                .orElse(Inputs.NONE);
+    }
+
+    private static long minutes(Task task) {
+        return task.log().stream()
+                .filter(worked -> worked.as() == As.HANDS)
+                .mapToLong(Inputs.Worked::minutes)
+                .sum();
+    }
+
     static Found of(Inputs inputs) {
         List<Double> shares = new ArrayList<>();
         for (Inputs.Stage stage : inputs.stages()) {
@@ -47,19 +93,11 @@ public record Found(List<Double> shares, double fixed) {
         if (!dated || tasks.stream().anyMatch(task -> task.done() == Inputs.NONE || task.done() > inputs.asOf())) {
             return -1;
         }
-        int first = tasks.stream()
-                .flatMap(task -> task.log().stream())
-                .filter(worked -> worked.as() == As.HANDS)
-                .mapToInt(Inputs.Worked::date)
-                .min()
-                .orElse(Inputs.NONE);
+        int first = firstHours(tasks);
         long planned = 0;
         long found = 0;
         for (Task task : tasks) {
-            long minutes = task.log().stream()
-                    .filter(worked -> worked.as() == As.HANDS)
-                    .mapToLong(Inputs.Worked::minutes)
-                    .sum();
+            long minutes = minutes(task);
             if (task.added() != Inputs.NONE && task.added() > first) {
                 found += minutes;
             } else {

@@ -15,12 +15,33 @@ public final class Learned {
     private final EffortRatio ratio;
     private final Found found;
     private final List<String> ignored = new ArrayList<>();
+    private final List<Finished> finished = new ArrayList<>();
+
+    /**
+     * A finished task that the effort ratio is learned from.
+     *
+     * @param task its position in the inputs
+     * @param estimateMinutes mean of its estimate, all pieces and a fixed camera included
+     * @param actualMinutes hands' minutes logged
+     * @param ageWeight how much it counts, 1 for one finished today
+     */
+    public record Finished(int task, double estimateMinutes, int actualMinutes, double ageWeight) {}
+
+    /**
+     * How much of a person's stated hours reaches the build.
+     *
+     * @param mean share
+     * @param weeks of log that tell it; 0 where it is set, or taken as usual for want of them
+     * @param set whether the settings say so
+     */
+    public record TurnoutOf(String crew, double mean, int weeks, boolean set) {}
 
     /** Learns from the tasks done by the as-of day (rules 12 to 17). */
     public Learned(Inputs inputs) {
         this.inputs = inputs;
         List<double[]> rows = new ArrayList<>();
-        for (Task task : inputs.tasks()) {
+        for (int t = 0; t < inputs.tasks().size(); t++) {
+            Task task = inputs.tasks().get(t);
             if (!finished(task) || !task.estimate().given()) {
                 continue;
             }
@@ -33,6 +54,12 @@ public final class Learned {
             double mean = task.estimate().mean() * units * (1 + fixedPercent(task) / 100);
             double deviation = task.estimate().deviation() * units * (1 + fixedPercent(task) / 100);
             double v = EffortRatio.variance(mean, deviation);
+            finished.add(new Finished(
+                    t,
+                    mean,
+                    actual,
+                    EffortRatio.ageWeight(
+                            inputs.asOf() - task.done(), inputs.model().effortHalfLife())));
             rows.add(new double[] {
                 EffortRatio.logRatio(actual, mean, v),
                 v,
@@ -47,6 +74,35 @@ public final class Learned {
     /** The posterior of the effort ratio. */
     public EffortRatio ratio() {
         return ratio;
+    }
+
+    /**
+     * Surges of supporters (rule 123).
+     *
+     * @param chance at a publication
+     * @param size in months of usual joining
+     * @param seen months marked so
+     * @param films published
+     */
+    public record Surging(double chance, double size, int seen, int films) {}
+
+    /** What the months say of surges; nothing while nobody was ever counted. */
+    public java.util.Optional<Surging> surging() {
+        java.time.LocalDate today = java.time.LocalDate.ofEpochDay(inputs.asOf());
+        Surges surges = new Surges(inputs, 12 * today.getYear() + today.getMonthValue() - 1);
+        return surges.any
+                ? java.util.Optional.of(new Surging(surges.meanChance, surges.middle, surges.seen, surges.films))
+                : java.util.Optional.empty();
+    }
+
+    /** The finished tasks that it is learned from, in the order of the file. */
+    public List<Finished> finished() {
+        return List.copyOf(finished);
+    }
+
+    /** What each person's log says of turning out, in the order of the crew. */
+    public List<TurnoutOf> turnout() {
+        return inputs.crew().stream().map(person -> Turnout.of(inputs, person.id())).toList();
     }
 
     /** What turns up beside the listed tasks of a stage. */

@@ -29,10 +29,15 @@ final class Surges {
     final boolean any;
 
     private final QuantileTable chance;
-    private final double middle;
+    final double middle;
     private final long chanceKey = Streams.key(Streams.Purpose.SURGE_CHANCE, "");
     private final long key = Streams.key(Streams.Purpose.SURGE, "");
     private final long sizeKey = Streams.key(Streams.Purpose.SURGE_SIZE, "");
+    /** Middle of the chance at a publication and how many were seen, of how many films. */
+    final double meanChance;
+
+    final int seen;
+    final int films;
     final long[] joinedKey;
     final long[] leftKey;
 
@@ -63,6 +68,10 @@ final class Surges {
                 .filter(e -> e.published() != Inputs.NONE && e.published() <= inputs.asOf())
                 .count();
         int surges = known;
+        seen = known;
+        films = (int) published;
+        meanChance = (CHANCE_SURGES + known)
+                / (CHANCE_SURGES + CHANCE_OTHERS + StrictMath.max(known, (double) published));
         double others = CHANCE_OTHERS + StrictMath.max(0, published - surges);
         chance = new QuantileTable(
                 u -> BetaDistribution.of(CHANCE_SURGES + surges, others).inverseCumulativeProbability(u));

@@ -40,13 +40,31 @@ final class Turnout {
         for (int p = 0; p < people; p++) {
             String id = inputs.crew().get(p).id();
             key[p] = Streams.key(Streams.Purpose.TURNOUT, id);
-            int[] told = inputs.turnout().stream()
-                    .filter(row -> row.crew().equals(id))
-                    .flatMap(row -> row.weeks().stream())
-                    .mapToInt(Turnout::share)
-                    .toArray();
+            int[] told = told(inputs, id);
             past[p] = fixed >= 0 ? new int[] {share(fixed)} : told.length >= ENOUGH_WEEKS ? told : null;
         }
+    }
+
+    private static int[] told(Inputs inputs, String crew) {
+        return inputs.turnout().stream()
+                .filter(row -> row.crew().equals(crew))
+                .flatMap(row -> row.weeks().stream())
+                .mapToInt(Turnout::share)
+                .toArray();
+    }
+
+    /** What is learned of a person. */
+    static Learned.TurnoutOf of(Inputs inputs, String crew) {
+        double fixed = inputs.model().turnout();
+        int[] told = told(inputs, crew);
+        if (fixed >= 0) {
+            return new Learned.TurnoutOf(crew, fixed, 0, true);
+        }
+        if (told.length < ENOUGH_WEEKS) {
+            return new Learned.TurnoutOf(crew, PRIOR_MEAN, 0, false);
+        }
+        double mean = java.util.Arrays.stream(told).average().orElseThrow() / WHOLE;
+        return new Learned.TurnoutOf(crew, mean, told.length, false);
     }
 
     private static int share(double value) {

@@ -1,0 +1,129 @@
+package weekwright.forecast;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.db.Read;
+import weekwright.engine.Inputs;
+import weekwright.engine.simulate.EffortRatio;
+import weekwright.engine.simulate.Found;
+import weekwright.engine.simulate.Learned;
+
+/**
+ * What the crew's own records teach the forecast, with what it is learned from: how long work takes, how much of the stated hours is
+ * there, what turns up, what fails, what surges.
+ *
+ * @param ratio the effort ratio: middle and four-in-five range
+ * @param tasks those it is learned from, the last finished first
+ * @param trades ratios of trades with three finished tasks and more, the longest first
+ * @param ignored titles of finished tasks on which next to nothing was logged
+ * @param turnout by person
+ * @param found what turns up
+ * @param turnedUp what has turned up so far
+ * @param failing open tasks that may fail
+ * @param surging of supporters, nothing while nobody was counted
+ */
+public record Lessons(
+        Ratio ratio,
+        List<TaskRatio> tasks,
+        List<TradeRatio> trades,
+        List<String> ignored,
+        List<Turnout> turnout,
+        Found found,
+        Found.TurnedUp turnedUp,
+        List<Failing> failing,
+        Optional<Learned.Surging> surging) {
+    private static final int ENOUGH_OF_A_TRADE = 3;
+
+    /** How many times the estimate work takes, and from how many finished tasks. */
+    public record Ratio(double p10, double p50, double p90, int finished) {}
+
+    /** @param weight how much it counts, 1 for one finished today */
+    public record TaskRatio(
+            String id, String title, LocalDate done, double estimateMinutes, int actualMinutes, double weight) {
+        public double times() {
+            return actualMinutes / estimateMinutes;
+        }
+    }
+
+    /** The weighted geometric mean of a trade's tasks. */
+    public record TradeRatio(String trade, double times, int tasks) {}
+
+    /** @param statedMinutes of a usual week */
+    public record Turnout(String name, int statedMinutes, double mean, int weeks, boolean set) {}
+
+    public record Failing(String id, String title, double chance, double again) {}
+
+    /** Reads them as of a day. */
+    public static Lessons of(Read read, LocalDate day) {
+        Basis basis = InputsBuilder.build(read, day);
+        Inputs inputs = basis.inputs();
+        Learned learned = new Learned(inputs);
+        EffortRatio ratio = learned.ratio();
+        List<TaskRatio> tasks = new ArrayList<>();
+        Map<String, double[]> trades = new LinkedHashMap<>();
+        for (Learned.Finished one : learned.finished()) {
+            Inputs.Task task = inputs.tasks().get(one.task());
+            tasks.add(new TaskRatio(
+                    task.id(),
+                    basis.names().task(task.id()),
+                    LocalDate.ofEpochDay(task.done()),
+                    one.estimateMinutes(),
+                    one.actualMinutes(),
+                    one.ageWeight()));
+            for (String trade : task.trades()) {
+                double[] sums = trades.computeIfAbsent(trade, word -> new double[3]);
+                sums[0] += one.ageWeight() * StrictMath.log(one.actualMinutes() / one.estimateMinutes());
+                sums[1] += one.ageWeight();
+                sums[2]++;
+            }
+        }
+        tasks.sort((a, b) -> b.done().compareTo(a.done()));
+        return new Lessons(
+                new Ratio(
+                        ratio.ratioQuantile(0.1), ratio.ratioQuantile(0.5), ratio.ratioQuantile(0.9), ratio.finished()),
+                List.copyOf(tasks),
+                trades.entrySet().stream()
+                        .filter(entry -> entry.getValue()[2] >= ENOUGH_OF_A_TRADE)
+                        .map(entry -> new TradeRatio(
+                                entry.getKey(),
+                                StrictMath.exp(entry.getValue()[0] / entry.getValue()[1]),
+                                (int) entry.getValue()[2]))
+                        .sorted((a, b) -> Double.compare(b.times(), a.times()))
+                        .toList(),
+                learned.ignored().stream().map(basis.names()::task).toList(),
+                turnout(inputs, learned, basis.names()),
+                learned.found(),
+                Found.turnedUp(inputs),
+                inputs.tasks().stream()
+                        .filter(task -> task.failPercent() > 0
+                                && task.done() == Inputs.NONE
+                                && task.dropped() == Inputs.NONE)
+                        .map(task -> new Failing(
+                                task.id(),
+                                basis.names().task(task.id()),
+                                task.failPercent() / 100,
+                                task.redoPercent() / 100))
+                        .toList(),
+                learned.surging());
+    }
+
+    private static List<Turnout> turnout(Inputs inputs, Learned learned, Names names) {
+        List<Turnout> all = new ArrayList<>();
+        List<Learned.TurnoutOf> found = learned.turnout();
+        for (int p = 0; p < found.size(); p++) {
+            int stated = inputs.crew().get(p).weekdayMinutes().stream()
+                    .mapToInt(Integer::intValue)
+                    .sum();
+            boolean gone = inputs.crew().get(p).to() != Inputs.NONE && inputs.crew().get(p).to() < inputs.asOf();
+            if (stated > 0 && !gone) {
+                Learned.TurnoutOf one = found.get(p);
+                all.add(new Turnout(names.person(one.crew()), stated, one.mean(), one.weeks(), one.set()));
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,142 @@
+package weekwright.web.ahead;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import weekwright.engine.Inputs;
+import weekwright.engine.simulate.Found;
+import weekwright.engine.simulate.Learned;
+import weekwright.forecast.Lessons;
+import weekwright.render.Chances;
+import weekwright.render.Formats;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+
+/** What the crew's own records teach the forecast, in sentences, with what each is learned from. */
+public final class AheadLearnedPage implements Page {
+    /** A finished task as a line. */
+    public record Line(String id, String title, LocalDate done, String estimate, String logged, String times) {}
+
+    /**
+     * @param work how long work takes
+     * @param trades which trades run longer
+     * @param ignored finished tasks that teach nothing
+     * @param turnout of each person
+     * @param found what turns up
+     * @param fails what may have to be done again
+     * @param surges of supporters
+     */
+    public record View(
+            String work,
+            String trades,
+            String ignored,
+            List<String> turnout,
+            List<String> found,
+            List<String> fails,
+            List<String> surges,
+            List<Line> tasks) {}
+
+    @Override
+    public View show(Request request) {
+        LocalDate today = request.today();
+        Lessons lessons = request.read(read -> Lessons.of(read, today));
+        return new View(
+                work(lessons.ratio()),
+                trades(lessons.trades()),
+                lessons.ignored().isEmpty()
+                        ? ""
+                        : "Left out, as next to nothing is logged on " + (lessons.ignored().size() == 1 ? "it" : "them")
+                                + ": " + Formats.list(lessons.ignored()) + ".",
+                lessons.turnout().stream().map(AheadLearnedPage::turnout).toList(),
+                found(lessons),
+                lessons.failing().stream().map(AheadLearnedPage::fails).toList(),
+                lessons.surging().map(AheadLearnedPage::surges).stream().toList(),
+                lessons.tasks().stream()
+                        .map(task -> new Line(
+                                task.id(),
+                                task.title(),
+                                task.done(),
+                                Formats.hoursForecast(task.estimateMinutes()),
+                                Formats.hours(task.actualMinutes()),
+                                times(task.times())))
+                        .toList());
+    }
+
+    private static String times(double value) {
+        return String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    static String work(Lessons.Ratio ratio) {
+        String range = ", four chances in five between " + times(ratio.p10()) + " and " + times(ratio.p90());
+        return ratio.finished() == 0
+                ? "No task with an estimate is finished yet. Until then work is taken to last " + times(ratio.p50())
+                        + " times its estimate, as it usually does" + range + "."
+                : "Your work takes " + times(ratio.p50()) + " times its estimate" + range + ", from "
+                        + Formats.counted(ratio.finished(), "finished task", "finished tasks") + ".";
+    }
+
+    static String trades(List<Lessons.TradeRatio> trades) {
+        if (trades.isEmpty()) {
+            return "";
+        }
+        List<String> words = trades.stream()
+                .map(trade -> trade.trade() + " " + times(trade.times()) + " (" + Formats.count(trade.tasks(), "task") + ")")
+                .toList();
+        return "By trade, the longest first: " + Formats.list(words) + ".";
+    }
+
+    static String turnout(Lessons.Turnout one) {
+        String hours = Formats.hours(one.statedMinutes());
+        String there = Long.toString(Math.round(one.statedMinutes() * one.mean() / 60));
+        if (one.set()) {
+            return one.mean() == 1
+                    ? "All of " + one.name() + "’s " + hours + " hours a week count: the settings say so."
+                    : "Of " + one.name() + "’s " + hours + " hours a week, " + there + " count: the settings say so.";
+        }
+        String from = one.weeks() == 0
+                ? "four fifths, as fewer than eight weeks are logged"
+                : "from " + Formats.counted(one.weeks(), "week", "weeks") + " of log";
+        return "Of " + one.name() + "’s " + hours + " hours a week, " + there + " reach the build, " + from + ".";
+    }
+
+    static List<String> found(Lessons lessons) {
+        List<String> said = new ArrayList<>();
+        Found found = lessons.found();
+        if (!found.any()) {
+            said.add("Nothing is drawn beside the listed tasks: the settings say so.");
+        } else if (found.fixed() >= 0) {
+            said.add("Beside the listed hours of a stage, " + percent(found.fixed()) + " more are drawn: the settings say so.");
+        } else {
+            String from = found.shares().isEmpty()
+                    ? "as is usual, for no finished stage says yet what was found in it"
+                    : "from " + Formats.counted(found.shares().size(), "finished stage", "finished stages")
+                            + " and what is usual";
+            said.add("Beside the listed hours of an open stage about " + percent(found.mean()) + " more turn up, " + from + ".");
+        }
+        Found.TurnedUp up = lessons.turnedUp();
+        if (up.since() != Inputs.NONE) {
+            said.add("Found since " + Formats.monthYear(LocalDate.ofEpochDay(up.since())) + ": "
+                    + Formats.hoursLong(up.minutes()) + " in " + Formats.counted(up.jobs(), "job", "jobs") + ".");
+        }
+        return said;
+    }
+
+    private static String percent(double share) {
+        return Math.round(100 * share) + " in a hundred";
+    }
+
+    static String fails(Lessons.Failing task) {
+        return task.title() + ": " + Chances.words(task.chance()) + " that it fails, and then "
+                + (task.again() == 1 ? "all of it" : percent(task.again()) + " of it") + " is done again.";
+    }
+
+    static String surges(Learned.Surging one) {
+        String from = one.seen() == 0
+                ? "as is usual, for no month is marked as one that a film drove"
+                : "from " + Formats.counted(one.seen(), "month", "months") + " that a film drove, of "
+                        + Formats.counted(one.films(), "film", "films");
+        return "One film in " + Math.round(1 / one.chance()) + " brings a surge of supporters, about "
+                + String.format(Locale.ROOT, "%.1f", one.size()) + " months’ worth of usual joining, " + from + ".";
+    }
+}

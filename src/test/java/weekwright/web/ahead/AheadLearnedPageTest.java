@@ -1,0 +1,76 @@
+package weekwright.web.ahead;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import weekwright.engine.simulate.Found;
+import weekwright.engine.simulate.Learned;
+import weekwright.forecast.Lessons;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
+import weekwright.testkit.Visitor;
+
+/** What was learned, in sentences, with what it is learned from. */
+class AheadLearnedPageTest {
+    @Test
+    void the_sample_says_how_long_its_work_takes_and_how_much_of_its_hours_is_there() {
+        try (ServerFixture server = ServerFixture.sample()) {
+            Visitor.Reply page = server.as("ilse").get("/ahead/learned");
+            assertThat(page.status()).isEqualTo(200);
+            assertThat(page.page().select(".lead").text())
+                    .isEqualTo("Your work takes 1.18 times its estimate, four chances in five between 1.16 and 1.20,"
+                            + " from 36 finished tasks.");
+            assertThat(page.text())
+                    .contains("Of Ilse’s 40 hours a week, 30 reach the build, from 47 weeks of log.")
+                    .contains("Beside the listed hours of an open stage about 11 in a hundred more turn up, from one finished stage"
+                            + " and what is usual. Found since May 2026: 21 hours in two jobs.")
+                    .contains("Forge and weld six hoops: one in ten that it fails, and then 60 in a hundred of it is done"
+                            + " again.")
+                    .contains("One film in 43 brings a surge of supporters, about 2.6 months’ worth of usual joining,"
+                            + " from one month that a film drove, of 45 films.");
+            assertThat(page.page().select("tbody tr")).hasSize(36);
+            assertThat(server.as("ilse").get("/ahead").page().select("a[href=/ahead/learned]").text())
+                    .isEqualTo("What was learned from your records");
+        }
+    }
+
+    @Test
+    void an_empty_project_says_what_is_taken_instead() {
+        try (ServerFixture server = ServerFixture.of(SmallProject::fillWithOnePerson)) {
+            Visitor.Reply page = server.as("ilse").get("/ahead/learned");
+            assertThat(page.page().select(".lead").text())
+                    .isEqualTo("No task with an estimate is finished yet. Until then work is taken to last 1.15 times"
+                            + " its estimate, as it usually does, four chances in five between 0.81 and 1.64.");
+            assertThat(page.text())
+                    .contains("Of Ilse’s 36 hours a week, 29 reach the build, four fifths, as fewer than eight weeks are"
+                            + " logged.")
+                    .contains("Beside the listed hours of an open stage about 15 in a hundred more turn up, as is usual,"
+                            + " for no finished stage says yet what was found in it.")
+                    .contains("A finished task with an estimate and hours stands here");
+        }
+    }
+
+    @Test
+    void each_sentence_says_what_it_is_learned_from() {
+        assertThat(plain(AheadLearnedPage.trades(List.of(
+                        new Lessons.TradeRatio("smith", 1.32, 7), new Lessons.TradeRatio("joiner", 1.08, 20)))))
+                .isEqualTo("By trade, the longest first: smith 1.32 (7 tasks) and joiner 1.08 (20 tasks).");
+        assertThat(plain(AheadLearnedPage.turnout(new Lessons.Turnout("Ilse", 2400, 1, 0, true))))
+                .isEqualTo("All of Ilse’s 40 hours a week count: the settings say so.");
+        assertThat(plain(AheadLearnedPage.turnout(new Lessons.Turnout("Ilse", 2400, 0.5, 0, true))))
+                .isEqualTo("Of Ilse’s 40 hours a week, 20 count: the settings say so.");
+        assertThat(plain(AheadLearnedPage.fails(new Lessons.Failing("t", "Cast the bearing", 0.15, 1))))
+                .isEqualTo("Cast the bearing: one in ten that it fails, and then all of it is done again.");
+        assertThat(plain(AheadLearnedPage.fails(new Lessons.Failing("t", "Glue up the rim", 0.1, 0.3))))
+                .isEqualTo("Glue up the rim: one in ten that it fails, and then 30 in a hundred of it is done again.");
+        assertThat(plain(AheadLearnedPage.surges(new Learned.Surging(1 / 60.0 * 2, 4.2, 1, 20))))
+                .isEqualTo("One film in 30 brings a surge of supporters, about 4.2 months’ worth of usual joining, from"
+                        + " one month that a film drove, of 20 films.");
+        assertThat(new Found(List.of(), 0).any()).isFalse();
+    }
+
+    private static String plain(String text) {
+        return text.replace('\u00a0', ' ');
+    }
+}
