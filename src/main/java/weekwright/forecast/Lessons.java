@@ -89,9 +89,8 @@ public record Lessons(
                 trades.entrySet().stream()
                         .filter(entry -> entry.getValue()[2] >= ENOUGH_OF_A_TRADE)
                         .map(entry -> new TradeRatio(
-                                entry.getKey(),
-                                StrictMath.exp(entry.getValue()[0] / entry.getValue()[1]),
-                                (int) entry.getValue()[2]))
+                                entry.getKey(), StrictMath.exp(entry.getValue()[0] / entry.getValue()[1]), (int)
+                                        entry.getValue()[2]))
                         .sorted((a, b) -> Double.compare(b.times(), a.times()))
                         .toList(),
                 learned.ignored().stream().map(basis.names()::task).toList(),
@@ -99,9 +98,8 @@ public record Lessons(
                 learned.found(),
                 Found.turnedUp(inputs),
                 inputs.tasks().stream()
-                        .filter(task -> task.failPercent() > 0
-                                && task.done() == Inputs.NONE
-                                && task.dropped() == Inputs.NONE)
+                        .filter(task ->
+                                task.failPercent() > 0 && task.done() == Inputs.NONE && task.dropped() == Inputs.NONE)
                         .map(task -> new Failing(
                                 task.id(),
                                 basis.names().task(task.id()),
@@ -118,7 +116,8 @@ public record Lessons(
             int stated = inputs.crew().get(p).weekdayMinutes().stream()
                     .mapToInt(Integer::intValue)
                     .sum();
-            boolean gone = inputs.crew().get(p).to() != Inputs.NONE && inputs.crew().get(p).to() < inputs.asOf();
+            boolean gone = inputs.crew().get(p).to() != Inputs.NONE
+                    && inputs.crew().get(p).to() < inputs.asOf();
             if (stated > 0 && !gone) {
                 Learned.TurnoutOf one = found.get(p);
                 all.add(new Turnout(names.person(one.crew()), stated, one.mean(), one.weeks(), one.set()));

@@ -102,7 +102,9 @@ public final class Learned {
 
     /** What each person's log says of turning out, in the order of the crew. */
     public List<TurnoutOf> turnout() {
-        return inputs.crew().stream().map(person -> Turnout.of(inputs, person.id())).toList();
+        return inputs.crew().stream()
+                .map(person -> Turnout.of(inputs, person.id()))
+                .toList();
     }
 
     /** What turns up beside the listed tasks of a stage. */

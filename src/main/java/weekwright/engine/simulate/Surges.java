@@ -70,8 +70,8 @@ final class Surges {
         int surges = known;
         seen = known;
         films = (int) published;
-        meanChance = (CHANCE_SURGES + known)
-                / (CHANCE_SURGES + CHANCE_OTHERS + StrictMath.max(known, (double) published));
+        meanChance =
+                (CHANCE_SURGES + known) / (CHANCE_SURGES + CHANCE_OTHERS + StrictMath.max(known, (double) published));
         double others = CHANCE_OTHERS + StrictMath.max(0, published - surges);
         chance = new QuantileTable(
                 u -> BetaDistribution.of(CHANCE_SURGES + surges, others).inverseCumulativeProbability(u));

@@ -46,8 +46,9 @@ public final class AheadLearnedPage implements Page {
                 trades(lessons.trades()),
                 lessons.ignored().isEmpty()
                         ? ""
-                        : "Left out, as next to nothing is logged on " + (lessons.ignored().size() == 1 ? "it" : "them")
-                                + ": " + Formats.list(lessons.ignored()) + ".",
+                        : "Left out, as next to nothing is logged on "
+                                + (lessons.ignored().size() == 1 ? "it" : "them") + ": "
+                                + Formats.list(lessons.ignored()) + ".",
                 lessons.turnout().stream().map(AheadLearnedPage::turnout).toList(),
                 found(lessons),
                 lessons.failing().stream().map(AheadLearnedPage::fails).toList(),
@@ -81,7 +82,8 @@ public final class AheadLearnedPage implements Page {
             return "";
         }
         List<String> words = trades.stream()
-                .map(trade -> trade.trade() + " " + times(trade.times()) + " (" + Formats.count(trade.tasks(), "task") + ")")
+                .map(trade ->
+                        trade.trade() + " " + times(trade.times()) + " (" + Formats.count(trade.tasks(), "task") + ")")
                 .toList();
         return "By trade, the longest first: " + Formats.list(words) + ".";
     }
@@ -106,13 +108,15 @@ public final class AheadLearnedPage implements Page {
         if (!found.any()) {
             said.add("Nothing is drawn beside the listed tasks: the settings say so.");
         } else if (found.fixed() >= 0) {
-            said.add("Beside the listed hours of a stage, " + percent(found.fixed()) + " more are drawn: the settings say so.");
+            said.add("Beside the listed hours of a stage, " + percent(found.fixed())
+                    + " more are drawn: the settings say so.");
         } else {
             String from = found.shares().isEmpty()
                     ? "as is usual, for no finished stage says yet what was found in it"
                     : "from " + Formats.counted(found.shares().size(), "finished stage", "finished stages")
                             + " and what is usual";
-            said.add("Beside the listed hours of an open stage about " + percent(found.mean()) + " more turn up, " + from + ".");
+            said.add("Beside the listed hours of an open stage about " + percent(found.mean()) + " more turn up, "
+                    + from + ".");
         }
         Found.TurnedUp up = lessons.turnedUp();
         if (up.since() != Inputs.NONE) {

@@ -23,14 +23,20 @@ class AheadLearnedPageTest {
                             + " from 36 finished tasks.");
             assertThat(page.text())
                     .contains("Of Ilse’s 40 hours a week, 30 reach the build, from 47 weeks of log.")
-                    .contains("Beside the listed hours of an open stage about 11 in a hundred more turn up, from one finished stage"
-                            + " and what is usual. Found since May 2026: 21 hours in two jobs.")
-                    .contains("Forge and weld six hoops: one in ten that it fails, and then 60 in a hundred of it is done"
-                            + " again.")
+                    .contains(
+                            "Beside the listed hours of an open stage about 11 in a hundred more turn up, from one finished stage"
+                                    + " and what is usual. Found since May 2026: 21 hours in two jobs.")
+                    .contains(
+                            "Forge and weld six hoops: one in ten that it fails, and then 60 in a hundred of it is done"
+                                    + " again.")
                     .contains("One film in 43 brings a surge of supporters, about 2.6 months’ worth of usual joining,"
                             + " from one month that a film drove, of 45 films.");
             assertThat(page.page().select("tbody tr")).hasSize(36);
-            assertThat(server.as("ilse").get("/ahead").page().select("a[href=/ahead/learned]").text())
+            assertThat(server.as("ilse")
+                            .get("/ahead")
+                            .page()
+                            .select("a[href=/ahead/learned]")
+                            .text())
                     .isEqualTo("What was learned from your records");
         }
     }
@@ -43,18 +49,20 @@ class AheadLearnedPageTest {
                     .isEqualTo("No task with an estimate is finished yet. Until then work is taken to last 1.15 times"
                             + " its estimate, as it usually does, four chances in five between 0.81 and 1.64.");
             assertThat(page.text())
-                    .contains("Of Ilse’s 36 hours a week, 29 reach the build, four fifths, as fewer than eight weeks are"
-                            + " logged.")
-                    .contains("Beside the listed hours of an open stage about 15 in a hundred more turn up, as is usual,"
-                            + " for no finished stage says yet what was found in it.")
+                    .contains(
+                            "Of Ilse’s 36 hours a week, 29 reach the build, four fifths, as fewer than eight weeks are"
+                                    + " logged.")
+                    .contains(
+                            "Beside the listed hours of an open stage about 15 in a hundred more turn up, as is usual,"
+                                    + " for no finished stage says yet what was found in it.")
                     .contains("A finished task with an estimate and hours stands here");
         }
     }
 
     @Test
     void each_sentence_says_what_it_is_learned_from() {
-        assertThat(plain(AheadLearnedPage.trades(List.of(
-                        new Lessons.TradeRatio("smith", 1.32, 7), new Lessons.TradeRatio("joiner", 1.08, 20)))))
+        assertThat(plain(AheadLearnedPage.trades(
+                        List.of(new Lessons.TradeRatio("smith", 1.32, 7), new Lessons.TradeRatio("joiner", 1.08, 20)))))
                 .isEqualTo("By trade, the longest first: smith 1.32 (7 tasks) and joiner 1.08 (20 tasks).");
         assertThat(plain(AheadLearnedPage.turnout(new Lessons.Turnout("Ilse", 2400, 1, 0, true))))
                 .isEqualTo("All of Ilse’s 40 hours a week count: the settings say so.");
