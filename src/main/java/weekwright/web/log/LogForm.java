@@ -50,8 +50,12 @@ record LogForm(
     private static final List<String> STATES = List.of("", "goes", "nearly", "done");
     private static final List<String> AFTERS = List.of("", "again", "aside");
 
-    /** Reads every field; all faults at once. */
-    static LogForm read(Request request, FormReader form) throws Rejected {
+    /**
+     * Reads every field; all faults at once.
+     *
+     * @param receipt whether one came with the form or waits for it
+     */
+    static LogForm read(Request request, FormReader form, boolean receipt) throws Rejected {
         List<Id> crew = crew(request, form);
         HoursEntry.As as = form.read("as", HoursEntry.As.class).orElse(HoursEntry.As.HANDS);
         boolean onTask = as == HoursEntry.As.HANDS || as == HoursEntry.As.CAMERA;
@@ -74,6 +78,10 @@ record LogForm(
         String payee = form.text("payee", LedgerEntry.class, "payee");
         if (cost.map(money -> money.minor() <= 0).orElse(false)) {
             form.fault("cost", form.text("cost"), "is no cost", "write what was paid, more than nothing");
+        } else if (receipt && form.text("cost").isEmpty()) {
+            form.fault("cost", "", "is missing", "write what the receipt tells, or keep it under Receipts");
+        } else if (!payee.isEmpty() && form.text("cost").isEmpty()) {
+            form.fault("cost", "", "is missing", "write what was paid, or leave out to whom");
         }
         String found = form.text("found", Task.class, "title");
         Optional<Hours> foundHours = foundHours(form);

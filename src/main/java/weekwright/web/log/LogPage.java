@@ -134,17 +134,12 @@ public final class LogPage implements Page {
 
     private Answer log(Request request, FormReader form) throws Exception {
         ReceiptField receipt = ReceiptField.read(request, form);
-        if (receipt.given() && form.text("cost").isEmpty()) {
-            form.fault("cost", "", "is missing", "write what the receipt tells, or keep it under Receipts");
-        } else if (!form.text("payee").isEmpty() && form.text("cost").isEmpty()) {
-            form.fault("cost", "", "is missing", "write what was paid, or leave out to whom");
-        }
         return receipt.saving(() -> keep(request, form, receipt));
     }
 
     private Answer keep(Request request, FormReader form, ReceiptField receipt) throws Exception {
         String clock = form.text("clock");
-        LogForm typed = LogForm.read(request, form);
+        LogForm typed = LogForm.read(request, form, receipt.given());
         if (typed.cost().isPresent() || !typed.payee().isEmpty() || receipt.given()) {
             request.crewOnly("Costs are entered by the crew. Nothing was saved; take the cost out and send it again.");
         }
