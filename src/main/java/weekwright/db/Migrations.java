@@ -27,7 +27,8 @@ final class Migrations {
             "0007_note_drafts.sql",
             "0008_example_rows.sql",
             "0009_calendar_entry.sql",
-            "0010_bank_files.sql");
+            "0010_bank_files.sql",
+            "0011_week_links.sql");
 
     private Migrations() {}
 

@@ -35,6 +35,7 @@ import weekwright.web.build.BuildTaskRemovePage;
 import weekwright.web.build.BuildTaskSplitPage;
 import weekwright.web.build.BuildTasksNewPage;
 import weekwright.web.crew.CrewCalendarsPage;
+import weekwright.web.come.ComePage;
 import weekwright.web.crew.CrewCautionEditPage;
 import weekwright.web.crew.CrewCautionsNewPage;
 import weekwright.web.crew.CrewDaysPage;
@@ -165,6 +166,7 @@ public final class Routes {
                 sheet("/week/words", Access.CREW, new WeekWordsPage()),
                 form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
                 form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
+                form("/come/{code}", Access.PUBLIC, new ComePage()),
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/again", Access.HELPER, new LogAgainPage()),
                 sheet("/log/week", Access.HELPER, new LogWeekPage()),

@@ -27,6 +27,8 @@ class RoutesRulesTest {
             "GET /account/start",
             "POST /account/start",
             "GET /calendars/{secret}/{feed}",
+            "GET /come/{code}",
+            "POST /come/{code}",
             "GET /css/{name}",
             "GET /start",
             "POST /start",

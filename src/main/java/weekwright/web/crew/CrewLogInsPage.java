@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.account.Entrance;
 import weekwright.account.LogInStore;
+import weekwright.account.WeekLinkStore;
 import weekwright.base.Id;
 import weekwright.build.CrewMember;
 import weekwright.render.Form;
@@ -14,7 +15,7 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 
-/** Who of the crew has a log-in; makes start codes for others and takes log-ins away. */
+/** Who of the crew has a log-in; makes start codes for others and takes log-ins away; and the addresses of own days. */
 public final class CrewLogInsPage implements Page {
 
     /** @param locked whether anybody has a log-in */
@@ -25,6 +26,7 @@ public final class CrewLogInsPage implements Page {
      *
      * @param since the day the log-in was made
      * @param codeUntil the last day of a start code that was handed out
+     * @param weekSince the day on which the secret address of the person's own days was made
      */
     public record Line(
             String id,
@@ -32,6 +34,7 @@ public final class CrewLogInsPage implements Page {
             String access,
             Optional<LocalDate> since,
             Optional<LocalDate> codeUntil,
+            Optional<LocalDate> weekSince,
             boolean me) {}
 
     @Override
@@ -39,6 +42,7 @@ public final class CrewLogInsPage implements Page {
         var zone = request.settings().zone();
         List<Line> people = request.read(read -> {
             var since = LogInStore.since(read);
+            var weeks = WeekLinkStore.since(read);
             return request.crew().stream()
                     .map(member -> new Line(
                             member.id().value(),
@@ -49,10 +53,15 @@ public final class CrewLogInsPage implements Page {
                             LogInStore.code(read, member.id())
                                     .filter(code -> request.clock().instant().isBefore(code.until()))
                                     .map(code -> LocalDate.ofInstant(code.until(), zone)),
+                            Optional.ofNullable(weeks.get(member.id().folded()))
+                                    .map(at -> LocalDate.ofInstant(at, zone)),
                             isMe(request, member.id())))
                     .toList();
         });
-        String act = request.wasRefused("end") ? "end" : "code";
+        String act = List.of("end", "week", "end-week").stream()
+                .filter(request::wasRefused)
+                .findFirst()
+                .orElse("code");
         return new View(request.locked(), people, request.form(act));
     }
 
@@ -70,7 +79,10 @@ public final class CrewLogInsPage implements Page {
         if (chosen.isEmpty() && form.problems().isEmpty()) {
             form.fault("who", "", "is missing", "press the button beside a person");
         }
-        if (!request.locked()) {
+        boolean week = form.act().equals("week") || form.act().equals("end-week");
+        if (week) {
+            form.check();
+        } else if (!request.locked()) {
             form.fault("", "", "nobody has a log-in yet", "set the first passphrase before the others'");
         } else if (chosen.isPresent() && isMe(request, chosen.get())) {
             form.fault("", "", "this is your own log-in", "change your passphrase on your own page");
@@ -80,6 +92,9 @@ public final class CrewLogInsPage implements Page {
                 .filter(m -> m.id().folded().equals(chosen.orElseThrow().folded()))
                 .findFirst()
                 .orElseThrow();
+        if (week) {
+            return Answer.to(Saved.to("/crew/log-ins").saying(week(request, member, form.act())));
+        }
         if (form.act().equals("end")) {
             request.db().write(request.who(), write -> {
                 LogInStore.remove(write, member.id());
@@ -91,5 +106,19 @@ public final class CrewLogInsPage implements Page {
         return Answer.to(Saved.to("/crew/log-ins")
                 .saying("Start code of " + member.name() + ": " + code
                         + ". Good once, for seven days, at /account/start. Write it down: it is not shown again."));
+    }
+
+    /** Makes the secret address of a person's own days anew, or takes it away; what is said of it. */
+    private static String week(Request request, CrewMember member, String act) {
+        if (act.equals("end-week")) {
+            request.db().write(request.who(), write -> {
+                WeekLinkStore.end(write, member.id());
+                return null;
+            });
+            return "The address of " + member.name() + "'s own days leads nowhere any more.";
+        }
+        String token = request.db().write(request.who(), write -> WeekLinkStore.renew(write, member.id()));
+        return "The own days of " + member.name() + ": this server's address, then /come/" + token
+                + ". Send it to nobody else; it is not shown again, and one made earlier leads nowhere now.";
     }
 }

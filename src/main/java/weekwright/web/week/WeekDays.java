@@ -67,6 +67,7 @@ final class WeekDays {
                                 .toList(),
                 past ? List.of() : shots(day),
                 past ? List.of() : day.onceOnly().stream().map(facts::task).toList(),
+                past ? List.of() : facts.said(day.date()),
                 past ? List.of() : warnings.conflicts(day),
                 past ? List.of() : cautions(day, filmed || !day.shots().isEmpty()),
                 past

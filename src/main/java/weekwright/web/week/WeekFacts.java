@@ -1,6 +1,7 @@
 package weekwright.web.week;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,11 +13,14 @@ import weekwright.build.Caution;
 import weekwright.build.CautionStore;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.DaysOff;
+import weekwright.build.DaysOffStore;
 import weekwright.build.Equipment;
 import weekwright.build.EquipmentStore;
 import weekwright.build.HazardCodes;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
+import weekwright.build.SayComing;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.build.UsualCautions;
@@ -42,7 +46,8 @@ record WeekFacts(
         Map<Id, Equipment> equipment,
         Map<Long, WeekLine> own,
         List<Caution> cautions,
-        List<HoursEntry> hours) {
+        List<HoursEntry> hours,
+        List<DaysOff> daysOff) {
 
     static WeekFacts of(Read read, LocalDate monday) {
         Map<String, CrewMember> crew = new LinkedHashMap<>();
@@ -65,7 +70,7 @@ record WeekFacts(
                 .filter(entry -> !entry.date().isBefore(monday) && !entry.date().isAfter(monday.plusDays(6)))
                 .toList();
         return new WeekFacts(
-                crew, tasks, episodes, shots, materials, equipment, own, CautionStore.TABLE.values(read), hours);
+                crew, tasks, episodes, shots, materials, equipment, own, CautionStore.TABLE.values(read), hours, DaysOffStore.TABLE.values(read));
     }
 
     /** A work by what {@link WeekAgainst} calls it: {@code task mill.3}, {@code episode ep.4}, or nothing. */
@@ -73,6 +78,14 @@ record WeekFacts(
         return key.startsWith("task ")
                 ? task(key.substring(5))
                 : key.startsWith("episode ") ? "edit " + episode(key.substring(8)) : "shop and office";
+    }
+
+    /** "Noor comes." "Bram can't come." in the order of the crew list. */
+    List<String> said(LocalDate day) {
+        List<String> said = new ArrayList<>();
+        crew.values().forEach(one -> SayComing.said(daysOff, one.id(), day)
+                .ifPresent(comes -> said.add(one.name() + (comes ? " comes." : " can't come."))));
+        return said;
     }
 
     String person(String id) {

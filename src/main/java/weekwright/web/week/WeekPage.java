@@ -62,6 +62,7 @@ public final class WeekPage implements Page {
      * A day.
      *
      * @param kind past, today or empty
+     * @param said who said by their own address that they come or cannot
      * @param conflicts what does not go together on it
      */
     public record Day(
@@ -71,6 +72,7 @@ public final class WeekPage implements Page {
             List<String> rain,
             List<WantedShot> shots,
             List<String> onceOnly,
+            List<String> said,
             List<String> conflicts,
             List<Care> cautions,
             List<String> deliveries,

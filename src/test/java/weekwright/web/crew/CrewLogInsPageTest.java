@@ -71,4 +71,24 @@ class CrewLogInsPageTest {
                 .containsExactly("this is your own log-in; change your passphrase on your own page");
         assertThat(server.loggedIn("noor", NOORS).get("/crew/log-ins").status()).isEqualTo(403);
     }
+
+    @Test
+    void the_address_of_somebodys_own_days_is_made_renewed_and_ended() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply made = ilse.follow(ilse.form(ilse.get("/crew/log-ins"), "tr:contains(Noor) form.own-days")
+                    .press("week"));
+            String said = made.page().select(".flash p").text();
+            assertThat(said)
+                    .matches("The own days of Noor: this server's address, then /come/[A-Za-z0-9_-]{43}\\. Send it to nobody"
+                            + " else; it is not shown again, and one made earlier leads nowhere now\\.");
+            String address = said.replaceAll(".*(/come/[A-Za-z0-9_-]{43}).*", "$1");
+            assertThat(own.stranger().get(address).status()).isEqualTo(200);
+            Visitor.Reply ended = ilse.follow(
+                    ilse.form(made, "tr:contains(Noor) form.own-days").press("end-week"));
+            assertThat(ended.page().select(".flash p").text())
+                    .isEqualTo("The address of Noor's own days leads nowhere any more.");
+            assertThat(own.stranger().get(address).status()).isEqualTo(404);
+        }
+    }
 }
