@@ -28,6 +28,7 @@ import weekwright.web.build.BuildStagesNewPage;
 import weekwright.web.build.BuildStockEditPage;
 import weekwright.web.build.BuildStockNewPage;
 import weekwright.web.build.BuildStockPage;
+import weekwright.web.build.BuildTaskDaySheetPage;
 import weekwright.web.build.BuildTaskEditPage;
 import weekwright.web.build.BuildTaskMaterialsNewPage;
 import weekwright.web.build.BuildTaskPage;
@@ -182,6 +183,7 @@ public final class Routes {
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
                 form("/build/tasks/{id}", Access.HELPER, Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
+                sheet("/build/tasks/{id}/day-sheet", Access.CREW, new BuildTaskDaySheetPage()),
                 form("/build/tasks/{id}/split", Access.CREW, new BuildTaskSplitPage()),
                 form("/build/tasks/{id}/remove", Access.CREW, new BuildTaskRemovePage()),
                 form("/build/tasks/{id}/materials/new", Access.CREW, new BuildTaskMaterialsNewPage()),

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import weekwright.build.Emergency;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.forecast.Proposals;
@@ -15,6 +14,7 @@ import weekwright.web.kit.Access;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.parts.EmergencyCells;
 
 /**
  * The week's sheet: for each day who does what, which pictures are wanted, what is dangerous, what is delivered and what
@@ -114,7 +114,7 @@ public final class WeekPage implements Page {
                 Weeks.title(monday),
                 lead(days, formats, monday.compareTo(thisMonday)),
                 days,
-                emergency(request.settings().emergency()),
+                EmergencyCells.of(request.settings().emergency()),
                 fullness(days),
                 crew,
                 monday.isAfter(first(request))
@@ -179,23 +179,6 @@ public final class WeekPage implements Page {
                 .reduce((a, b) -> a + " " + b)
                 .orElse(toCome < 0 ? "No episode was due." : "No episode is due.");
         return Formats.sentence(due) + (toCome > 0 ? " Proposed as the order of work has it today." : "");
-    }
-
-    private static List<Frame.Cell> emergency(Emergency set) {
-        List<Frame.Cell> cells = new ArrayList<>();
-        add(cells, "Call", set.number());
-        add(cells, "We are at", set.address());
-        add(cells, "Way in", set.wayIn());
-        add(cells, "First aid", set.firstAider());
-        add(cells, "Kit", set.kit());
-        add(cells, "Shut-offs", set.shutOffs());
-        return cells;
-    }
-
-    private static void add(List<Frame.Cell> cells, String label, String text) {
-        if (!text.isEmpty()) {
-            cells.add(new Frame.Cell(label, text));
-        }
     }
 
     /** How many rows of text the sheet has, roughly, against what an A4 page takes. */
