@@ -46,7 +46,8 @@ class BuildTaskDaySheetPageTest {
         assertThat(page.page().select("section[aria-labelledby=order-head] tbody tr").eachText())
                 .startsWith(
                         "09:00 all Walk through it cold; agree the stop word; Hang the gate begins",
-                        "08:30 to 12:00 Bram film Hang the gate")
+                        "08:30 to 12:00 Bram film Hang the gate");
+        assertThat(page.page().select("section[aria-labelledby=order-head] tbody tr"))
                 .hasSize(6);
         assertThat(page.page().select(".once-shot").text())
                 .isEqualTo("Once only The gate drops home, wide; minded by Bram card empty battery focus locked second"
