@@ -25,6 +25,7 @@ public final class Proposals {
     private static final int RAIN_DAYS = 14;
 
     private final LocalDate asOf;
+    private final long version;
     private final Map<String, List<Doing>> dry = new HashMap<>();
     private final Map<String, List<String>> indoors = new HashMap<>();
 
@@ -36,13 +37,14 @@ public final class Proposals {
      */
     record Doing(String kind, Optional<String> task, Optional<String> episode, boolean fromBank, int minutes) {}
 
-    private Proposals(LocalDate asOf) {
+    private Proposals(LocalDate asOf, long version) {
         this.asOf = asOf;
+        this.version = version;
     }
 
     /** Runs the order of work twice, dry and wet. */
     public static Proposals of(Basis basis, Plan plan) {
-        return of(basis.inputs(), plan);
+        return of(basis.inputs(), plan, basis.version());
     }
 
     /**
@@ -57,16 +59,16 @@ public final class Proposals {
             return of(
                     inputs,
                     Planner.follow(
-                            new Setup(inputs), ForecastJson.kept(saved.get().ranks())));
+                            new Setup(inputs), ForecastJson.kept(saved.get().ranks())), saved.get().projectVersion());
         }
         Basis basis = db.read(read -> InputsBuilder.build(read, monday));
         return of(basis, new ForecastRun.Planned(basis, Forecasts.SEED).plan());
     }
 
-    static Proposals of(Inputs inputs, Plan plan) {
+    private static Proposals of(Inputs inputs, Plan plan, long version) {
         Doings dry = Doings.of(inputs, plan, DAYS, 0);
         Doings wet = Doings.of(inputs, plan, RAIN_DAYS, Doings.EVERY_DAY_LOST);
-        Proposals proposals = new Proposals(LocalDate.ofEpochDay(inputs.asOf()));
+        Proposals proposals = new Proposals(LocalDate.ofEpochDay(inputs.asOf()), version);
         for (int person = 0; person < inputs.crew().size(); person++) {
             for (int day = 0; day < DAYS; day++) {
                 String key = key(
@@ -100,6 +102,11 @@ public final class Proposals {
                         : Optional.of(inputs.episodes().get(doing.episode()).id()),
                 doing.episode() == -2,
                 minutes);
+    }
+
+    /** Whether they know the project as it stood at this version on this day. */
+    public boolean know(long project, LocalDate day) {
+        return version == project && asOf.equals(day);
     }
 
     /** The first day for which there are any. */

@@ -3,6 +3,7 @@ package weekwright.web.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import weekwright.build.SaveTasks;
 import weekwright.build.Stage;
 import weekwright.build.StageStore;
@@ -24,7 +25,13 @@ public final class BuildStageTasksEditPage implements Page {
     public record Row(int number, int place) {}
 
     public record View(
-            Form form, String id, String name, List<Row> rows, List<String> columns, Map<String, String> heads) {}
+            Form form,
+            String id,
+            String name,
+            List<Row> rows,
+            List<String> columns,
+            Map<String, String> heads,
+            List<RowHazards.Line> proposed) {}
 
     private static final Map<String, String> HEADS = Map.of(
             "title", "What is done",
@@ -57,7 +64,7 @@ public final class BuildStageTasksEditPage implements Page {
         while (form.values().containsKey("title." + rows.size())) {
             rows.add(new Row(rows.size(), rows.size() + 1));
         }
-        return new View(form, stage.id().value(), stage.name(), rows, TaskCells.COLUMNS, HEADS);
+        return new View(form, stage.id().value(), stage.name(), rows, TaskCells.COLUMNS, HEADS, RowHazards.shown(form));
     }
 
     private static Stage stage(Request request) {
@@ -77,8 +84,15 @@ public final class BuildStageTasksEditPage implements Page {
             return TaskCells.paste(form);
         }
         List<SaveTasks.Row> rows = request.read(read -> TaskCells.read(form, read, stage.id()));
+        Optional<Answer> proposal = form.problems().isEmpty()
+                ? request.read(read -> RowHazards.proposal(form, read, rows))
+                : Optional.empty();
+        if (proposal.isPresent()) {
+            return proposal.get();
+        }
+        List<SaveTasks.Row> withHazards = RowHazards.ticked(form, rows);
         return request.save(write -> {
-            SaveTasks.Saved saved = SaveTasks.save(write, rows, request.today());
+            SaveTasks.Saved saved = SaveTasks.save(write, withHazards, request.today());
             return Saved.to("/build/stages/" + stage.id())
                     .saying(said(saved)
                             + Remarks.said(

@@ -65,7 +65,7 @@ public record BankOutlook(String drawing, List<AheadPicture.Table> tables, Strin
     static String warning(Forecast forecast) {
         double empty = 1 - forecast.slots().noneEmpty12();
         return empty > ONE_IN_FIVE + 1e-9
-                ? "Among the next twelve slots one stays empty: " + Chances.words(empty) + ". In the mean "
+                ? "At least one of them stays empty: " + Chances.words(empty) + ". In the mean "
                         + Math.round(forecast.slots().expectedEmpty12() * 10) / 10.0
                         + " of the twelve do. Film ahead, or make a standby ready."
                 : "";

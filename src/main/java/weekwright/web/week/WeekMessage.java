@@ -77,6 +77,7 @@ final class WeekMessage {
                 List<String> lines = person.lines().stream()
                         .filter(line -> !line.kind().equals("rest"))
                         .map(this::line)
+                        .distinct()
                         .toList();
                 boolean theirs = who.isEmpty()
                         || who.get().equals(person.crew())

@@ -30,7 +30,7 @@ public final class WeekPage implements Page {
      * @param fullness empty, fuller, fullest, or fullest and packed: how much the printed sheet has to shrink
      * @param emergency empty where nothing is set
      * @param key names the forecast whose order of work is shown; the script asks whether there is another
-     * @param moving whether a newer one is being made
+     * @param moving whether newer proposals are being made
      * @param proposed whether any order of work is known yet
      * @param over whether the week lies before this one
      * @param overWeek the address of the week that is held against its plan: this one if it is over, else the last one
@@ -126,7 +126,11 @@ public final class WeekPage implements Page {
                 days.stream().allMatch(day -> day.lines().isEmpty()),
                 Weeks.address(monday, today),
                 look.key(),
-                look.state() == Forecasts.State.RUNNING && !monday.isBefore(thisMonday),
+                look.state() == Forecasts.State.RUNNING
+                        && !monday.isBefore(thisMonday)
+                        && proposals
+                                .filter(one -> one.know(request.version(), today))
+                                .isEmpty(),
                 proposals.isPresent(),
                 monday.isBefore(thisMonday),
                 Weeks.address(over, today),

@@ -36,6 +36,34 @@ class BuildStageTasksEditPageTest {
     }
 
     @Test
+    void rule_119_words_of_the_titles_propose_hazards_and_somebody_looks_once() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            Visitor.Reply again = ilse.form(ilse.get("/build/stages/gate/tasks/edit"))
+                    .with("title.3", "Pour the bearing")
+                    .with("title.4", "Lift the gate")
+                    .with("likely.4", "3")
+                    .send();
+            assertThat(again.status()).isEqualTo(200);
+            assertThat(again.page().select(".flash p").text())
+                    .isEqualTo("Not saved yet: the titles speak of 2 dangers, ticked above the table now. Take out what is"
+                            + " not so, then save.");
+            assertThat(again.page().select(".proposed label").eachText())
+                    .containsExactly(
+                            "Row 4, Pour the bearing: Molten metal", "Row 5, Lift the gate: Lifting and rigging");
+            Visitor.Reply saved = ilse.follow(
+                    ilse.form(again, ".cells-form").with("hazard", "3:melt").send());
+            assertThat(saved.page().select(".flash p").text()).startsWith("2 tasks added.");
+            assertThat(OakMill.task(server.db(), "gate.4").hazards().text()).isEqualTo("melt");
+            assertThat(OakMill.task(server.db(), "gate.5").hazards().text()).isEmpty();
+            Visitor.Reply later = ilse.form(ilse.get("/build/stages/gate/tasks/edit"), ".cells-form")
+                    .with("likely.4", "4")
+                    .send();
+            assertThat(later.status()).isEqualTo(303);
+        }
+    }
+
+    @Test
     void rows_are_added_and_changed_together_and_follow_each_other() {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor ilse = server.as("ilse");

@@ -42,7 +42,7 @@ class EpisodesPageTest {
         assertThat(page.page().select("figure.bank-drawing + details tbody tr")).hasSize(26);
         assertThat(page.page().select(".remark-box").text())
                 .matches(
-                        "The next twelve slots are not safe\\. Among the next twelve slots one stays empty: almost"
+                        "The next twelve slots are not safe\\. At least one of them stays empty: almost"
                                 + " certain\\. In the mean \\d+\\.\\d of the twelve do\\. Film ahead, or make a standby ready\\.");
     }
 
