@@ -20,8 +20,9 @@ public final class WeekLinkStore {
     public static String renew(Write write, Id crew) {
         String token = Codes.token();
         write.handle()
-                .createUpdate("INSERT INTO week_link (crew, token_sha256, since) VALUES (:crew, :token, :at)"
-                        + " ON CONFLICT (crew) DO UPDATE SET token_sha256 = excluded.token_sha256, since = excluded.since")
+                .createUpdate(
+                        "INSERT INTO week_link (crew, token_sha256, since) VALUES (:crew, :token, :at)"
+                                + " ON CONFLICT (crew) DO UPDATE SET token_sha256 = excluded.token_sha256, since = excluded.since")
                 .bind("crew", crew.value())
                 .bind("token", Codes.sha256(token))
                 .bind("at", write.at().toString())

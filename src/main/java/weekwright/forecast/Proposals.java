@@ -59,7 +59,8 @@ public final class Proposals {
             return of(
                     inputs,
                     Planner.follow(
-                            new Setup(inputs), ForecastJson.kept(saved.get().ranks())), saved.get().projectVersion());
+                            new Setup(inputs), ForecastJson.kept(saved.get().ranks())),
+                    saved.get().projectVersion());
         }
         Basis basis = db.read(read -> InputsBuilder.build(read, monday));
         return of(basis, new ForecastRun.Planned(basis, Forecasts.SEED).plan());

@@ -109,9 +109,7 @@ public final class BuildTaskDaySheetPage implements Page {
                 if (shot.captured().isEmpty() && !shot.calledOff()) {
                     (shot.once() ? once : shots)
                             .add(new Shot(
-                                    shot.what(),
-                                    shot.size().map(Codec::word).orElse(""),
-                                    minds));
+                                    shot.what(), shot.size().map(Codec::word).orElse(""), minds));
                 }
             }
             return new View(
@@ -144,8 +142,7 @@ public final class BuildTaskDaySheetPage implements Page {
         String asked = request.query("date");
         if (!asked.isEmpty()) {
             try {
-                return Codec.of(LocalDate.class)
-                        .parse(asked, request.settings().typed());
+                return Codec.of(LocalDate.class).parse(asked, request.settings().typed());
             } catch (Refused refused) {
                 throw new NotFound("\"" + asked + "\" " + refused.rule() + ".");
             }
@@ -153,7 +150,8 @@ public final class BuildTaskDaySheetPage implements Page {
         return task.booked()
                 .or(() -> request.read(read -> WeekLineStore.TABLE.values(read).stream()
                         .filter(line -> line.task()
-                                        .filter(id -> id.folded().equals(task.id().folded()))
+                                        .filter(id ->
+                                                id.folded().equals(task.id().folded()))
                                         .isPresent()
                                 && !line.date().isBefore(request.today()))
                         .map(WeekLine::date)
@@ -171,14 +169,15 @@ public final class BuildTaskDaySheetPage implements Page {
     private static List<Step> order(Read read, List<WeekLine> lines, String begins, Task task) {
         List<Step> steps = new ArrayList<>();
         if (!begins.isEmpty()) {
-            steps.add(new Step(begins, "all", "Walk through it cold; agree the stop word; " + task.title() + " begins"));
+            steps.add(
+                    new Step(begins, "all", "Walk through it cold; agree the stop word; " + task.title() + " begins"));
         }
         lines.stream()
-                .sorted(Comparator.comparing(
-                        (WeekLine line) -> line.from().orElse(LocalTime.MAX)))
+                .sorted(Comparator.comparing((WeekLine line) -> line.from().orElse(LocalTime.MAX)))
                 .forEach(line -> steps.add(new Step(
                         line.from()
-                                .map(from -> from + line.to().map(to -> " to " + to).orElse(""))
+                                .map(from ->
+                                        from + line.to().map(to -> " to " + to).orElse(""))
                                 .orElse(""),
                         line.crew()
                                 .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
@@ -249,8 +248,9 @@ public final class BuildTaskDaySheetPage implements Page {
     private static String gathering(Read read, LocalDate date) {
         return GatheringStore.TABLE.values(read).stream()
                 .filter(one -> one.date().equals(date))
-                .map(one -> Formats.count(one.hands(), "helper") + " asked in, " + Formats.hoursLong(one.hours().minutes())
-                        + " each" + (one.note().isBlank() ? "." : ": " + one.note().strip()))
+                .map(one -> Formats.count(one.hands(), "helper") + " asked in, "
+                        + Formats.hoursLong(one.hours().minutes()) + " each"
+                        + (one.note().isBlank() ? "." : ": " + one.note().strip()))
                 .findFirst()
                 .orElse("");
     }

@@ -67,8 +67,8 @@ final class DayChecks {
         equipment(checks);
         people(checks);
         weather(checks);
-        checks.add(new Check(
-                permits.isEmpty() ? "Permits and notices, and who gave them:" : "Permits: " + permits, ""));
+        checks.add(
+                new Check(permits.isEmpty() ? "Permits and notices, and who gave them:" : "Permits: " + permits, ""));
         if (!hazards.isEmpty()) {
             checks.add(new Check("Everybody has read the cautions below and knows the stop word", ""));
         }
@@ -76,33 +76,37 @@ final class DayChecks {
     }
 
     private void equipment(List<Check> checks) {
-        EquipmentNeeds.of(task).counts().forEach((id, count) -> EquipmentStore.TABLE
-                .find(read, id)
-                .map(one -> one.value())
-                .ifPresent(one -> {
-                    boolean late = one.inspectBy()
-                            .filter(day -> day.isBefore(date))
-                            .isPresent();
-                    boolean down = one.downFrom()
-                            .filter(day -> !day.isAfter(date))
-                            .isPresent();
-                    checks.add(new Check(
-                            one.name() + (count > 1 ? ", " + count : "")
-                                    + (down
-                                            ? ": broken"
-                                            : late
-                                                    ? ": inspection was due "
-                                                            + formats.dateShort(one.inspectBy().get())
-                                                    : ": guards on, tried"),
-                            down || late ? "not yet" : ""));
-                }));
+        EquipmentNeeds.of(task)
+                .counts()
+                .forEach((id, count) -> EquipmentStore.TABLE
+                        .find(read, id)
+                        .map(one -> one.value())
+                        .ifPresent(one -> {
+                            boolean late = one.inspectBy()
+                                    .filter(day -> day.isBefore(date))
+                                    .isPresent();
+                            boolean down = one.downFrom()
+                                    .filter(day -> !day.isAfter(date))
+                                    .isPresent();
+                            checks.add(new Check(
+                                    one.name()
+                                            + (count > 1 ? ", " + count : "")
+                                            + (down
+                                                    ? ": broken"
+                                                    : late
+                                                            ? ": inspection was due "
+                                                                    + formats.dateShort(one.inspectBy()
+                                                                            .get())
+                                                            : ": guards on, tried"),
+                                    down || late ? "not yet" : ""));
+                        }));
     }
 
     private void people(List<Check> checks) {
         int need = task.handsOrDefault();
         List<String> hands = there.stream()
-                .filter(one -> task.trades().isEmpty()
-                        || task.trades().list().stream().anyMatch(one.trades()::has))
+                .filter(one ->
+                        task.trades().isEmpty() || task.trades().list().stream().anyMatch(one.trades()::has))
                 .filter(one -> !HazardCodes.keptOff(one, hazards))
                 .map(CrewMember::name)
                 .toList();

@@ -71,11 +71,8 @@ public final class ComePage implements Page {
 
     private static List<Day> days(Request request, Read read, CrewMember member, LocalDate today) {
         List<Day> days = new ArrayList<>();
-        for (LocalDate from = today;
-                from.isBefore(today.plusDays(SayComing.DAYS + 6));
-                from = from.plusWeeks(1)) {
-            WeekPlan week =
-                    WeekPlan.of(read, from, today, request.forecasts().proposals(), Optional.empty());
+        for (LocalDate from = today; from.isBefore(today.plusDays(SayComing.DAYS + 6)); from = from.plusWeeks(1)) {
+            WeekPlan week = WeekPlan.of(read, from, today, request.forecasts().proposals(), Optional.empty());
             for (WeekPlan.Day day : week.days()) {
                 LocalDate date = day.date();
                 if (!date.isBefore(today) && date.isBefore(today.plusDays(SayComing.DAYS))) {
@@ -92,8 +89,8 @@ public final class ComePage implements Page {
                 .flatMap(person -> person.lines().stream())
                 .map(line -> line(read, line))
                 .toList();
-        Hours hours = StatedHours.on(
-                day.date(), member, CrewHoursStore.TABLE.values(read), DaysOffStore.TABLE.values(read));
+        Hours hours =
+                StatedHours.on(day.date(), member, CrewHoursStore.TABLE.values(read), DaysOffStore.TABLE.values(read));
         String said = SayComing.said(DaysOffStore.TABLE.values(read), member.id(), day.date())
                 .map(comes -> comes ? "come" : "cannot")
                 .orElse("");

@@ -70,7 +70,16 @@ record WeekFacts(
                 .filter(entry -> !entry.date().isBefore(monday) && !entry.date().isAfter(monday.plusDays(6)))
                 .toList();
         return new WeekFacts(
-                crew, tasks, episodes, shots, materials, equipment, own, CautionStore.TABLE.values(read), hours, DaysOffStore.TABLE.values(read));
+                crew,
+                tasks,
+                episodes,
+                shots,
+                materials,
+                equipment,
+                own,
+                CautionStore.TABLE.values(read),
+                hours,
+                DaysOffStore.TABLE.values(read));
     }
 
     /** A work by what {@link WeekAgainst} calls it: {@code task mill.3}, {@code episode ep.4}, or nothing. */
@@ -83,8 +92,9 @@ record WeekFacts(
     /** "Noor comes." "Bram can't come." in the order of the crew list. */
     List<String> said(LocalDate day) {
         List<String> said = new ArrayList<>();
-        crew.values().forEach(one -> SayComing.said(daysOff, one.id(), day)
-                .ifPresent(comes -> said.add(one.name() + (comes ? " comes." : " can't come."))));
+        crew.values()
+                .forEach(one -> SayComing.said(daysOff, one.id(), day)
+                        .ifPresent(comes -> said.add(one.name() + (comes ? " comes." : " can't come."))));
         return said;
     }
 

@@ -1,7 +1,6 @@
 package weekwright.web.week;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import weekwright.forecast.Forecast;

@@ -46,8 +46,9 @@ class BuildStageTasksEditPageTest {
                     .send();
             assertThat(again.status()).isEqualTo(200);
             assertThat(again.page().select(".flash p").text())
-                    .isEqualTo("Not saved yet: the titles speak of 2 dangers, ticked above the table now. Take out what is"
-                            + " not so, then save.");
+                    .isEqualTo(
+                            "Not saved yet: the titles speak of 2 dangers, ticked above the table now. Take out what is"
+                                    + " not so, then save.");
             assertThat(again.page().select(".proposed label").eachText())
                     .containsExactly(
                             "Row 4, Pour the bearing: Molten metal", "Row 5, Lift the gate: Lifting and rigging");

@@ -43,7 +43,9 @@ class BuildTaskDaySheetPageTest {
                         "One person for it: Ilse, Bram and Noor stands",
                         "Somebody for the camera: Bram",
                         "Permits and notices, and who gave them:");
-        assertThat(page.page().select("section[aria-labelledby=order-head] tbody tr").eachText())
+        assertThat(page.page()
+                        .select("section[aria-labelledby=order-head] tbody tr")
+                        .eachText())
                 .startsWith(
                         "09:00 all Walk through it cold; agree the stop word; Hang the gate begins",
                         "08:30 to 12:00 Bram film Hang the gate");

@@ -25,8 +25,8 @@ class ComePageTest {
             assertThat(page.page().select("h1").text()).isEqualTo("Noor, your days");
             assertThat(page.page().select(".come-day")).hasSize(14);
             assertThat(page.text()).doesNotContain("Bram").doesNotContain("€");
-            Visitor.Reply said = noor.follow(
-                    noor.form(page, ".come-day:nth-child(3) form").press("cannot"));
+            Visitor.Reply said =
+                    noor.follow(noor.form(page, ".come-day:nth-child(3) form").press("cannot"));
             assertThat(said.page().select(".flash p").text())
                     .isEqualTo("Friday 27 November: you can't come. The crew sees it on the week.");
             assertThat(said.page().select(".come-day").get(2).select(".said").text())
@@ -34,7 +34,8 @@ class ComePageTest {
             noor.form(said, ".come-day:nth-child(4) form").press("come");
             noor.form(said, ".come-day:nth-child(3) form").press("come");
             assertThat(server.db().read(DaysOffStore.TABLE::values))
-                    .extracting(row -> row.from() + " " + row.hours().orElseThrow().text() + " " + row.reason())
+                    .extracting(
+                            row -> row.from() + " " + row.hours().orElseThrow().text() + " " + row.reason())
                     .containsExactly("2026-11-28 6 Says: I come", "2026-11-27 4 Says: I come");
             Visitor ilse = server.loggedIn("ilse", "three wet felt hats");
             assertThat(ilse.get("/week").page().select(".said").eachText())
@@ -48,8 +49,8 @@ class ComePageTest {
             String old = address(server);
             Visitor noor = server.stranger();
             Visitor.Form form = noor.form(noor.get(old), ".come-day form");
-            Visitor.Reply far = form.with("date", LocalDate.of(2026, 12, 9).toString())
-                    .press("come");
+            Visitor.Reply far =
+                    form.with("date", LocalDate.of(2026, 12, 9).toString()).press("come");
             assertThat(far.status()).isEqualTo(422);
             assertThat(far.troubles())
                     .containsExactly("\"9 December 2026\" is no day to answer for; answer for one of the next 14 days");
