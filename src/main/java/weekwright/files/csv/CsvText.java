@@ -34,12 +34,15 @@ public record CsvText(Line header, List<Line> records) {
             problems.add(fault.get().at(file, 1));
             return Optional.empty();
         }
-        return parse(file, text, divider(text), problems);
+        return parse(file, text, new Quotes(text, divider(text), true), problems);
     }
 
-    /** As above, whatever the first line is; cells are parted by this sign. */
+    /** As above, whatever the first line is; cells are parted by this sign, and a quote inside a cell without quotes stays. */
     public static Optional<CsvText> parse(String file, String text, char divider, Problems problems) {
-        Quotes quotes = new Quotes(text, divider);
+        return parse(file, text, new Quotes(text, divider, false), problems);
+    }
+
+    private static Optional<CsvText> parse(String file, String text, Quotes quotes, Problems problems) {
         Optional<Problem> fault = quotes.walk();
         if (fault.isPresent()) {
             problems.add(fault.get().at(file, Math.max(fault.get().line(), 1)));
@@ -90,13 +93,15 @@ public record CsvText(Line header, List<Line> records) {
     private static final class Quotes {
         private final String text;
         private final char divider;
+        private final boolean strict;
         private final List<Integer> starts = new ArrayList<>();
         private int at;
         private int line = 1;
 
-        Quotes(String text, char divider) {
+        Quotes(String text, char divider, boolean strict) {
             this.text = text;
             this.divider = divider;
+            this.strict = strict;
         }
 
         Optional<Problem> walk() {
@@ -161,7 +166,7 @@ public record CsvText(Line header, List<Line> records) {
 
         private Optional<Problem> plain() {
             while (at < text.length() && !atEnd()) {
-                if (text.charAt(at) == '"') {
+                if (strict && text.charAt(at) == '"') {
                     return fault(
                             line,
                             "has a quote in a cell without quotes around it",

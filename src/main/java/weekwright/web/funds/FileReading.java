@@ -73,11 +73,7 @@ final class FileReading {
     /** The bookings as a source has them. */
     Optional<BankReading> bookings(BankSource source, Request request, Problems problems) {
         return table(Codec.word(source.encoding()), Codec.word(source.divider()), problems)
-                .map(table -> BankReading.of(
-                        table,
-                        source,
-                        request.settings().project().currency(),
-                        request.settings().moneyDigits()));
+                .map(table -> FundsFilePage.bookings(table, source, request));
     }
 
     static <E extends Enum<E>> Optional<E> word(Class<E> type, String text) {

@@ -11,6 +11,7 @@ import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.build.Ids;
 import weekwright.build.Said;
+import weekwright.build.Settings;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.files.bank.BankGuess;
@@ -76,12 +77,7 @@ public final class FundsFilePage implements Page {
         Form form = request.form("", first(request, read, reading));
         Problems problems = new Problems();
         Optional<BankTable> table = reading.table(form.value("encoding"), form.value("divider"), problems);
-        Optional<BankReading> bookings = table.flatMap(t -> source(form)
-                .map(source -> BankReading.of(
-                        t,
-                        source,
-                        request.settings().project().currency(),
-                        request.settings().moneyDigits())));
+        Optional<BankReading> bookings = table.flatMap(t -> source(form).map(source -> bookings(t, source, request)));
         List<String> remarks = new ArrayList<>();
         problems.list().forEach(problem -> remarks.add(Formats.sentence(problem.text()) + "."));
         if (form.value("date_order").isEmpty()) {
@@ -99,6 +95,11 @@ public final class FundsFilePage implements Page {
                 bookings.map(FundsFilePage::found).orElse(""),
                 bookings.map(b -> lines(b, formats)).orElse(List.of()),
                 bookings.map(FundsFilePage::faults).orElse(List.of()));
+    }
+
+    static BankReading bookings(BankTable table, BankSource source, Request request) {
+        Settings settings = request.settings();
+        return BankReading.of(table, source, settings.project().currency(), settings.moneyDigits());
     }
 
     /** What stands in the fields at first: as the source was read last, or as the file looks. */
@@ -250,13 +251,13 @@ public final class FundsFilePage implements Page {
         }
         askOrder(form, reading);
         BankSource draft = form.draft(STAND_IN, asked(form));
+        Problems cells = new Problems();
+        Optional<BankTable> table = reading.table(form.text("encoding"), form.text("divider"), cells);
+        cells.faults().forEach(form.problems()::add);
         Problems rules = request.read(read -> SaveBankSource.check(read, stored(read, reading), draft));
         form.besides(() -> rules);
         if (!form.problems().hasFaults() && !rules.hasFaults()) {
-            Problems found = new Problems();
-            Optional<BankReading> bookings = reading.bookings(draft, request, found);
-            found.faults().forEach(form.problems()::add);
-            if (bookings.isPresent() && bookings.get().rows().isEmpty()) {
+            if (bookings(table.orElseThrow(), draft, request).rows().isEmpty()) {
                 form.fault("date", "", "No row can be read like this", "look at the columns and the order of a date");
             }
         }

@@ -289,6 +289,13 @@ class BankFilesTest {
     }
 
     @Test
+    void a_quote_inside_a_cell_without_quotes_stays() {
+        assertThat(table("2026-11-03;=LINK(\"x\");5\n2026-11-04;6\" nails;7\n").rows().stream()
+                        .map(row -> row.cell(2)))
+                .containsExactly("=LINK(\"x\")", "6\" nails");
+    }
+
+    @Test
     void columns_are_found_by_their_headings_below_lines_that_are_no_table() {
         String text = "Account of the weir\n\nBuchungstag;Valuta;Empfänger;Verwendungszweck;Betrag;Saldo\n"
                 + "13.11.2026;13.11.2026;Sägewerk;Rechnung 7;-1.234,50;2.000,00\n"

@@ -144,6 +144,17 @@ class FundsFilePageTest {
     }
 
     @Test
+    void a_file_that_cannot_be_taken_apart_is_told_with_its_line() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply page = pasted(ilse, "2026-11-03,Nails,-5.00\n2026-11-04,\"Oak,-6.00\n");
+        assertThat(page.text()).contains("Pasted rows line 2: opens a quote that is never closed; close it.");
+        Visitor.Reply refused = ilse.form(page).send();
+        assertThat(refused.troubles())
+                .contains("pasted rows line 2: opens a quote that is never closed; close it")
+                .contains("is missing; write whose files they are, such as The bank");
+    }
+
+    @Test
     void a_file_that_is_gone_is_told() {
         Visitor.Reply gone = SERVER.as("ilse").get("/funds/files/nothing");
         assertThat(gone.status()).isEqualTo(404);
