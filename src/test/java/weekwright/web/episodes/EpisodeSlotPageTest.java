@@ -35,7 +35,7 @@ class EpisodeSlotPageTest {
                     .containsExactly("for 4 December: almost no chance", "for 5 February 2027: almost certain");
             assertThat(look.page().select(".futures").text())
                     .isEqualTo(
-                            "From 400 futures, each drawn twice with the same luck: once as planned, once as changed. Few,"
+                            "From 200 futures, each drawn twice with the same luck: once as planned, once as changed. Few,"
                                     + " so that you need not wait; the whole forecast is drawn once it is accepted.");
             assertThat(slot(server, "ep.12")).contains(LocalDate.of(2026, 12, 4));
             Visitor.Reply done = bram.follow(bram.form(look).press("move"));

@@ -154,7 +154,7 @@ class EpisodesSlotPageTest {
                             + " 11 December. Thank you for staying with us.");
             assertThat(look.page().select(".remedies + .futures").text())
                     .isEqualTo(
-                            "From 400 futures, each drawn once as planned and once for each remedy, with the same luck. No"
+                            "From 200 futures, each drawn once as planned and once for each remedy, with the same luck. No"
                                     + " pledge is charged by the episode. An empty slot is taken to make nobody leave; that is a"
                                     + " setting, for nobody has figures for you.");
             Visitor.Reply done = bram.follow(
