@@ -28,7 +28,7 @@ import weekwright.build.WeekLine;
 import weekwright.build.WeekLineStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
-import weekwright.episodes.Shot;
+import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.ShotStore;
 import weekwright.forecast.Forecast;
 import weekwright.render.Formats;
@@ -198,6 +198,9 @@ public final class BuildTaskDaySheetPage implements Page {
         String title = line.task()
                 .flatMap(id -> TaskStore.TABLE.find(read, id))
                 .map(one -> one.value().title())
+                .or(() -> line.episode()
+                        .flatMap(id -> EpisodeStore.TABLE.find(read, id))
+                        .map(one -> one.value().title()))
                 .orElse("");
         String said = (kind + " " + title).strip();
         return line.text().isEmpty() ? said : said.isEmpty() ? line.text() : said + ": " + line.text();

@@ -111,7 +111,7 @@ final class DayChecks {
                 .map(CrewMember::name)
                 .toList();
         checks.add(new Check(
-                (need == 1 ? "One person" : Formats.number(need) + " people") + " for it"
+                (need == 1 ? "One person" : Formats.sentence(Formats.number(need)) + " people") + " for it"
                         + (hands.isEmpty() ? ": nobody has hours that day" : ": " + Formats.list(hands)),
                 hands.size() >= task.leastHandsOrDefault() ? "yes" : "not yet"));
         Task.Company company = TaskHazards.company(read, task);

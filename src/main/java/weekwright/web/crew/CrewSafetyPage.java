@@ -3,18 +3,43 @@ package weekwright.web.crew;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import weekwright.base.Codec;
+import weekwright.base.Refused;
 import weekwright.build.Caution;
 import weekwright.build.CautionStore;
 import weekwright.build.HazardCodes;
 import weekwright.build.Incident;
 import weekwright.build.IncidentStore;
 import weekwright.db.Stored;
+import weekwright.render.Formats;
+import weekwright.render.Frame;
+import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.parts.EmergencyCells;
 
-/** The crew's own cautions, and what went wrong or nearly did. For the crew alone. */
+/**
+ * The safety folder, to print: dangers of the open work with who has read of them, machines and who may use them,
+ * inspections, who was on site, the crew's own cautions, and what went wrong or nearly did. For the crew alone.
+ */
 public final class CrewSafetyPage implements Page {
-    public record View(List<OwnCaution> cautions, List<Event> incidents) {}
+    private static final int DAYS_BACK = 28;
+
+    /**
+     * @param names of the crew, a column each to sign that they have read of a danger
+     * @param from first day of the list of who was on site
+     * @param to its last day
+     */
+    public record View(
+            List<OwnCaution> cautions,
+            List<Event> incidents,
+            List<SafetyFolder.Danger> dangers,
+            List<String> names,
+            List<SafetyFolder.Machine> machines,
+            List<SafetyFolder.OnSite> onSite,
+            LocalDate from,
+            LocalDate to,
+            List<Frame.Cell> emergency) {}
 
     /** A caution of the crew's own. */
     public record OwnCaution(long row, String hazard, boolean camera, String text) {}
@@ -24,14 +49,40 @@ public final class CrewSafetyPage implements Page {
 
     @Override
     public View show(Request request) {
-        return request.read(read -> new View(
-                CautionStore.TABLE.list(read).stream()
-                        .map(CrewSafetyPage::caution)
-                        .toList(),
-                IncidentStore.TABLE.list(read).stream()
-                        .map(CrewSafetyPage::event)
-                        .sorted(Comparator.comparing(Event::date).reversed())
-                        .toList()));
+        LocalDate today = request.today();
+        LocalDate to = day(request, "to", today);
+        LocalDate from = day(request, "from", to.minusDays(DAYS_BACK - 1L));
+        Formats formats = new Formats(request.settings().project().currency(), today);
+        return request.read(read -> {
+            SafetyFolder folder = new SafetyFolder(read, today);
+            return new View(
+                    CautionStore.TABLE.list(read).stream()
+                            .map(CrewSafetyPage::caution)
+                            .toList(),
+                    IncidentStore.TABLE.list(read).stream()
+                            .map(CrewSafetyPage::event)
+                            .sorted(Comparator.comparing(Event::date).reversed())
+                            .toList(),
+                    folder.dangers(),
+                    folder.names(),
+                    folder.machines(today, formats::dateShort),
+                    folder.onSite(from, to),
+                    from,
+                    to,
+                    EmergencyCells.of(request.settings().emergency()));
+        });
+    }
+
+    private static LocalDate day(Request request, String name, LocalDate otherwise) {
+        String text = request.query(name);
+        if (text.isEmpty()) {
+            return otherwise;
+        }
+        try {
+            return Codec.of(LocalDate.class).parse(text, request.settings().typed());
+        } catch (Refused refused) {
+            throw new NotFound("\"" + text + "\" " + refused.rule() + ".");
+        }
     }
 
     private static OwnCaution caution(Stored<Caution> row) {

@@ -24,4 +24,27 @@ class CrewSafetyPageTest {
                                 + " sheet of each day with that hazard.");
         assertThat(page.text()).contains("Local codes and licensed or qualified people come first");
     }
+
+    @Test
+    void the_folder_lists_dangers_with_room_to_sign_and_who_was_on_site() {
+        Visitor.Reply page = SERVER.as("ilse").get("/crew/safety?from=2026-11-01&to=2026-11-30");
+        assertThat(page.page().select(".dangers thead th").eachText())
+                .containsExactly("Danger", "Cautions", "Where it is written", "Ilse", "Bram", "Noor");
+        assertThat(page.page().select(".dangers tbody th").eachText())
+                .containsExactly(
+                        "Hardwood dust Plane the gate boards",
+                        "Lifting and rigging Set the sill stones",
+                        "Hot work Forge the straps");
+        assertThat(page.page().select(".dangers tbody tr").get(1).select("td").get(1).text())
+                .isEqualTo("29 CFR 1910.184, 1926.1400. From memory, look it up: 29 CFR 1926.251; UK LOLER 1998 (L113);"
+                        + " ASME B30.9.");
+        assertThat(page.page()
+                        .select("section[aria-labelledby=site-head] tbody tr")
+                        .eachText())
+                .containsExactly("10 Nov Ilse", "9 Nov Ilse");
+        assertThat(page.page().select(".emergency").text()).startsWith("If something happens Call 112");
+        assertThat(SERVER.as("ilse").get("/crew/safety?from=2026-02-30").text())
+                .isEqualTo("Nothing stands here \"2026-02-30\" is not a day of the calendar.");
+        assertThat(SERVER.as("noor").get("/crew/safety").status()).isEqualTo(403);
+    }
 }
