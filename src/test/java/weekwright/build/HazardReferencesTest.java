@@ -23,8 +23,7 @@ class HazardReferencesTest {
     void what_was_looked_at_and_what_is_told_from_memory_stand_apart() {
         // 29 CFR 1910.266 (logging operations) was looked at, the ILO code of 1998 was not
         assertThat(HazardReferences.seen("fell")).containsExactly("29 CFR 1910.266; HSE INDG317 (rev 2, 2013)");
-        assertThat(HazardReferences.fromMemory("fell"))
-                .containsExactly("ILO code of practice, forestry work, 1998");
+        assertThat(HazardReferences.fromMemory("fell")).containsExactly("ILO code of practice, forestry work, 1998");
         assertThat(HazardReferences.seen("no-such")).isEmpty();
     }
 }

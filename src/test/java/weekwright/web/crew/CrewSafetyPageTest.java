@@ -35,7 +35,12 @@ class CrewSafetyPageTest {
                         "Hardwood dust Plane the gate boards",
                         "Lifting and rigging Set the sill stones",
                         "Hot work Forge the straps");
-        assertThat(page.page().select(".dangers tbody tr").get(1).select("td").get(1).text())
+        assertThat(page.page()
+                        .select(".dangers tbody tr")
+                        .get(1)
+                        .select("td")
+                        .get(1)
+                        .text())
                 .isEqualTo("29 CFR 1910.184, 1926.1400. From memory, look it up: 29 CFR 1926.251; UK LOLER 1998 (L113);"
                         + " ASME B30.9.");
         assertThat(page.page()
