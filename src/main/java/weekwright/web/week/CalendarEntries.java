@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Id;
+import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.build.WeekLine;
@@ -63,25 +64,34 @@ final class CalendarEntries {
         return CalendarEntry.at(uid, day, settings.publishingTime(), Optional.empty(), settings.zone(), summary, more);
     }
 
-    /** Deliveries promised and the days by which orders should go out. */
-    static List<CalendarEntry> deliveries(Read read, Optional<Forecast> forecast) {
+    /** Deliveries promised and the days by which orders should go out; what is overdue stands today, as on the week's sheet. */
+    static List<CalendarEntry> deliveries(Read read, Optional<Forecast> forecast, LocalDate today) {
         List<CalendarEntry> entries = new ArrayList<>();
         for (Material line : MaterialStore.TABLE.values(read)) {
             String id = line.id().folded();
             if (line.ordered().isPresent()
                     && line.received().isEmpty()
                     && line.promised().isPresent()) {
-                entries.add(CalendarEntry.day(
-                        "delivery-" + id, line.promised().get(), "Delivery: " + what(line), from(line)));
+                LocalDate day = line.promised().get();
+                String words = day.isBefore(today) ? "Delivery, promised for " + Said.day(day) : "Delivery";
+                entries.add(due("delivery-" + id, day, words, line, today));
             }
             if (line.ordered().isEmpty()) {
                 forecast.flatMap(f -> f.order(line.id().value()))
                         .flatMap(Forecast.Order::orderBy)
-                        .ifPresent(day -> entries.add(
-                                CalendarEntry.day("order-" + id, day, "Order by today: " + what(line), from(line))));
+                        .ifPresent(day -> {
+                            String words =
+                                    day.isBefore(today) ? "Order, overdue since " + Said.day(day) : "Order by today";
+                            entries.add(due("order-" + id, day, words, line, today));
+                        });
             }
         }
         return entries;
+    }
+
+    private static CalendarEntry due(String uid, LocalDate day, String words, Material line, LocalDate today) {
+        String from = line.supplier().isEmpty() ? "" : "From " + line.supplier() + ".";
+        return CalendarEntry.day(uid, day.isBefore(today) ? today : day, words + ": " + what(line), from);
     }
 
     private static String what(Material line) {
@@ -89,10 +99,6 @@ final class CalendarEntries {
                 + line.quantity()
                         .map(q -> ", " + q.text() + (line.unit().isEmpty() ? "" : " " + line.unit()))
                         .orElse(""));
-    }
-
-    private static String from(Material line) {
-        return line.supplier().isEmpty() ? "" : "From " + line.supplier() + ".";
     }
 
     /** A person's lines of a week: those with a time of the clock at that time, the others for the whole day. */

@@ -116,7 +116,7 @@ public final class CalendarFeed implements Fragment {
             return told(
                     request,
                     project + ", deliveries and orders",
-                    request.read(read -> CalendarEntries.deliveries(read, forecast)));
+                    request.read(read -> CalendarEntries.deliveries(read, forecast, today)));
         }
         CrewMember member = request.crew().stream()
                 .filter(one -> link.crew()
