@@ -135,8 +135,14 @@ class CalendarFeedTest {
             assertThat(delivery.getDateStart().getValue().hasTime()).isFalse();
             assertThat(delivery.getDateStart().getValue().getRawComponents().getDate())
                     .isEqualTo(1);
-            assertThat(events.get("order-mat.1").getSummary().getValue()).isEqualTo("Order, overdue since 7 October 2026: Oak boards, 14 m");
-            assertThat(events.get("order-mat.1").getDateStart().getValue().getRawComponents().getDate()).isEqualTo(25);
+            assertThat(events.get("order-mat.1").getSummary().getValue())
+                    .isEqualTo("Order, overdue since 7 October 2026: Oak boards, 14 m");
+            assertThat(events.get("order-mat.1")
+                            .getDateStart()
+                            .getValue()
+                            .getRawComponents()
+                            .getDate())
+                    .isEqualTo(25);
             assertThat(reply.body()).doesNotContain("21.5", "301", "\u20ac", "EUR");
         }
     }
