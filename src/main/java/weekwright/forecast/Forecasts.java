@@ -1,5 +1,8 @@
 package weekwright.forecast;
 
+import weekwright.engine.Inputs;
+import weekwright.engine.explain.WhatMoved;
+import java.util.List;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Instant;
@@ -98,6 +101,10 @@ public final class Forecasts implements AutoCloseable {
             return which + (state == State.FAILED ? "-failed" : "");
         }
     }
+
+    private static final int MIXTURE_TRIALS = 1000;
+
+    private Optional<Moved> moved = Optional.empty();
 
     /** A forecast that was saved on an earlier day. */
     public record Earlier(LocalDate day, Forecast forecast) {}
@@ -292,6 +299,45 @@ public final class Forecasts implements AutoCloseable {
         save(whole);
         show(whole, false);
         lookBack(key);
+        explain(key, whole);
+    }
+
+    /** Why the dates differ from those of a week before; in the background, given up for anything newer. */
+    private void explain(Key key, ForecastRun.Made whole) {
+        Optional<SavedForecast> saved =
+                db.read(read -> SavedForecastStore.nearest(read, key.day.minusDays(WEEK), key.day));
+        if (saved.isEmpty() || !saved.get().engine().equals(Simulation.VERSION)) {
+            return;
+        }
+        Inputs then = saved.get().unpackedInputs();
+        Basis basis = whole.basis();
+        List<WhatMoved.Stage> stages = WhatMoved.between(
+                then,
+                basis.inputs(),
+                whole.plan().keep(),
+                Math.min(trials, MIXTURE_TRIALS),
+                SEED,
+                threads,
+                mixture -> told(key, trials, trials));
+        Moved made = new Moved(
+                saved.get().day(),
+                key.day,
+                key.version,
+                Math.min(trials, MIXTURE_TRIALS),
+                stages,
+                then,
+                basis.inputs(),
+                basis.names());
+        synchronized (this) {
+            moved = Optional.of(made);
+        }
+    }
+
+    /** Why the newest forecast differs from {@link #earlier}; empty until that is known for this state of the project. */
+    public synchronized Optional<Moved> moved() {
+        return moved.filter(one -> last.isPresent()
+                && one.version() == last.get().version()
+                && one.day().equals(last.get().forecast().asOf()));
     }
 
     private void propose(Basis basis, ForecastRun.Planned planned) {

@@ -27,7 +27,6 @@ class RuleListTest {
     /** Rules that no test names, and why. */
     private static final Map<Integer, String> REASONS = Map.of(
             2, "replay from the change history comes with the track record",
-            96, "mixtures of two forecasts come with the page that says what moved",
             97, "the rivals of replay come with the track record",
             104, "publishing a film made from the story bank comes with the work on episodes",
             108, "how a forecast is named and kept is a convention, seen in the tests of kept forecasts",

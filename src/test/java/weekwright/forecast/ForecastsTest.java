@@ -6,12 +6,15 @@ import static weekwright.forecast.SmallProject.TODAY;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.build.TaskStore;
+import weekwright.engine.explain.Cause;
+import weekwright.engine.explain.WhatMoved;
 
 @Timeout(120)
 class ForecastsTest {
@@ -96,6 +99,21 @@ class ForecastsTest {
         assertThat(forecasts.earlier().orElseThrow().day()).isEqualTo(TODAY.minusDays(9));
         waited(TODAY);
         assertThat(forecasts.earlier().orElseThrow().day()).isEqualTo(TODAY.minusDays(6));
+    }
+
+    @Test
+    void why_the_dates_moved_since_then_is_known_once_the_forecast_stands() throws Exception {
+        waited(TODAY.minusDays(7));
+        assertThat(forecasts.moved()).isEmpty();
+        project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Wall", "kind=work", "likely=40");
+        waited(TODAY);
+        Moved moved = forecasts.moved().orElseThrow();
+        assertThat(moved.since()).isEqualTo(TODAY.minusDays(7));
+        WhatMoved.Stage pit = moved.stage("pit").orElseThrow();
+        assertThat(pit.of(Cause.PLAN)).isGreaterThan(3);
+        assertThat(pit.of(Cause.WORK)).isGreaterThan(3);
+        assertThat(pit.of(Cause.ESTIMATES)).isZero();
+        assertThat(Arrays.stream(Moved.wholeDays(pit)).sum()).isEqualTo(pit.now() - pit.then());
     }
 
     @Test

@@ -54,10 +54,14 @@ public final class AheadPage implements Page {
             String offSheet,
             List<AheadPicture.Table> tables,
             String since,
-            List<Moved> moved) {}
+            List<Moved> moved,
+            List<Facts> facts) {}
 
     /** A stage's landing as it was said before and as it is now. */
-    public record Moved(String stage, String then, String now, String days) {}
+    public record Moved(String stage, String then, String now, String days, String because) {}
+
+    /** What has changed since, under the cause it belongs to. */
+    public record Facts(String cause, List<String> facts) {}
 
     @Override
     public View show(Request request) {
@@ -123,6 +127,7 @@ public final class AheadPage implements Page {
     private static Sight sight(Request request, Forecasts.Shown shown, AheadFacts facts) {
         Formats formats = new Formats(facts.settings().project().currency(), request.today());
         Optional<Forecasts.Earlier> earlier = request.forecasts().earlier();
+        Optional<weekwright.forecast.Moved> why = request.forecasts().moved();
         AheadSentences sentences = new AheadSentences(shown, facts, formats, earlier);
         AheadPicture picture =
                 new AheadPicture(new AheadModel(shown.forecast(), shown.names(), facts, sentences).model(), formats);
@@ -133,11 +138,13 @@ public final class AheadPage implements Page {
                 picture.offSheet(),
                 picture.tables(shown.forecast().horizon()),
                 earlier.map(then -> formats.dateLong(then.day())).orElse(""),
-                earlier.map(then -> moved(then.forecast(), shown.forecast(), formats))
-                        .orElse(List.of()));
+                earlier.map(then -> moved(then.forecast(), shown.forecast(), formats, why))
+                        .orElse(List.of()),
+                why.map(one -> MovedWords.facts(one, formats)).orElse(List.of()));
     }
 
-    private static List<Moved> moved(Forecast then, Forecast now, Formats formats) {
+    private static List<Moved> moved(
+            Forecast then, Forecast now, Formats formats, Optional<weekwright.forecast.Moved> why) {
         List<Moved> moved = new ArrayList<>();
         for (Forecast.Stage stage : now.stages()) {
             Optional<java.time.LocalDate> old =
@@ -150,7 +157,10 @@ public final class AheadPage implements Page {
                         stage.name(),
                         formats.dateShort(old.get()),
                         formats.dateShort(today.get()),
-                        Formats.daysMoved(ChronoUnit.DAYS.between(old.get(), today.get()))));
+                        Formats.daysMoved(ChronoUnit.DAYS.between(old.get(), today.get())),
+                        why.flatMap(one -> one.stage(stage.id()))
+                                .map(MovedWords::because)
+                                .orElse("")));
             }
         }
         return moved;
