@@ -1,14 +1,12 @@
 package weekwright.forecast;
 
-import weekwright.engine.Inputs;
-import weekwright.engine.explain.WhatMoved;
-import java.util.List;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
@@ -16,6 +14,8 @@ import org.slf4j.LoggerFactory;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Read;
+import weekwright.engine.Inputs;
+import weekwright.engine.explain.WhatMoved;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.simulate.Simulation;
 import weekwright.engine.simulate.Stopped;

@@ -86,8 +86,7 @@ public final class WhatMoved {
             value[causes] = Math.min(day, horizon);
         }
         int last = middles.length - 1;
-        return Optional.of(
-                new Stage(then.stages().get(a).id(), middles[0][a], middles[last][b], Shapley.parts(value)));
+        return Optional.of(new Stage(then.stages().get(a).id(), middles[0][a], middles[last][b], Shapley.parts(value)));
     }
 
     /** The middle landing of each stage: the smallest day by which half of the trials have landed (rule 7). */

@@ -62,7 +62,11 @@ final class MovedFacts {
 
     /** Names of those in both lists for which something holds. */
     private static <T> List<String> both(
-            List<T> then, List<T> now, Function<T, String> id, Function<String, String> name, BiPredicate<T, T> changed) {
+            List<T> then,
+            List<T> now,
+            Function<T, String> id,
+            Function<String, String> name,
+            BiPredicate<T, T> changed) {
         Map<String, T> old = byId(then, id);
         return now.stream()
                 .filter(one -> old.containsKey(id.apply(one)) && changed.test(old.get(id.apply(one)), one))
@@ -99,34 +103,56 @@ final class MovedFacts {
         }
         say(
                 Cause.WORK,
-                both(then.tasks(), now.tasks(), Inputs.Task::id, names::task, (a, b) ->
-                        a.done() == Inputs.NONE && b.done() != Inputs.NONE),
+                both(
+                        then.tasks(),
+                        now.tasks(),
+                        Inputs.Task::id,
+                        names::task,
+                        (a, b) -> a.done() == Inputs.NONE && b.done() != Inputs.NONE),
                 "done");
         say(
                 Cause.WORK,
-                both(then.tasks(), now.tasks(), Inputs.Task::id, names::task, (a, b) ->
-                        b.done() == Inputs.NONE && b.leftMinutes() >= 0 && a.leftMinutes() != b.leftMinutes()),
+                both(
+                        then.tasks(),
+                        now.tasks(),
+                        Inputs.Task::id,
+                        names::task,
+                        (a, b) ->
+                                b.done() == Inputs.NONE && b.leftMinutes() >= 0 && a.leftMinutes() != b.leftMinutes()),
                 "hours left said");
         say(
                 Cause.WORK,
-                both(then.episodes(), now.episodes(), Inputs.Episode::id, names::episode, (a, b) ->
-                        a.published() == Inputs.NONE && b.published() != Inputs.NONE),
+                both(
+                        then.episodes(),
+                        now.episodes(),
+                        Inputs.Episode::id,
+                        names::episode,
+                        (a, b) -> a.published() == Inputs.NONE && b.published() != Inputs.NONE),
                 "published");
     }
 
     private void estimates() {
         say(
                 Cause.ESTIMATES,
-                both(then.tasks(), now.tasks(), Inputs.Task::id, names::task, (a, b) -> !a.estimate().equals(b.estimate())
-                        || a.pieces() != b.pieces()
-                        || a.learningPercent() != b.learningPercent()
-                        || a.failPercent() != b.failPercent()
-                        || a.redoPercent() != b.redoPercent()),
+                both(
+                        then.tasks(),
+                        now.tasks(),
+                        Inputs.Task::id,
+                        names::task,
+                        (a, b) -> !a.estimate().equals(b.estimate())
+                                || a.pieces() != b.pieces()
+                                || a.learningPercent() != b.learningPercent()
+                                || a.failPercent() != b.failPercent()
+                                || a.redoPercent() != b.redoPercent()),
                 "estimated otherwise");
         say(
                 Cause.ESTIMATES,
-                both(then.stages(), now.stages(), Inputs.Stage::id, names::stage, (a, b) ->
-                        !a.roughMinutes().equals(b.roughMinutes())),
+                both(
+                        then.stages(),
+                        now.stages(),
+                        Inputs.Stage::id,
+                        names::stage,
+                        (a, b) -> !a.roughMinutes().equals(b.roughMinutes())),
                 "rough hours otherwise");
     }
 
@@ -135,13 +161,23 @@ final class MovedFacts {
         say(Cause.PLAN, only(then.tasks(), now.tasks(), Inputs.Task::id, names::task), "removed tasks");
         say(
                 Cause.PLAN,
-                both(then.tasks(), now.tasks(), Inputs.Task::id, names::task, (a, b) ->
-                        a.dropped() == Inputs.NONE && b.dropped() != Inputs.NONE),
+                both(
+                        then.tasks(),
+                        now.tasks(),
+                        Inputs.Task::id,
+                        names::task,
+                        (a, b) -> a.dropped() == Inputs.NONE && b.dropped() != Inputs.NONE),
                 "dropped");
         say(
                 Cause.PLAN,
-                both(then.tasks(), now.tasks(), Inputs.Task::id, names::task, (a, b) ->
-                        a.notBefore() != b.notBefore() || a.booked() != b.booked() || a.asideUntil() != b.asideUntil()),
+                both(
+                        then.tasks(),
+                        now.tasks(),
+                        Inputs.Task::id,
+                        names::task,
+                        (a, b) -> a.notBefore() != b.notBefore()
+                                || a.booked() != b.booked()
+                                || a.asideUntil() != b.asideUntil()),
                 "days set otherwise");
         if (!then.links().equals(now.links())) {
             say(Cause.PLAN, "links changed");
@@ -165,19 +201,32 @@ final class MovedFacts {
         List<Inputs.Material> b = now.materials();
         say(
                 Cause.MATERIALS,
-                both(a, b, Inputs.Material::id, names::material, (x, y) ->
-                        x.ordered() == Inputs.NONE && y.ordered() != Inputs.NONE),
+                both(
+                        a,
+                        b,
+                        Inputs.Material::id,
+                        names::material,
+                        (x, y) -> x.ordered() == Inputs.NONE && y.ordered() != Inputs.NONE),
                 "ordered");
         say(
                 Cause.MATERIALS,
-                both(a, b, Inputs.Material::id, names::material, (x, y) ->
-                        x.received() == Inputs.NONE && y.received() != Inputs.NONE),
+                both(
+                        a,
+                        b,
+                        Inputs.Material::id,
+                        names::material,
+                        (x, y) -> x.received() == Inputs.NONE && y.received() != Inputs.NONE),
                 "come");
         say(
                 Cause.MATERIALS,
-                both(a, b, Inputs.Material::id, names::material, (x, y) -> !x.priceMinor().equals(y.priceMinor())
-                        || !x.leadDays().equals(y.leadDays())
-                        || x.quantity() != y.quantity()),
+                both(
+                        a,
+                        b,
+                        Inputs.Material::id,
+                        names::material,
+                        (x, y) -> !x.priceMinor().equals(y.priceMinor())
+                                || !x.leadDays().equals(y.leadDays())
+                                || x.quantity() != y.quantity()),
                 "priced or counted otherwise");
         say(Cause.MATERIALS, only(b, a, Inputs.Material::id, names::material), "new lines");
         say(Cause.MATERIALS, only(a, b, Inputs.Material::id, names::material), "removed lines");

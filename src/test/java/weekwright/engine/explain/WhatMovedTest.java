@@ -61,7 +61,9 @@ class WhatMovedTest {
         ProjectInputs grown = forty();
         grown.task("a").stage("pit").hours(70, 80, 90);
         WhatMoved.Stage stage = between(now.inputs(), grown.inputs()).get(0);
-        assertThat(stage.of(Cause.ESTIMATES)).isEqualTo(stage.now() - stage.then()).isGreaterThan(4);
+        assertThat(stage.of(Cause.ESTIMATES))
+                .isEqualTo(stage.now() - stage.then())
+                .isGreaterThan(4);
         for (Cause other : List.of(Cause.WORK, Cause.PLAN, Cause.MATERIALS, Cause.MONEY)) {
             assertThat(stage.of(other)).isZero();
         }
@@ -94,9 +96,11 @@ class WhatMovedTest {
 
     @Test
     void rule_96_money_that_came_lets_a_held_order_go() {
-        ProjectInputs then = forty().cash(1_000, 0).regular("grant", 5_000, Inputs.Every.YEAR, "2027-04-05", "2027-04-05");
+        ProjectInputs then =
+                forty().cash(1_000, 0).regular("grant", 5_000, Inputs.Every.YEAR, "2027-04-05", "2027-04-05");
         then.material("m", "a", 4_000, 0).task("a").stage("pit").exactly(8).stage("pit");
-        ProjectInputs now = forty().cash(6_000, 0).regular("grant", 5_000, Inputs.Every.YEAR, "2027-04-05", "2027-04-05");
+        ProjectInputs now =
+                forty().cash(6_000, 0).regular("grant", 5_000, Inputs.Every.YEAR, "2027-04-05", "2027-04-05");
         now.material("m", "a", 4_000, 0).task("a").stage("pit").exactly(8).stage("pit");
         WhatMoved.Stage stage = between(then.inputs(), now.inputs()).get(0);
         assertThat(stage.of(Cause.MONEY)).isEqualTo(stage.now() - stage.then()).isLessThan(-28);

@@ -25,13 +25,16 @@ class AheadMovedTest {
 
     @Test
     void a_week_later_the_page_says_by_how_much_each_stage_moved_and_by_what() throws Exception {
-        SettableClock clock =
-                new SettableClock(Clock.fixed(Instant.parse("2026-11-18T08:00:00Z"), ZoneOffset.UTC));
+        SettableClock clock = new SettableClock(Clock.fixed(Instant.parse("2026-11-18T08:00:00Z"), ZoneOffset.UTC));
         try (ServerFixture server = ServerFixture.under(clock, SmallProject::fill)) {
             Visitor ilse = server.as("ilse");
             assertThat(drawn(server, ilse).page().select(".moved")).isEmpty();
             clock.step(Duration.ofDays(7));
-            ilse.form(ilse.get("/build/tasks/weir.3/edit")).with("low", "").with("likely", "120").with("high", "").send();
+            ilse.form(ilse.get("/build/tasks/weir.3/edit"))
+                    .with("low", "")
+                    .with("likely", "120")
+                    .with("high", "")
+                    .send();
             ilse.form(ilse.get("/log"), "form[data-log]").with("hours", "3").send();
             Visitor.Reply page = drawn(server, ilse);
             assertThat(page.page().select(".moved h2").text()).startsWith("What was said on 18 November");
