@@ -7,7 +7,7 @@ import weekwright.db.Stored;
 import weekwright.db.Table;
 import weekwright.db.Write;
 
-/** Changes one of the seven tables of settings. */
+/** Changes one of the eight tables of settings. */
 public final class SaveSettings {
     private SaveSettings() {}
 
@@ -42,6 +42,8 @@ public final class SaveSettings {
             SettingsRules.check(weather, problems);
         } else if (row instanceof MoneySettings money) {
             SettingsRules.check(money, problems);
+        } else if (row instanceof BuildLog log) {
+            SettingsRules.check(log, problems);
         }
     }
 }

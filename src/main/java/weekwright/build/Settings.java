@@ -26,8 +26,21 @@ public record Settings(
         OrderSettings orders,
         MoneySettings money,
         Emergency emergency,
-        ModelSettings model) {
+        ModelSettings model,
+        BuildLog buildLog) {
     private static final long SMALL_ORDER_UNITS = 50;
+
+    /** With the build log all off. */
+    public Settings(
+            Project project,
+            Publishing publishing,
+            Weather weather,
+            OrderSettings orders,
+            MoneySettings money,
+            Emergency emergency,
+            ModelSettings model) {
+        this(project, publishing, weather, orders, money, emergency, model, BuildLog.OFF);
+    }
 
     public ZoneId zone() {
         return ZoneId.of(project.zone());

@@ -127,6 +127,16 @@ public final class SettingsRules {
         }
     }
 
+    public static void check(BuildLog log, Problems problems) {
+        if (!log.address().isEmpty() && !log.address().matches("https?://[^\\s\"<>\\\\?#]+")) {
+            problems.fault(
+                    "address",
+                    log.address(),
+                    "is not the address of a site",
+                    "write it whole, such as https://mill.example/log/, or leave it empty");
+        }
+    }
+
     public static void check(Weather weather, Problems problems) {
         List<String> shares = weather.lost().list();
         if (!shares.isEmpty() && shares.size() != 12) {

@@ -7,7 +7,7 @@ import weekwright.db.Stored;
 import weekwright.db.Table;
 import weekwright.db.Write;
 
-/** Where the settings are kept: seven tables of one row each, named as the tables of {@code project.toml}. */
+/** Where the settings are kept: eight tables of one row each, named as the tables of {@code project.toml}. */
 public final class SettingsStore {
     public static final Table<Project> PROJECT = new Table<>("project", Project.class);
     public static final Table<Publishing> PUBLISHING = new Table<>("publishing", Publishing.class);
@@ -16,6 +16,7 @@ public final class SettingsStore {
     public static final Table<MoneySettings> MONEY = new Table<>("money", MoneySettings.class);
     public static final Table<Emergency> EMERGENCY = new Table<>("emergency", Emergency.class);
     public static final Table<ModelSettings> MODEL = new Table<>("model", ModelSettings.class);
+    public static final Table<BuildLog> BUILD_LOG = new Table<>("build_log", BuildLog.class);
 
     private SettingsStore() {}
 
@@ -31,7 +32,8 @@ public final class SettingsStore {
                 one(read, ORDERS).value(),
                 one(read, MONEY).value(),
                 one(read, EMERGENCY).value(),
-                one(read, MODEL).value()));
+                one(read, MODEL).value(),
+                one(read, BUILD_LOG).value()));
     }
 
     /** The settings of a folder that has a project. */
@@ -53,9 +55,10 @@ public final class SettingsStore {
         MONEY.insert(write, settings.money());
         EMERGENCY.insert(write, settings.emergency());
         MODEL.insert(write, settings.model());
+        BUILD_LOG.insert(write, settings.buildLog());
     }
 
-    /** Sets one of the seven rows. */
+    /** Sets one of the eight rows. */
     public static <R extends Record> Stored<R> update(Write write, Table<R> table, long version, R value) throws Stale {
         return table.update(write, 1, version, value);
     }

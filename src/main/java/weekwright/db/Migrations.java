@@ -28,7 +28,8 @@ final class Migrations {
             "0008_example_rows.sql",
             "0009_calendar_entry.sql",
             "0010_bank_files.sql",
-            "0011_week_links.sql");
+            "0011_week_links.sql",
+            "0012_build_log.sql");
 
     private Migrations() {}
 

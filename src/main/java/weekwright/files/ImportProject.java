@@ -165,6 +165,7 @@ public final class ImportProject {
         set(write, SettingsStore.MONEY, data.settings().money());
         set(write, SettingsStore.EMERGENCY, data.settings().emergency());
         set(write, SettingsStore.MODEL, data.settings().model());
+        set(write, SettingsStore.BUILD_LOG, data.settings().buildLog());
     }
 
     private static <R extends Record> void set(Write write, Table<R> table, R value) {

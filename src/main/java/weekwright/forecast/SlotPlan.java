@@ -86,7 +86,8 @@ public record SlotPlan(List<Episode> episodes, List<Tell> tells, List<LocalDate>
                 settings.orders(),
                 settings.money(),
                 settings.emergency(),
-                settings.model());
+                settings.model(),
+                settings.buildLog());
         return new Source() {
             @Override
             public Settings settings() {

@@ -165,6 +165,7 @@ public final class Things {
         settings(SettingsStore.MONEY, "the settings of tax");
         settings(SettingsStore.EMERGENCY, "what to do in an emergency");
         settings(SettingsStore.MODEL, "the settings of the forecast");
+        settings(SettingsStore.BUILD_LOG, "the settings of the build log");
     }
 
     private Things() {}

@@ -50,7 +50,8 @@ class SchemaTest {
                 SettingsStore.ORDERS,
                 SettingsStore.MONEY,
                 SettingsStore.EMERGENCY,
-                SettingsStore.MODEL);
+                SettingsStore.MODEL,
+                SettingsStore.BUILD_LOG);
     }
 
     @Test

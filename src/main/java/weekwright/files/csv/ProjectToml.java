@@ -25,6 +25,7 @@ import weekwright.base.Reading;
 import weekwright.base.Refused;
 import weekwright.base.Shape;
 import weekwright.base.Words;
+import weekwright.build.BuildLog;
 import weekwright.build.Emergency;
 import weekwright.build.ModelSettings;
 import weekwright.build.MoneySettings;
@@ -54,6 +55,7 @@ public final class ProjectToml {
         TABLES.put("money", Shape.of(MoneySettings.class));
         TABLES.put("emergency", Shape.of(Emergency.class));
         TABLES.put("model", Shape.of(ModelSettings.class));
+        TABLES.put("build_log", Shape.of(BuildLog.class));
     }
 
     private final TomlParseResult toml;
@@ -104,6 +106,7 @@ public final class ProjectToml {
         Optional<MoneySettings> money = table("money", Shape.of(MoneySettings.class), SettingsRules::check);
         Optional<Emergency> emergency = table("emergency", Shape.of(Emergency.class), (row, found) -> {});
         Optional<ModelSettings> model = table("model", Shape.of(ModelSettings.class), (row, found) -> {});
+        Optional<BuildLog> log = table("build_log", Shape.of(BuildLog.class), SettingsRules::check);
         if (problems.hasFaults()) {
             return Optional.empty();
         }
@@ -114,7 +117,8 @@ public final class ProjectToml {
                 orders.orElseThrow(),
                 money.orElseThrow(),
                 emergency.orElseThrow(),
-                model.orElseThrow()));
+                model.orElseThrow(),
+                log.orElseThrow()));
     }
 
     private boolean format() {
@@ -307,6 +311,7 @@ public final class ProjectToml {
         section("money", Shape.of(MoneySettings.class), settings.money(), digits, out);
         section("emergency", Shape.of(Emergency.class), settings.emergency(), digits, out);
         section("model", Shape.of(ModelSettings.class), settings.model(), digits, out);
+        section("build_log", Shape.of(BuildLog.class), settings.buildLog(), digits, out);
         return out.toString();
     }
 

@@ -29,7 +29,7 @@ import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
-import weekwright.web.parts.TaskFigures;
+import weekwright.build.TaskFigures;
 
 /** All stages: when each is done, hours against estimate, what was spent. */
 public final class BuildPage implements Page {

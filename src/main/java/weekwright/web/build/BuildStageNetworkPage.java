@@ -28,7 +28,7 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
-import weekwright.web.parts.TaskFigures;
+import weekwright.build.TaskFigures;
 
 /** What waits for what in a stage, as a marked rod and as a table, with the longest way through what is left. */
 public final class BuildStageNetworkPage implements Page {

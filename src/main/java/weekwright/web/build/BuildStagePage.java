@@ -33,7 +33,7 @@ import weekwright.web.kit.Saved;
 import weekwright.web.parts.HeldBy;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
-import weekwright.web.parts.TaskFigures;
+import weekwright.build.TaskFigures;
 
 /** One stage: its strip, what holds it, its tasks with their tallies, its materials, its notes. */
 public final class BuildStagePage implements Page {

@@ -40,7 +40,7 @@ import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
-import weekwright.web.parts.TaskFigures;
+import weekwright.build.TaskFigures;
 
 /** One task: its facts, what it follows and what follows it, its hours, materials and shots; and how it stands is said here. */
 public final class BuildTaskPage implements Page {

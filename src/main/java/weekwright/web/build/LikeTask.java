@@ -17,7 +17,7 @@ import weekwright.db.Stored;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.parts.Choices;
-import weekwright.web.parts.TaskFigures;
+import weekwright.build.TaskFigures;
 
 /** "Like the last one": the hours that a finished task took, or the days of a wait, as an estimate for another. */
 final class LikeTask {

@@ -9,7 +9,7 @@ import weekwright.build.Link;
 import weekwright.build.Task;
 import weekwright.render.Formats;
 import weekwright.render.Frame;
-import weekwright.web.parts.TaskFigures;
+import weekwright.build.TaskFigures;
 
 /** The facts of a task in words; what stands at its default is not told. */
 final class TaskFacts {

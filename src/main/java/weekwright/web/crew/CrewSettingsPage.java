@@ -24,7 +24,8 @@ public final class CrewSettingsPage implements Page {
             SettingsStore.ORDERS,
             SettingsStore.MONEY,
             SettingsStore.EMERGENCY,
-            SettingsStore.MODEL);
+            SettingsStore.MODEL,
+            SettingsStore.BUILD_LOG);
 
     /** One form a table. */
     public record View(List<Part> parts) {}

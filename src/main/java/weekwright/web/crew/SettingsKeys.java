@@ -206,5 +206,17 @@ final class SettingsKeys {
                                     "camera_operator",
                                     "Somebody films, percent",
                                     "Share of a task’s hours that somebody films.",
-                                    "30"))));
+                                    "30"))),
+            new Part(
+                    "build_log",
+                    "The public build log",
+                    List.of(
+                            new Key("open", "Open", "Whether this program serves it to everyone: yes or no.", "no"),
+                            new Key("address", "Address", "Where it stands in public, for feed and site map.", "none"),
+                            new Key("lead", "Lead", "The sentences under its title.", "none"),
+                            new Key("stages", "Stages", "How far each is, by hours: yes or no.", "no"),
+                            new Key("landing", "Landing", "When the stage in hand is done: yes or no.", "no"),
+                            new Key("episodes", "Episodes", "Those that are out, with their notes: yes or no.", "no"),
+                            new Key("thanks", "Thanks", "Who gave, by the credit agreed: yes or no.", "no"),
+                            new Key("drawing", "Drawing", "Your own drawing, inked as stages land: yes or no.", "no"))));
 }

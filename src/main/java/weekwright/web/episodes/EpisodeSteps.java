@@ -16,7 +16,7 @@ import weekwright.episodes.Tell;
 import weekwright.episodes.TellStore;
 import weekwright.render.Formats;
 import weekwright.render.chart.Reel;
-import weekwright.web.parts.TaskFigures;
+import weekwright.build.TaskFigures;
 
 /**
  * How far an episode is. Its first frame fills by the must-have shots captured; without such shots, by the work done of

@@ -23,7 +23,7 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.forecast.Forecast;
 import weekwright.render.Form;
 import weekwright.web.parts.Choices;
-import weekwright.web.parts.TaskFigures;
+import weekwright.build.TaskFigures;
 
 /** Which tasks somebody most likely worked on: today's lines of the week, then what is under way, then what begins next. */
 final class LogTasks {

@@ -29,7 +29,8 @@ class CrewSettingsPageTest {
                 SettingsStore.ORDERS,
                 SettingsStore.MONEY,
                 SettingsStore.EMERGENCY,
-                SettingsStore.MODEL)) {
+                SettingsStore.MODEL,
+                SettingsStore.BUILD_LOG)) {
             table.shape().names().forEach(key -> keys.add(table.name() + "-" + key));
         }
         assertThat(page.page().select("section.part input[type=text]").eachAttr("id"))

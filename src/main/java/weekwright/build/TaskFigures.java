@@ -1,12 +1,9 @@
-package weekwright.web.parts;
+package weekwright.build;
 
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import weekwright.base.Hours;
-import weekwright.build.HoursEntry;
-import weekwright.build.HoursEntryStore;
-import weekwright.build.Task;
 import weekwright.db.Read;
 
 /**
