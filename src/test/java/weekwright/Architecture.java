@@ -29,9 +29,10 @@ final class Architecture {
             Map.entry("forecast", BELOW_FORECAST),
             Map.entry("files", BELOW_FORECAST),
             Map.entry("history", with(BELOW_FORECAST, "files", "render")),
-            Map.entry("web", with(BELOW_FORECAST, "account", "files", "history", "render")),
-            Map.entry("cli", with(BELOW_FORECAST, "account", "files", "history", "render", "web", "")),
-            Map.entry("", with(BELOW_FORECAST, "account", "files", "history", "render", "cli")));
+            Map.entry("site", with(BELOW_FORECAST, "forecast", "files", "render")),
+            Map.entry("web", with(BELOW_FORECAST, "account", "files", "history", "render", "site")),
+            Map.entry("cli", with(BELOW_FORECAST, "account", "files", "history", "render", "site", "web", "")),
+            Map.entry("", with(BELOW_FORECAST, "account", "files", "history", "render", "site", "cli")));
 
     /** Each library by the start of its class names, and who may use it. */
     private static final Map<String, Predicate<JavaClass>> HOMES = Map.ofEntries(

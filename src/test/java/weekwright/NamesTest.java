@@ -81,7 +81,9 @@ class NamesTest {
         List<String> left = new ArrayList<>();
         for (Path file : files(TEMPLATES, ".peb")) {
             String name = without(TEMPLATES, file, ".peb");
-            if (!name.equals("layout") && !name.startsWith("parts/") && !templates.contains(name)) {
+            if (!name.equals("layout")
+                    && !name.startsWith("parts/")
+                    && !name.startsWith("site/") && !templates.contains(name)) {
                 left.add(file + " belongs to no address");
             }
         }

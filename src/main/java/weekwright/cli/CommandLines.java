@@ -70,6 +70,7 @@ public final class CommandLines {
                 new CheckCommand(terminal),
                 new ImportCommand(terminal),
                 new ExportCommand(terminal),
+                new PublishCommand(terminal),
                 new ForecastCommand(terminal),
                 new WeekCommand(terminal),
                 new PassphraseCommand(terminal))) {

@@ -1,5 +1,8 @@
 package weekwright.files;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import weekwright.base.Id;
 import weekwright.build.StageStore;
@@ -28,5 +31,19 @@ public final class NamedLinks {
                                 .map(one -> one.value().item());
                 })
                 .map(name -> new NoteLinks.Target(name, address.apply(kind, id)));
+    }
+
+    /** The same names, all read at once, for use when the view of the store is gone. */
+    public static NoteLinks kept(Read read) {
+        Map<String, String> names = new HashMap<>();
+        TaskStore.TABLE.values(read).forEach(one -> names.put(key(NoteLinks.Kind.TASK, one.id()), one.title()));
+        StageStore.TABLE.values(read).forEach(one -> names.put(key(NoteLinks.Kind.STAGE, one.id()), one.name()));
+        EpisodeStore.TABLE.values(read).forEach(one -> names.put(key(NoteLinks.Kind.EPISODE, one.id()), one.title()));
+        MaterialStore.TABLE.values(read).forEach(one -> names.put(key(NoteLinks.Kind.MATERIAL, one.id()), one.item()));
+        return (kind, id) -> Optional.ofNullable(names.get(key(kind, id))).map(name -> new NoteLinks.Target(name, ""));
+    }
+
+    private static String key(NoteLinks.Kind kind, Id id) {
+        return kind + " " + id.folded();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import weekwright.App;
 import weekwright.files.picture.PhotoFiles;
 import weekwright.forecast.SlotFutures;
+import weekwright.site.PublishSite;
 import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
 import weekwright.web.account.AccountPassphrasePage;
@@ -103,8 +104,10 @@ import weekwright.web.notes.NotePicturesNewPage;
 import weekwright.web.notes.NotesNewPage;
 import weekwright.web.notes.NotesPage;
 import weekwright.web.notes.NotesPicturesPage;
+import weekwright.web.notes.NotesPublicPage;
 import weekwright.web.notes.Photos;
 import weekwright.web.search.SearchPage;
+import weekwright.web.site.PublicPages;
 import weekwright.web.start.NewProject;
 import weekwright.web.start.StartBuildPage;
 import weekwright.web.start.StartExamplePage;
@@ -226,6 +229,7 @@ public final class Routes {
                 sheet("/notes", Access.CREW, new NotesPage()),
                 form("/notes/new", Access.CREW, new NotesNewPage()),
                 sheet("/notes/pictures", Access.CREW, new NotesPicturesPage()),
+                form("/notes/public", Access.CREW, new NotesPublicPage()),
                 sheet("/notes/{id}", Access.CREW, new NotePage()),
                 form("/notes/{id}/edit", Access.CREW, new NoteEditPage()),
                 form("/notes/{id}/pictures/new", Access.CREW, new NotePicturesNewPage()),
@@ -254,6 +258,7 @@ public final class Routes {
                 form("/crew/history", Access.CREW, Access.HELPER, new CrewHistoryPage()),
                 form("/crew/history/removed", Access.CREW, new CrewHistoryRemovedPage()),
                 form("/crew/history/things/{thing}/{row}", Access.CREW, new CrewHistoryThingPage()));
+        PublicPages log = new PublicPages(app.templates(), PublishSite.copies(app.folder()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),
                 new Other("/ahead/state", Access.CREW, new AheadState()),
@@ -264,6 +269,8 @@ public final class Routes {
                 new Other("/calendars/{secret}/{feed}", Access.PUBLIC, new CalendarFeed(app.clock())),
                 new Other("/photos/{file}", Access.CREW, new Photos(PhotoFiles.Size.PAGE)),
                 new Other("/photos/small/{file}", Access.CREW, new Photos(PhotoFiles.Size.SMALL)),
+                new Other("/public", Access.PUBLIC, log),
+                new Other("/public/<file>", Access.PUBLIC, log),
                 new Other("/receipts/{file}", Access.CREW, new Receipts()));
     }
 

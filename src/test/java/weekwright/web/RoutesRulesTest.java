@@ -30,6 +30,8 @@ class RoutesRulesTest {
             "GET /come/{code}",
             "POST /come/{code}",
             "GET /css/{name}",
+            "GET /public",
+            "GET /public/<file>",
             "GET /start",
             "POST /start",
             "GET /start/files",
@@ -54,6 +56,8 @@ class RoutesRulesTest {
             "GET /log/entries/{row}/edit",
             "POST /log/entries/{row}/edit",
             "GET /newer",
+            "GET /public",
+            "GET /public/<file>",
             "GET /search",
             "GET /week",
             "GET /week/state");

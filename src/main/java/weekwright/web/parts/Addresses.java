@@ -50,7 +50,7 @@ public final class Addresses {
     private Addresses() {}
 
     private static void byId(String table, String path) {
-        String one = path.replace("/edit", "").formatted("(?!new(/|$))([^/]+)");
+        String one = path.replace("/edit", "").formatted("(?!(?:new|public)(/|$))([^/]+)");
         ALL.put(table, new Shown(path, false, Pattern.compile(one + "(/.*)?")));
     }
 

@@ -1,0 +1,265 @@
+package weekwright.site;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.NodeList;
+import weekwright.db.Db;
+import weekwright.db.Folder;
+import weekwright.render.Templates;
+import weekwright.testkit.ServerFixture;
+
+class SiteTest {
+    private static final Templates TEMPLATES = Templates.packed();
+    private static final String ALL_ON = "stages landing episodes thanks drawing";
+
+    @TempDir
+    Path folder;
+
+    private Db db;
+
+    @BeforeEach
+    void open() throws Exception {
+        db = new Folder(folder.resolve("project")).create(ServerFixture.CLOCK);
+        PublicProject.fill(db);
+    }
+
+    @AfterEach
+    void close() {
+        db.close();
+    }
+
+    private Site site() {
+        return PublishSite.site(
+                db, new Folder(folder.resolve("project")), TEMPLATES, picture -> Optional.empty(), PublicProject.TODAY);
+    }
+
+    private void allOn() {
+        List<String> pairs = new ArrayList<>(List.of("address", "https://weir.example/log"));
+        for (String column : ALL_ON.split(" ")) {
+            pairs.addAll(List.of(column, "yes"));
+        }
+        PublicProject.switches(db, pairs.toArray(String[]::new));
+    }
+
+    private static String text(Site site, String path) {
+        return new String(site.at(path).orElseThrow(), StandardCharsets.UTF_8);
+    }
+
+    private static Document page(Site site, String path) {
+        return Jsoup.parse(text(site, path));
+    }
+
+    @Test
+    void only_notes_for_everyone_whose_day_or_film_has_come_are_public_and_all_else_is_off() {
+        Site site = site();
+        assertThat(site.paths().stream().filter(path -> !path.startsWith("assets/")))
+                .containsExactly(
+                        "index.html",
+                        "notes/n.all.html",
+                        "notes/n.out.html",
+                        "stages/weir.html",
+                        "years/2026.html",
+                        "feed.xml");
+        Document index = page(site, "index.html");
+        assertThat(index.select("h3").eachText()).containsExactly("Sill stones", "Told already");
+        assertThat(index.select("h2").eachText()).containsExactly("Notes");
+        assertThat(page(site, "stages/weir.html").select(".lead")).isEmpty();
+        assertThat(page(site, "notes/n.out.html").select(".by").text()).isEqualTo("16 Oct 2026 · B. · Weir");
+    }
+
+    @Test
+    void nothing_that_is_not_public_stands_in_any_file_with_everything_switched_on() {
+        allOn();
+        Site site = site();
+        for (String path : site.paths()) {
+            if (path.startsWith("assets/")) {
+                continue;
+            }
+            assertThat(text(site, path))
+                    .as(path)
+                    .doesNotContain(
+                            "SECRET", "SUPPORTERS", "Ilse", "Noor", "Boards for the gate", "Mill lane", "4000", "/build/")
+                    .doesNotContainPattern("(?<![:T\\d])\\b\\d{1,2}:\\d{2}\\b(?!:)")
+                    .doesNotContain("<script");
+        }
+    }
+
+    @Test
+    void what_is_switched_on_stands_on_the_first_page() {
+        allOn();
+        Site site = site();
+        Document index = page(site, "index.html");
+        assertThat(index.select(".parts li").eachText())
+                .containsExactly(
+                        "Weir in hand, 33 hours done, about 17 hours to go", "Sluice gate to come");
+        assertThat(index.select("section[aria-labelledby=thanks] li").eachText())
+                .containsExactly("Oak: the upper farm");
+        assertThat(page(site, "episodes.html").select("h2").eachText()).containsExactly("Episode 10, The footing");
+        assertThat(page(site, "notes/n.out.html").select(".by").text())
+                .isEqualTo("16 Oct 2026 · B. · Weir · Episode 10, The footing");
+        assertThat(index.select("meta[property=og:url]").attr("content"))
+                .isEqualTo("https://weir.example/log/index.html");
+    }
+
+    @Test
+    void references_are_names_and_an_episode_to_come_keeps_its_title() {
+        assertThat(page(site(), "notes/n.all.html").select("article > p").last().text())
+                .isEqualTo("Two of nine lie. Set the sill stones, an episode to come.");
+    }
+
+    @Test
+    void supporters_read_theirs_under_a_link_that_can_be_renewed_and_ended() {
+        db.write("test", write -> {
+            SupportersLinkStore.renew(write);
+            return null;
+        });
+        String token = db.read(SupportersLinkStore::find).orElseThrow();
+        assertThat(token).matches("[A-Za-z0-9_-]{22}");
+        String path = "supporters/" + token + "/index.html";
+        Document list = page(site(), path);
+        assertThat(list.select("h3").eachText()).containsExactly("SUPPORTERS-ONLY", "Sill stones", "Told already");
+        assertThat(list.select("meta[name=robots]").attr("content")).isEqualTo("noindex");
+        assertThat(text(site(), "feed.xml")).doesNotContain("SUPPORTERS");
+        db.write("test", write -> {
+            SupportersLinkStore.renew(write);
+            return null;
+        });
+        assertThat(site().at(path)).isEmpty();
+        assertThat(db.read(SupportersLinkStore::find)).isNotEqualTo(Optional.of(token));
+    }
+
+    @Test
+    void every_link_and_file_named_on_a_page_is_there_and_relative() {
+        allOn();
+        db.write("test", write -> {
+            SupportersLinkStore.renew(write);
+            return null;
+        });
+        Site site = site();
+        Set<String> missing = new HashSet<>();
+        for (String path : site.paths()) {
+            if (!path.endsWith(".html")) {
+                continue;
+            }
+            Document page = Jsoup.parse(text(site, path), "http://site.invalid/" + path);
+            for (Element link : page.select("a[href], link[rel=stylesheet], link[rel=alternate], img[src]")) {
+                String to = link.absUrl(link.hasAttr("src") ? "src" : "href").replaceFirst("#.*", "");
+                assertThat(link.attr("href")).as(path).doesNotStartWith("/");
+                if (to.startsWith("http://site.invalid/")
+                        && site.at(to.substring(20)).isEmpty()
+                        && !to.substring(20).equals(path)) {
+                    missing.add(path + " -> " + to);
+                }
+            }
+        }
+        assertThat(missing).isEmpty();
+    }
+
+    /** RFC 4287 sections 4.1.1, 4.1.2, 4.2.6, 4.2.15 and 3.3: what a feed and an entry must have, once. */
+    @Test
+    void the_feed_has_what_the_standard_of_atom_asks_for() throws Exception {
+        allOn();
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        factory.setNamespaceAware(true);
+        org.w3c.dom.Element feed = factory.newDocumentBuilder()
+                .parse(new ByteArrayInputStream(site().at("feed.xml").orElseThrow()))
+                .getDocumentElement();
+        assertThat(feed.getNamespaceURI()).isEqualTo("http://www.w3.org/2005/Atom");
+        assertThat(feed.getLocalName()).isEqualTo("feed");
+        List<org.w3c.dom.Element> parts = new ArrayList<>(children(feed, "entry"));
+        assertThat(parts).hasSize(2);
+        parts.add(feed);
+        Set<String> ids = new HashSet<>();
+        for (org.w3c.dom.Element part : parts) {
+            for (String once : List.of("id", "title", "updated")) {
+                assertThat(children(part, once)).as(once).hasSize(1);
+            }
+            assertThat(ids.add(children(part, "id").get(0).getTextContent())).isTrue();
+            OffsetDateTime.parse(children(part, "updated").get(0).getTextContent());
+            assertThat(children(part, "link").stream()
+                            .filter(link -> link.getAttribute("rel").equals("alternate")))
+                    .hasSize(1);
+        }
+        assertThat(children(feed, "author")).hasSize(1);
+        assertThat(children(feed, "link").get(0).getAttribute("href")).isEqualTo("https://weir.example/log/feed.xml");
+        org.w3c.dom.Element newest = children(feed, "entry").get(0);
+        assertThat(children(newest, "title").get(0).getTextContent()).isEqualTo("Told already");
+        assertThat(children(newest, "updated").get(0).getTextContent()).isEqualTo("2026-11-20T12:00:00Z");
+    }
+
+    private static List<org.w3c.dom.Element> children(org.w3c.dom.Element of, String name) {
+        List<org.w3c.dom.Element> found = new ArrayList<>();
+        NodeList all = of.getChildNodes();
+        for (int i = 0; i < all.getLength(); i++) {
+            if (all.item(i) instanceof org.w3c.dom.Element element && element.getLocalName().equals(name)) {
+                found.add(element);
+            }
+        }
+        return found;
+    }
+
+    @Test
+    void published_again_only_what_changed_is_written_and_what_is_no_longer_public_goes() throws Exception {
+        Path target = folder.resolve("site");
+        int all = site().paths().size();
+        assertThat(PublishSite.into(target, site(), count -> true)).isEqualTo(new PublishSite.Done(all, 0, 0));
+        Files.writeString(target.resolve("own.txt"), "stays");
+        assertThat(PublishSite.into(target, site(), count -> true)).isEqualTo(new PublishSite.Done(0, all, 0));
+        db.write("test", write -> {
+            var note = weekwright.notes.NoteStore.TABLE
+                    .find(write, new weekwright.base.Id("n.out"))
+                    .orElseThrow();
+            try {
+                weekwright.notes.NoteStore.TABLE.delete(write, note.row(), note.version());
+            } catch (weekwright.db.Stale e) {
+                throw new IllegalStateException(e);
+            }
+            return null;
+        });
+        PublishSite.Done done = PublishSite.into(target, site(), count -> true);
+        // the first page, the note beside it, the stage, the year and the feed named it
+        assertThat(done).isEqualTo(new PublishSite.Done(5, all - 6, 1));
+        assertThat(target.resolve("notes/n.out.html")).doesNotExist();
+        assertThat(target.resolve("own.txt")).hasContent("stays");
+    }
+
+    @Test
+    void a_folder_with_something_else_in_it_is_refused_and_stays_as_it_is() throws Exception {
+        Path target = Files.createDirectory(folder.resolve("other"));
+        Files.writeString(target.resolve("index.html"), "theirs");
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> PublishSite.into(target, site(), count -> true))
+                .isInstanceOf(weekwright.db.FolderRefused.class)
+                .hasMessage(target + " holds something else than a build log, and nothing of it is overwritten. Name a"
+                        + " new or empty folder, or the one that was published into before.");
+        assertThat(target.resolve("index.html")).hasContent("theirs");
+    }
+
+    @Test
+    void a_list_changed_by_hand_removes_nothing_outside_the_folder() throws Exception {
+        Path target = folder.resolve("site");
+        PublishSite.into(target, site(), count -> true);
+        Path outside = Files.writeString(folder.resolve("outside.txt"), "stays");
+        Files.writeString(
+                target.resolve(PublishSite.LIST), "weekwright build log\n../outside.txt\n" + outside + "\n");
+        PublishSite.into(target, site(), count -> true);
+        assertThat(outside).hasContent("stays");
+    }
+}
