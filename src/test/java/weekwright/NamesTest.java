@@ -83,7 +83,8 @@ class NamesTest {
             String name = without(TEMPLATES, file, ".peb");
             if (!name.equals("layout")
                     && !name.startsWith("parts/")
-                    && !name.startsWith("site/") && !templates.contains(name)) {
+                    && !name.startsWith("site/")
+                    && !templates.contains(name)) {
                 left.add(file + " belongs to no address");
             }
         }

@@ -10,10 +10,10 @@ import picocli.CommandLine.Parameters;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Folder;
-import weekwright.site.PublishSite;
-import weekwright.site.Site;
 import weekwright.render.Formats;
 import weekwright.render.Templates;
+import weekwright.site.PublishSite;
+import weekwright.site.Site;
 
 /** {@code publish}: writes the public build log as a static site. */
 @Command(
@@ -54,7 +54,8 @@ final class PublishCommand implements Callable<Integer> {
                 throw Failure.fault(folder + " holds no project yet. There is nothing to publish.");
             }
             LocalDate day = today == null
-                    ? LocalDate.now(terminal.clock().withZone(db.read(SettingsStore::get).zone()))
+                    ? LocalDate.now(terminal.clock()
+                            .withZone(db.read(SettingsStore::get).zone()))
                     : today;
             Site site = PublishSite.site(db, source, Templates.packed(), PublishSite.copies(source), day);
             try (ProgressLine progress =

@@ -41,7 +41,10 @@ final class AtomFeed {
             element(
                     xml,
                     "updated",
-                    moment(entries.stream().map(Entry::day).max(LocalDate::compareTo).orElse(head.began())));
+                    moment(entries.stream()
+                            .map(Entry::day)
+                            .max(LocalDate::compareTo)
+                            .orElse(head.began())));
             link(xml, "alternate", head.address() + "index.html");
             author(xml, head.by());
             for (Entry entry : entries) {

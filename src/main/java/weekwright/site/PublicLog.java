@@ -124,14 +124,15 @@ public record PublicLog(
     private static List<Entry> entries(
             Read read, LocalDate today, List<PublicStage> stages, List<Film> films, boolean showsFilms) {
         NoteLinks named = NamedLinks.kept(read);
-        NoteLinks links = (kind, id) -> kind != NoteLinks.Kind.EPISODE
-                        || films.stream().anyMatch(film -> same(film.id(), id))
-                ? named.find(kind, id)
-                : named.find(kind, id).map(target -> new NoteLinks.Target("an episode to come", ""));
+        NoteLinks links =
+                (kind, id) -> kind != NoteLinks.Kind.EPISODE || films.stream().anyMatch(film -> same(film.id(), id))
+                        ? named.find(kind, id)
+                        : named.find(kind, id).map(target -> new NoteLinks.Target("an episode to come", ""));
         List<Entry> entries = new ArrayList<>();
         for (Note note : NoteStore.TABLE.values(read)) {
-            Optional<Film> film =
-                    note.episode().flatMap(id -> films.stream().filter(one -> same(one.id(), id)).findFirst());
+            Optional<Film> film = note.episode()
+                    .flatMap(id ->
+                            films.stream().filter(one -> same(one.id(), id)).findFirst());
             Optional<LocalDate> since = since(note, film);
             if (note.visibleOrDefault() == Note.Visible.CREW
                     || since.map(day -> day.isAfter(today)).orElse(true)) {
@@ -143,7 +144,10 @@ public record PublicLog(
                             .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
                             .map(member -> member.value().publicName())
                             .orElse(""),
-                    note.stage().flatMap(id -> stages.stream().filter(one -> same(one.id(), id)).findFirst()),
+                    note.stage()
+                            .flatMap(id -> stages.stream()
+                                    .filter(one -> same(one.id(), id))
+                                    .findFirst()),
                     showsFilms ? film : Optional.empty(),
                     since.get(),
                     PhotoStore.TABLE.where(read, "note", note.id().value()).stream()
@@ -173,8 +177,12 @@ public record PublicLog(
     /** The credits that were agreed, each once, whoever gave. */
     private static List<String> thanks(Read read) {
         TreeSet<String> credits = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-        MaterialStore.TABLE.values(read).forEach(line -> credits.add(line.credit().strip()));
-        StockItemStore.TABLE.values(read).forEach(item -> credits.add(item.credit().strip()));
+        MaterialStore.TABLE
+                .values(read)
+                .forEach(line -> credits.add(line.credit().strip()));
+        StockItemStore.TABLE
+                .values(read)
+                .forEach(item -> credits.add(item.credit().strip()));
         credits.remove("");
         return List.copyOf(credits);
     }
@@ -192,9 +200,8 @@ public record PublicLog(
 
     List<Entry> notesOf(PublicStage stage) {
         return notes.stream()
-                .filter(entry -> entry.stage()
-                        .map(its -> same(its.id(), stage.id()))
-                        .orElse(false))
+                .filter(entry ->
+                        entry.stage().map(its -> same(its.id(), stage.id())).orElse(false))
                 .toList();
     }
 

@@ -28,12 +28,7 @@ import weekwright.render.chart.KeyDrawing;
  * @param landed the day its last task was done; empty while any is open
  */
 public record PublicStage(
-        Id id,
-        String name,
-        boolean side,
-        int doneMinutes,
-        int leftMinutes,
-        Optional<LocalDate> landed) {
+        Id id, String name, boolean side, int doneMinutes, int leftMinutes, Optional<LocalDate> landed) {
 
     /** In the order of the build. */
     static List<PublicStage> all(Read read) {
@@ -46,9 +41,11 @@ public record PublicStage(
                     .filter(task -> task.dropped().isEmpty())
                     .toList();
             TaskFigures sum = tasks.stream()
-                    .map(task -> TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of())))
+                    .map(task ->
+                            TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of())))
                     .reduce(TaskFigures.none(), TaskFigures::plus);
-            boolean landed = !tasks.isEmpty() && tasks.stream().allMatch(task -> task.done().isPresent());
+            boolean landed = !tasks.isEmpty()
+                    && tasks.stream().allMatch(task -> task.done().isPresent());
             stages.add(new PublicStage(
                     stage.id(),
                     stage.name(),
@@ -56,7 +53,9 @@ public record PublicStage(
                     sum.logged(),
                     sum.left(),
                     landed
-                            ? tasks.stream().flatMap(task -> task.done().stream()).max(Comparator.naturalOrder())
+                            ? tasks.stream()
+                                    .flatMap(task -> task.done().stream())
+                                    .max(Comparator.naturalOrder())
                             : Optional.empty()));
         }
         return List.copyOf(stages);
@@ -73,7 +72,8 @@ public record PublicStage(
     static String landing(Read read, List<PublicStage> stages, Formats formats, int moneyDigits) {
         Optional<PublicStage> stage = inHand(stages);
         return stage.flatMap(one -> SavedForecastStore.newest(read, formats.today())
-                        .flatMap(saved -> saved.forecast(moneyDigits).stage(one.id().value())))
+                        .flatMap(saved ->
+                                saved.forecast(moneyDigits).stage(one.id().value())))
                 .map(Forecast.Stage::landing)
                 .filter(days -> days.p10().isPresent() && days.p90().isPresent())
                 .map(days -> stage.get().name() + " is done "
@@ -95,7 +95,9 @@ public record PublicStage(
         if (landed.isPresent()) {
             return "done, " + formats.dateLong(landed.get()) + ", " + hours(doneMinutes);
         }
-        return doneMinutes == 0 ? "to come" : "in hand, " + hours(doneMinutes) + " done, about " + hours(leftMinutes) + " to go";
+        return doneMinutes == 0
+                ? "to come"
+                : "in hand, " + hours(doneMinutes) + " done, about " + hours(leftMinutes) + " to go";
     }
 
     /** Whole hours, at least one: quarters are no business of the public's. */

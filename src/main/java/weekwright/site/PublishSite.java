@@ -125,7 +125,8 @@ public final class PublishSite {
             return List.of();
         }
         Path list = target.resolve(LIST);
-        List<String> lines = Files.isRegularFile(list, LinkOption.NOFOLLOW_LINKS) ? Files.readAllLines(list) : List.of();
+        List<String> lines =
+                Files.isRegularFile(list, LinkOption.NOFOLLOW_LINKS) ? Files.readAllLines(list) : List.of();
         if (lines.isEmpty() || !lines.get(0).equals(HEAD)) {
             throw new FolderRefused(target + " holds something else than a build log, and nothing of it is overwritten."
                     + " Name a new or empty folder, or the one that was published into before.");
@@ -174,8 +175,7 @@ public final class PublishSite {
     /** A temporary file is its owner's alone; a web server has to read it. */
     private static void readable(Path file) throws IOException {
         if (Files.getFileStore(file).supportsFileAttributeView("posix")) {
-            Files.setPosixFilePermissions(
-                    file, PosixFilePermissions.fromString("rw-r--r--"));
+            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
         }
     }
 

@@ -16,14 +16,14 @@ import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import weekwright.base.Id;
-import weekwright.site.PublicLog.Entry;
-import weekwright.site.PublicLog.Film;
 import weekwright.notes.Markdown;
 import weekwright.notes.Photo;
 import weekwright.render.Formats;
 import weekwright.render.Frame;
 import weekwright.render.Templates;
 import weekwright.render.chart.KeyDrawing;
+import weekwright.site.PublicLog.Entry;
+import weekwright.site.PublicLog.Film;
 
 /**
  * The pages of the build log by path, each made when it is asked for: {@code index.html}, {@code notes/…}, {@code stages/…},
@@ -109,11 +109,7 @@ public final class Site {
      * @param copies the copy of a picture that may be given out, by the picture's name
      * @param drawing the crew's own drawing, as its file has it
      */
-    public Site(
-            PublicLog log,
-            Templates templates,
-            Function<String, Optional<Path>> copies,
-            Optional<String> drawing) {
+    public Site(PublicLog log, Templates templates, Function<String, Optional<Path>> copies, Optional<String> drawing) {
         this.log = log;
         this.templates = templates;
         this.files = new SiteFiles(templates, copies);
@@ -237,8 +233,8 @@ public final class Site {
                 .ifPresent(stage -> belongs.add(
                         new Link(stage.name(), pages.containsKey(path(stage)) ? root + link(path(stage)) : "")));
         entry.film()
-                .ifPresent(film -> belongs.add(
-                        new Link(film.title(), log.episodes().isEmpty() ? "" : root + "episodes.html")));
+                .ifPresent(film ->
+                        belongs.add(new Link(film.title(), log.episodes().isEmpty() ? "" : root + "episodes.html")));
         String preview = pictures.isEmpty() || log.address().isEmpty()
                 ? ""
                 : log.address() + pictures.get(0).path().substring(root.length());
@@ -275,7 +271,13 @@ public final class Site {
         return page(
                 "site/list",
                 new ListPage(
-                        head("../", "Notes of " + year, log.project() + " in " + year, "years/" + year + ".html", "", false),
+                        head(
+                                "../",
+                                "Notes of " + year,
+                                log.project() + " in " + year,
+                                "years/" + year + ".html",
+                                "",
+                                false),
                         "",
                         lines(
                                 log.notes().stream()
@@ -327,8 +329,7 @@ public final class Site {
         return templates.render(template, frame, view).getBytes(StandardCharsets.UTF_8);
     }
 
-    private Head head(
-            String root, String title, String description, String path, String picture, boolean secret) {
+    private Head head(String root, String title, String description, String path, String picture, boolean secret) {
         List<Link> lists = new ArrayList<>();
         if (!log.episodes().isEmpty()) {
             lists.add(new Link("Episodes", "episodes.html"));

@@ -55,13 +55,15 @@ final class SiteFiles {
 
     /** Where a picture stands in the log; empty where it is not there or cannot be given out. */
     synchronized Optional<String> picture(String name) {
-        return picturePaths.computeIfAbsent(name, asked -> copies.apply(asked).map(file -> {
-            String ending = file.getFileName().toString();
-            String path =
-                    "pictures/" + hash(read(file)) + ending.substring(ending.lastIndexOf('.')).toLowerCase(java.util.Locale.ROOT);
-            pictures.put(path, file);
-            return path;
-        }));
+        return picturePaths.computeIfAbsent(
+                name,
+                asked -> copies.apply(asked).map(file -> {
+                    String ending = file.getFileName().toString();
+                    String path = "pictures/" + hash(read(file))
+                            + ending.substring(ending.lastIndexOf('.')).toLowerCase(java.util.Locale.ROOT);
+                    pictures.put(path, file);
+                    return path;
+                }));
     }
 
     private String asset(String name, String ending, byte[] bytes) {

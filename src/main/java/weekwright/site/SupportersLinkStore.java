@@ -15,7 +15,10 @@ public final class SupportersLinkStore {
 
     /** What tells this project from every other, for the ids of its feed; stays as it is. */
     public static String project(Read read) {
-        return read.handle().createQuery("SELECT project_key FROM meta").mapTo(String.class).one();
+        return read.handle()
+                .createQuery("SELECT project_key FROM meta")
+                .mapTo(String.class)
+                .one();
     }
 
     /** Its token; empty until the crew makes one. */

@@ -258,7 +258,8 @@ class UndoChangeTest {
     void every_table_that_leaves_change_records_is_a_thing_in_words() {
         List<String> tables = new java.util.ArrayList<>(
                 ProjectData.tables().stream().map(Table::name).toList());
-        tables.addAll(List.of("project", "publishing", "weather", "orders", "money", "emergency", "model", "build_log"));
+        tables.addAll(
+                List.of("project", "publishing", "weather", "orders", "money", "emergency", "model", "build_log"));
         assertThat(Things.all().stream().map(thing -> thing.table().name()))
                 .containsExactlyInAnyOrderElementsOf(tables);
     }

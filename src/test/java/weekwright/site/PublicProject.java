@@ -21,7 +21,14 @@ public final class PublicProject {
 
     public static void fill(Db db) {
         SmallProject.fill(db);
-        note(db, "n.all", "Sill stones", "2026-11-09", "everyone", "Two of *nine* lie. [x](task:weir.2), [y](episode:ep.12).", "");
+        note(
+                db,
+                "n.all",
+                "Sill stones",
+                "2026-11-09",
+                "everyone",
+                "Two of *nine* lie. [x](task:weir.2), [y](episode:ep.12).",
+                "");
         note(db, "n.crew", "SECRET-CREW", "2026-11-10", "crew", "SECRET-CREW", "");
         note(db, "n.some", "SUPPORTERS-ONLY", "2026-11-11", "supporters", "SUPPORTERS-ONLY", "");
         note(db, "n.out", "Told already", "2026-10-16", "everyone", "Dug. [in](/build/tasks/weir.1)", "ep.10");
@@ -30,20 +37,44 @@ public final class PublicProject {
             NoteStore.TABLE.insert(
                     write,
                     SmallProject.of(
-                            Note.class, "id", "n.later", "title", "SECRET-LATER", "date", "2026-11-13", "visible",
-                            "everyone", "visible_from", "2026-12-24", "text", "SECRET-LATER"));
+                            Note.class,
+                            "id",
+                            "n.later",
+                            "title",
+                            "SECRET-LATER",
+                            "date",
+                            "2026-11-13",
+                            "visible",
+                            "everyone",
+                            "visible_from",
+                            "2026-12-24",
+                            "text",
+                            "SECRET-LATER"));
             StockItemStore.TABLE.insert(
                     write,
                     SmallProject.of(
-                            StockItem.class, "id", "s.1", "item", "Oak", "from", "SECRET-GIVER", "place",
-                            "SECRET-PLACE", "credit", "Oak: the upper farm"));
+                            StockItem.class,
+                            "id",
+                            "s.1",
+                            "item",
+                            "Oak",
+                            "from",
+                            "SECRET-GIVER",
+                            "place",
+                            "SECRET-PLACE",
+                            "credit",
+                            "Oak: the upper farm"));
             return null;
         });
         db.write("test", write -> {
-            Stored<CrewMember> bram = CrewMemberStore.TABLE.find(write, new weekwright.base.Id("bram")).orElseThrow();
+            Stored<CrewMember> bram = CrewMemberStore.TABLE
+                    .find(write, new weekwright.base.Id("bram"))
+                    .orElseThrow();
             try {
                 CrewMemberStore.TABLE.update(
-                        write, bram.row(), bram.version(),
+                        write,
+                        bram.row(),
+                        bram.version(),
                         CrewMemberStore.TABLE.shape().with(bram.value(), "public_name", "B."));
             } catch (weekwright.db.Stale e) {
                 throw new IllegalStateException(e);
@@ -52,15 +83,28 @@ public final class PublicProject {
         });
     }
 
-    private static void note(
-            Db db, String id, String title, String date, String visible, String text, String episode) {
+    private static void note(Db db, String id, String title, String date, String visible, String text, String episode) {
         db.write("test", write -> {
             NoteStore.TABLE.insert(
                     write,
                     SmallProject.of(
-                            Note.class, "id", id, "title", title, "date", date, "author",
-                            id.equals("n.out") ? "bram" : "ilse", "stage", "weir", "visible", visible, "episode",
-                            episode, "text", text));
+                            Note.class,
+                            "id",
+                            id,
+                            "title",
+                            title,
+                            "date",
+                            date,
+                            "author",
+                            id.equals("n.out") ? "bram" : "ilse",
+                            "stage",
+                            "weir",
+                            "visible",
+                            visible,
+                            "episode",
+                            episode,
+                            "text",
+                            text));
             return null;
         });
     }

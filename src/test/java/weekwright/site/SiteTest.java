@@ -96,7 +96,14 @@ class SiteTest {
             assertThat(text(site, path))
                     .as(path)
                     .doesNotContain(
-                            "SECRET", "SUPPORTERS", "Ilse", "Noor", "Boards for the gate", "Mill lane", "4000", "/build/")
+                            "SECRET",
+                            "SUPPORTERS",
+                            "Ilse",
+                            "Noor",
+                            "Boards for the gate",
+                            "Mill lane",
+                            "4000",
+                            "/build/")
                     .doesNotContainPattern("(?<![:T\\d])\\b\\d{1,2}:\\d{2}\\b(?!:)")
                     .doesNotContain("<script");
         }
@@ -108,8 +115,7 @@ class SiteTest {
         Site site = site();
         Document index = page(site, "index.html");
         assertThat(index.select(".parts li").eachText())
-                .containsExactly(
-                        "Weir in hand, 33 hours done, about 17 hours to go", "Sluice gate to come");
+                .containsExactly("Weir in hand, 33 hours done, about 17 hours to go", "Sluice gate to come");
         assertThat(index.select("section[aria-labelledby=thanks] li").eachText())
                 .containsExactly("Oak: the upper farm");
         assertThat(page(site, "episodes.html").select("h2").eachText()).containsExactly("Episode 10, The footing");
@@ -209,7 +215,8 @@ class SiteTest {
         List<org.w3c.dom.Element> found = new ArrayList<>();
         NodeList all = of.getChildNodes();
         for (int i = 0; i < all.getLength(); i++) {
-            if (all.item(i) instanceof org.w3c.dom.Element element && element.getLocalName().equals(name)) {
+            if (all.item(i) instanceof org.w3c.dom.Element element
+                    && element.getLocalName().equals(name)) {
                 found.add(element);
             }
         }
@@ -257,8 +264,7 @@ class SiteTest {
         Path target = folder.resolve("site");
         PublishSite.into(target, site(), count -> true);
         Path outside = Files.writeString(folder.resolve("outside.txt"), "stays");
-        Files.writeString(
-                target.resolve(PublishSite.LIST), "weekwright build log\n../outside.txt\n" + outside + "\n");
+        Files.writeString(target.resolve(PublishSite.LIST), "weekwright build log\n../outside.txt\n" + outside + "\n");
         PublishSite.into(target, site(), count -> true);
         assertThat(outside).hasContent("stays");
     }

@@ -13,6 +13,7 @@ import weekwright.build.MoveStage;
 import weekwright.build.Stage;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
+import weekwright.build.TaskFigures;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -29,7 +30,6 @@ import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
-import weekwright.build.TaskFigures;
 
 /** All stages: when each is done, hours against estimate, what was spent. */
 public final class BuildPage implements Page {

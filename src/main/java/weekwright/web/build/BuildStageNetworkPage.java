@@ -16,6 +16,7 @@ import weekwright.build.LinkStore;
 import weekwright.build.Stage;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
+import weekwright.build.TaskFigures;
 import weekwright.build.TaskNetwork;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
@@ -28,7 +29,6 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
-import weekwright.build.TaskFigures;
 
 /** What waits for what in a stage, as a marked rod and as a table, with the longest way through what is left. */
 public final class BuildStageNetworkPage implements Page {

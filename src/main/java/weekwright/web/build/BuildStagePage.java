@@ -13,6 +13,7 @@ import weekwright.build.LayAside;
 import weekwright.build.Stage;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
+import weekwright.build.TaskFigures;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -33,7 +34,6 @@ import weekwright.web.kit.Saved;
 import weekwright.web.parts.HeldBy;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
-import weekwright.build.TaskFigures;
 
 /** One stage: its strip, what holds it, its tasks with their tallies, its materials, its notes. */
 public final class BuildStagePage implements Page {

@@ -22,6 +22,7 @@ import weekwright.build.SayLeft;
 import weekwright.build.Shown;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
+import weekwright.build.TaskFigures;
 import weekwright.build.TaskHazards;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
@@ -40,7 +41,6 @@ import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
-import weekwright.build.TaskFigures;
 
 /** One task: its facts, what it follows and what follows it, its hours, materials and shots; and how it stands is said here. */
 public final class BuildTaskPage implements Page {

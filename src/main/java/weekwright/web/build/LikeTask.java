@@ -11,13 +11,13 @@ import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.build.HoursEntry;
 import weekwright.build.Task;
+import weekwright.build.TaskFigures;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.parts.Choices;
-import weekwright.build.TaskFigures;
 
 /** "Like the last one": the hours that a finished task took, or the days of a wait, as an estimate for another. */
 final class LikeTask {

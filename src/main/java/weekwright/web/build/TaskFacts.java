@@ -7,9 +7,9 @@ import weekwright.base.Quantity;
 import weekwright.build.LayAside;
 import weekwright.build.Link;
 import weekwright.build.Task;
+import weekwright.build.TaskFigures;
 import weekwright.render.Formats;
 import weekwright.render.Frame;
-import weekwright.build.TaskFigures;
 
 /** The facts of a task in words; what stands at its default is not told. */
 final class TaskFacts {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.Task;
+import weekwright.build.TaskFigures;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -16,7 +17,6 @@ import weekwright.episodes.Tell;
 import weekwright.episodes.TellStore;
 import weekwright.render.Formats;
 import weekwright.render.chart.Reel;
-import weekwright.build.TaskFigures;
 
 /**
  * How far an episode is. Its first frame fills by the must-have shots captured; without such shots, by the work done of

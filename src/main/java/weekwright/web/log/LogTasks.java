@@ -13,6 +13,7 @@ import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.LayAside;
 import weekwright.build.Task;
+import weekwright.build.TaskFigures;
 import weekwright.build.TaskStore;
 import weekwright.build.UnmetLinks;
 import weekwright.build.WeekLine;
@@ -23,7 +24,6 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.forecast.Forecast;
 import weekwright.render.Form;
 import weekwright.web.parts.Choices;
-import weekwright.build.TaskFigures;
 
 /** Which tasks somebody most likely worked on: today's lines of the week, then what is under way, then what begins next. */
 final class LogTasks {

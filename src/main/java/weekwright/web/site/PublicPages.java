@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import weekwright.build.BuildLog;
+import weekwright.render.Templates;
 import weekwright.site.PublishSite;
 import weekwright.site.Site;
 import weekwright.site.SupportersLinkStore;
-import weekwright.render.Templates;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
 import weekwright.web.kit.NotFound;
@@ -67,7 +67,8 @@ public final class PublicPages implements Fragment {
                 : TYPES.getOrDefault(ending, "text/html; charset=utf-8");
         boolean hashed = path.startsWith("assets/") || path.startsWith("pictures/");
         boolean secret = path.startsWith("supporters/");
-        String caching = hashed ? "public, max-age=31536000, immutable" : secret ? "private, no-store" : "public, max-age=60";
+        String caching =
+                hashed ? "public, max-age=31536000, immutable" : secret ? "private, no-store" : "public, max-age=60";
         return new Answer.Body(200, type, bytes, Map.of("Cache-Control", caching));
     }
 
@@ -80,9 +81,9 @@ public final class PublicPages implements Fragment {
         if (made.isPresent()) {
             return made.get().site();
         }
-        Site site = PublishSite.site(
-                request.db(), request.project().folder(), templates, copies, request.today());
-        kept = Optional.of(new Made(request.version(), request.today(), token, request.clock().instant(), site));
+        Site site = PublishSite.site(request.db(), request.project().folder(), templates, copies, request.today());
+        kept = Optional.of(new Made(
+                request.version(), request.today(), token, request.clock().instant(), site));
         return site;
     }
 }

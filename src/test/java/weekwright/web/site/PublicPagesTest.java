@@ -29,7 +29,9 @@ class PublicPagesTest {
             assertThat(anybody.get("/public/feed.xml").header("content-type"))
                     .isEqualTo("application/atom+xml; charset=utf-8");
             for (String other : new String[] {
-                "/public/notes/n.crew.html", "/public/notes/n.film.html", "/public/supporters/x/index.html",
+                "/public/notes/n.crew.html",
+                "/public/notes/n.film.html",
+                "/public/supporters/x/index.html",
                 "/public/../build.db"
             }) {
                 assertThat(anybody.get(other).status()).as(other).isIn(303, 400, 404);
