@@ -29,7 +29,8 @@ final class Migrations {
             "0009_calendar_entry.sql",
             "0010_bank_files.sql",
             "0011_week_links.sql",
-            "0012_build_log.sql");
+            "0012_build_log.sql",
+            "0013_shot_takes.sql");
 
     private Migrations() {}
 

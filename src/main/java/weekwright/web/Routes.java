@@ -63,8 +63,6 @@ import weekwright.web.crew.CrewStoppedNewPage;
 import weekwright.web.episodes.EpisodeEditPage;
 import weekwright.web.episodes.EpisodePage;
 import weekwright.web.episodes.EpisodeRemovePage;
-import weekwright.web.episodes.EpisodeShotEditPage;
-import weekwright.web.episodes.EpisodeShotsNewPage;
 import weekwright.web.episodes.EpisodeSlotPage;
 import weekwright.web.episodes.EpisodesNewPage;
 import weekwright.web.episodes.EpisodesPage;
@@ -121,6 +119,10 @@ import weekwright.web.week.WeekLinesNewPage;
 import weekwright.web.week.WeekPage;
 import weekwright.web.week.WeekSheetPage;
 import weekwright.web.week.WeekWordsPage;
+import weekwright.web.week.WeekShotEditPage;
+import weekwright.web.week.WeekShotPage;
+import weekwright.web.week.WeekShotsNewPage;
+import weekwright.web.week.WeekShotsPage;
 
 /** The one list of all addresses, with who may use each. A new page is a line here. */
 public final class Routes {
@@ -171,6 +173,10 @@ public final class Routes {
                 form("/week/lines/new", Access.CREW, new WeekLinesNewPage()),
                 form("/week/lines/{row}/edit", Access.CREW, new WeekLineEditPage()),
                 form("/come/{code}", Access.PUBLIC, new ComePage()),
+                form("/week/shots", Access.HELPER, new WeekShotsPage()),
+                form("/week/shots/new", Access.CREW, new WeekShotsNewPage()),
+                form("/week/shots/{row}", Access.HELPER, new WeekShotPage()),
+                form("/week/shots/{row}/edit", Access.CREW, new WeekShotEditPage()),
                 form("/log", Access.HELPER, new LogPage()),
                 form("/log/again", Access.HELPER, new LogAgainPage()),
                 sheet("/log/week", Access.HELPER, new LogWeekPage()),
@@ -206,8 +212,6 @@ public final class Routes {
                 form("/episodes/{id}/slot", Access.CREW, new EpisodeSlotPage(futures)),
                 form("/episodes/{id}/edit", Access.CREW, new EpisodeEditPage()),
                 form("/episodes/{id}/remove", Access.CREW, new EpisodeRemovePage()),
-                form("/episodes/{id}/shots/new", Access.CREW, new EpisodeShotsNewPage()),
-                form("/episodes/{id}/shots/{row}/edit", Access.CREW, new EpisodeShotEditPage()),
                 sheet("/funds", Access.CREW, new FundsPage()),
                 form("/funds/costs/new", Access.CREW, new FundsCostsNewPage()),
                 sheet("/funds/ledger", Access.CREW, new FundsLedgerPage()),

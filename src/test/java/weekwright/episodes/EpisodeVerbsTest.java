@@ -109,19 +109,19 @@ class EpisodeVerbsTest {
         db.write(
                 "tomas",
                 write -> CaptureShot.capture(
-                        write, shown(db, ShotStore.TABLE, "s1"), Optional.of(TODAY), "A003 C012", TODAY));
+                        write, shown(db, ShotStore.TABLE, "s1"), TODAY, "A003 C012", TODAY));
         assertThat(find(db, ShotStore.TABLE, "s1").value().clip()).isEqualTo("A003 C012");
         assertThat(find(db, ShotStore.TABLE, "s1").value().isMissed()).isFalse();
         db.write(
                 "tomas",
-                write -> CaptureShot.capture(write, shown(db, ShotStore.TABLE, "s1"), Optional.empty(), "", TODAY));
+                write -> CaptureShot.takeBack(write, shown(db, ShotStore.TABLE, "s1")));
         assertThat(find(db, ShotStore.TABLE, "s1").value().isMissed()).isTrue();
         db.write("tomas", write -> CallOffShot.callOff(write, shown(db, ShotStore.TABLE, "s1")));
         assertThat(find(db, ShotStore.TABLE, "s1").value().calledOff()).isTrue();
         assertThatThrownBy(() -> db.write(
                         "tomas",
                         write -> CaptureShot.capture(
-                                write, shown(db, ShotStore.TABLE, "s1"), Optional.of(TODAY.plusDays(1)), "", TODAY)))
+                                write, shown(db, ShotStore.TABLE, "s1"), TODAY.plusDays(1), "", TODAY)))
                 .hasMessage("day: \"26 November 2026\" is after today, 25 November 2026; mark it once it is captured");
     }
 

@@ -234,8 +234,8 @@ public final class PlainProject {
         file("tells.csv", "episode,task,share", "e1,piers.1,", "e2,deck.1,0.5");
         file(
                 "shots.csv",
-                "id,episode,task,what,size,must,once,captured,clip,called_off",
-                "sh1,e2,deck.1,Chips fly from the axe,close,yes,,,,");
+                "id,episode,task,what,size,must,once,captured,clip,called_off,minutes,takes,missed",
+                "sh1,e2,deck.1,Chips fly from the axe,close,yes,,,,,,,");
         file(
                 "clips.csv",
                 "id,date,card,clip,task,minutes,size,who,rating,remarks",

@@ -60,6 +60,10 @@ class RoutesRulesTest {
             "GET /public/<file>",
             "GET /search",
             "GET /week",
+            "GET /week/shots",
+            "GET /week/shots/{row}",
+            "POST /week/shots",
+            "POST /week/shots/{row}",
             "GET /week/state");
 
     private static ServerFixture open;

@@ -3,10 +3,13 @@ package weekwright.web.build;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import weekwright.base.Problem;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.base.Problems;
+import weekwright.base.Rejected;
 import weekwright.build.CloseTasks;
 import weekwright.build.HoursEntry;
 import weekwright.build.LayAside;
@@ -17,6 +20,7 @@ import weekwright.build.TaskFigures;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
+import weekwright.episodes.FinishFilmed;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Names;
 import weekwright.notes.Note;
@@ -164,7 +168,17 @@ public final class BuildStagePage implements Page {
             List<Stored<Task>> tasks = TaskStore.ofStage(write, stage).stream()
                     .filter(task -> ticked.contains(task.value().id().value()))
                     .toList();
-            CloseTasks.close(write, tasks, day.orElseThrow(), request.today());
+            Problems unsaid = new Problems();
+            unsaid.addAll(FinishFilmed.faults(
+                    write, tasks.stream().map(Stored::value).toList(), "task"));
+            try {
+                CloseTasks.close(write, tasks, day.orElseThrow(), request.today());
+            } catch (Rejected rejected) {
+                List<Problem> all = new ArrayList<>(rejected.problems());
+                all.addAll(unsaid.list());
+                throw new Rejected(all);
+            }
+            Rejected.ifFaults(unsaid);
             return Saved.to("/build/stages/" + stage)
                     .saying(Formats.list(tasks.stream()
                                     .map(task -> task.value().title())

@@ -14,7 +14,6 @@ import weekwright.build.HoursEntryStore;
 import weekwright.build.LayAside;
 import weekwright.build.Link;
 import weekwright.build.LinkStore;
-import weekwright.build.MarkDone;
 import weekwright.build.MarkDropped;
 import weekwright.build.MarkStarted;
 import weekwright.build.Reopen;
@@ -27,7 +26,7 @@ import weekwright.build.TaskHazards;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
-import weekwright.episodes.Shot;
+import weekwright.episodes.FinishFilmed;
 import weekwright.episodes.ShotStore;
 import weekwright.forecast.Forecast;
 import weekwright.render.Form;
@@ -51,7 +50,7 @@ public final class BuildTaskPage implements Page {
     public record HoursLine(long row, LocalDate date, String who, int minutes, String more) {}
 
     /** A shot as a line. */
-    public record ShotLine(String what, boolean once, boolean captured, boolean off) {}
+    public record ShotLine(long row, String what, boolean must, boolean once, boolean captured, boolean off, String missed) {}
 
     /**
      * @param person who sits here and may start a clock; empty for nobody
@@ -123,9 +122,14 @@ public final class BuildTaskPage implements Page {
                     entries(read, task),
                     StageMaterials.of(read, List.of(task), forecast, formats),
                     ShotStore.ofTask(read, task.id()).stream()
-                            .map(Stored::value)
                             .map(shot -> new ShotLine(
-                                    shot.what(), shot.once(), shot.captured().isPresent(), shot.calledOff()))
+                                    shot.row(),
+                                    shot.value().what(),
+                                    shot.value().must(),
+                                    shot.value().once(),
+                                    shot.value().captured().isPresent(),
+                                    shot.value().calledOff(),
+                                    shot.value().missed()))
                             .toList(),
                     request.today(),
                     request.person().map(person -> person.id().value()).orElse(""),
@@ -219,17 +223,12 @@ public final class BuildTaskPage implements Page {
             case "done", "dropped", "started" -> {
                 Optional<LocalDate> day = form.needed("day", LocalDate.class);
                 String act = form.act();
+                String missed = form.text(FinishFilmed.FIELD);
                 return request.save(write -> {
                     List<Problem> remarks = new ArrayList<>();
                     if (act.equals("done")) {
-                        MarkDone.Done done = MarkDone.mark(write, shown, day.orElseThrow(), today);
-                        remarks.addAll(done.remarks());
-                        ShotStore.ofTask(write, task.value().id()).stream()
-                                .map(Stored::value)
-                                .filter(shot -> shot.isMissed() && shot.once())
-                                .map(Shot::what)
-                                .forEach(what -> remarks.add(Problem.remark(
-                                        "", what, "happens once, is a must-have shot and is not captured", "")));
+                        remarks.addAll(FinishFilmed.finish(write, shown, day.orElseThrow(), missed, today)
+                                .remarks());
                     } else if (act.equals("dropped")) {
                         MarkDropped.mark(write, shown, day.orElseThrow(), today);
                     } else {

@@ -161,7 +161,10 @@ final class EpisodeFields {
                                     once.once(),
                                     Optional.empty(),
                                     "",
-                                    false));
+                                    false,
+                                    Optional.empty(),
+                                    "",
+                                    ""));
                 }
             }
             return Saved.to("/episodes/" + id)

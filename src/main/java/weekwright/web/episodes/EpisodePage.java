@@ -74,7 +74,8 @@ public final class EpisodePage implements Page {
             boolean once,
             Optional<LocalDate> captured,
             String clip,
-            boolean off) {}
+            boolean off,
+            String missed) {}
 
     @Override
     public View show(Request request) {
@@ -189,7 +190,8 @@ public final class EpisodePage implements Page {
                         stored.value().once(),
                         stored.value().captured(),
                         stored.value().clip(),
-                        stored.value().calledOff()))
+                        stored.value().calledOff(),
+                        stored.value().missed()))
                 .toList();
     }
 
@@ -258,7 +260,12 @@ public final class EpisodePage implements Page {
                 String clip = form.text("clip");
                 return request.save(write -> {
                     Shot shot = own(write, stored.value(), row);
-                    CaptureShot.capture(write, new Shown(row, form.version()), day, clip, request.today());
+                    Shown shown = new Shown(row, form.version());
+                    if (day.isPresent()) {
+                        CaptureShot.capture(write, shown, day.get(), clip, request.today());
+                    } else {
+                        CaptureShot.takeBack(write, shown);
+                    }
                     return Saved.to(here)
                             .saying(
                                     day.isPresent()

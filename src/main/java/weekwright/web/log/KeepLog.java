@@ -31,8 +31,7 @@ import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
 import weekwright.episodes.EpisodeStore;
-import weekwright.episodes.Shot;
-import weekwright.episodes.ShotStore;
+import weekwright.episodes.FinishFilmed;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.SpendMoney;
@@ -120,13 +119,11 @@ final class KeepLog {
         Optional<Task> done = Optional.empty();
         if (typed.state().equals("done") || typed.after().equals("again")) {
             Optional<MarkDone.Done> marked = placed(
-                    Map.of("day", "date"),
+                    Map.of("day", "date", FinishFilmed.FIELD, FinishFilmed.FIELD),
                     typed.state().equals("done") ? "state" : "after",
-                    () -> MarkDone.mark(write, now(task), typed.entry().date(), today));
-            marked.ifPresent(one -> {
-                remarks.addAll(one.remarks());
-                remarks.addAll(missedShots(one.task().value()));
-            });
+                    () -> FinishFilmed.finish(
+                            write, now(task), typed.entry().date(), typed.missed(), today));
+            marked.ifPresent(one -> remarks.addAll(one.remarks()));
             done = marked.map(one -> one.task().value());
         } else if (typed.left().isPresent()) {
             placed(
@@ -233,16 +230,6 @@ final class KeepLog {
 
     private Shown now(Stored<Task> task) {
         return Shown.of(TaskStore.TABLE.find(write, task.row()).orElseThrow());
-    }
-
-    /** Once-only must-have shots of a finished task that nobody captured. */
-    private List<Problem> missedShots(Task task) {
-        return ShotStore.ofTask(write, task.id()).stream()
-                .map(Stored::value)
-                .filter(shot -> shot.isMissed() && shot.once())
-                .map(Shot::what)
-                .map(what -> Problem.remark("", what, "happens once, is a must-have shot and is not captured", ""))
-                .toList();
     }
 
     private String what(Optional<Stored<Task>> task) {

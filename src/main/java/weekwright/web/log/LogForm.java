@@ -16,6 +16,7 @@ import weekwright.build.HoursEntry;
 import weekwright.build.LoggedHours;
 import weekwright.build.Task;
 import weekwright.db.Read;
+import weekwright.episodes.FinishFilmed;
 import weekwright.funds.LedgerEntry;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -32,6 +33,7 @@ import weekwright.web.kit.Request;
  * @param foundHours a guess at it
  * @param foundFirst whether this task waits for it
  * @param after what is to become of the task: again (it has to be done once more), aside, or nothing
+ * @param missed what became of once-only shots that a finished task lacks; empty where nobody was asked
  */
 record LogForm(
         List<Id> crew,
@@ -45,7 +47,8 @@ record LogForm(
         String found,
         Optional<Hours> foundHours,
         boolean foundFirst,
-        String after) {
+        String after,
+        String missed) {
     private static final int OTHERS_MOST = 99;
     private static final List<String> STATES = List.of("", "goes", "nearly", "done");
     private static final List<String> AFTERS = List.of("", "again", "aside");
@@ -97,6 +100,7 @@ record LogForm(
         } else if (after.equals("aside") && state.equals("done")) {
             form.fault("after", "", "is laid aside and done", "choose one of the two");
         }
+        String missed = form.text(FinishFilmed.FIELD);
         form.besides(() -> request.read(read -> besides(read, crew, entry, field, request.today())));
         form.check();
         return new LogForm(
@@ -111,7 +115,8 @@ record LogForm(
                 found,
                 foundHours,
                 foundFirst,
-                after);
+                after,
+                missed);
     }
 
     private static List<Id> crew(Request request, FormReader form) {

@@ -30,7 +30,7 @@ public final class Addresses {
         byId("materials", "/build/materials/%s");
         byId("stock", "/build/stock/%s/edit");
         byId("equipment", "/build/equipment/%s/edit");
-        byRow("shots", "/episodes/[^/]+/shots/%s/edit");
+        byRow("shots", "/week/shots/%s");
         byId("episodes", "/episodes/%s");
         byRow("ledger", "/funds/entries/%s/edit");
         byId("regular", "/funds/regular/%s/edit");
@@ -61,7 +61,7 @@ public final class Addresses {
     /** Where a row that stands is seen; empty when it does not stand, or has no page of its own. */
     public static Optional<String> of(Read read, String table, long row) {
         Shown shown = ALL.get(table);
-        return shown == null || shown.path().contains("[")
+        return shown == null
                 ? Optional.empty()
                 : named(read, Things.of(table).table(), row, shown);
     }

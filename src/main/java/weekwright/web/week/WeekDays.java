@@ -14,6 +14,8 @@ import weekwright.base.Hours;
 import weekwright.build.Caution;
 import weekwright.build.HoursEntry;
 import weekwright.build.WeekLine;
+import weekwright.db.Stored;
+import weekwright.episodes.Shot;
 import weekwright.forecast.WeekPlan;
 import weekwright.render.Formats;
 
@@ -183,11 +185,17 @@ final class WeekDays {
                 .filter(saidShots::add)
                 .map(facts.shots()::get)
                 .filter(java.util.Objects::nonNull)
-                .sorted(java.util.Comparator.comparing((weekwright.episodes.Shot shot) -> !shot.once())
-                        .thenComparing(shot -> !shot.must()))
+                .sorted(java.util.Comparator.comparing(
+                                (Stored<Shot> shot) -> !shot.value().once())
+                        .thenComparing(shot -> !shot.value().must()))
                 .limit(MOST_SHOTS)
                 .map(shot -> new WeekPage.WantedShot(
-                        shot.what(), shot.once(), shot.captured().isPresent(), shot.calledOff()))
+                        shot.row(),
+                        shot.value().what(),
+                        shot.value().must(),
+                        shot.value().once(),
+                        shot.value().captured().isPresent(),
+                        shot.value().calledOff()))
                 .toList();
     }
 

@@ -41,7 +41,7 @@ record WeekFacts(
         Map<String, CrewMember> crew,
         Map<String, Task> tasks,
         Map<String, Episode> episodes,
-        Map<String, Shot> shots,
+        Map<String, Stored<Shot>> shots,
         Map<String, Material> materials,
         Map<Id, Equipment> equipment,
         Map<Long, WeekLine> own,
@@ -56,8 +56,8 @@ record WeekFacts(
         TaskStore.TABLE.values(read).forEach(one -> tasks.put(one.id().value(), one));
         Map<String, Episode> episodes = new HashMap<>();
         EpisodeStore.TABLE.values(read).forEach(one -> episodes.put(one.id().value(), one));
-        Map<String, Shot> shots = new HashMap<>();
-        ShotStore.TABLE.values(read).forEach(one -> shots.put(one.id().value(), one));
+        Map<String, Stored<Shot>> shots = new HashMap<>();
+        ShotStore.TABLE.list(read).forEach(one -> shots.put(one.value().id().value(), one));
         Map<String, Material> materials = new HashMap<>();
         MaterialStore.TABLE.values(read).forEach(one -> materials.put(one.id().value(), one));
         Map<Id, Equipment> equipment = new HashMap<>();

@@ -86,7 +86,7 @@ public final class WeekPage implements Page {
      */
     public record Line(String person, String text, int hours, String clock, boolean own, boolean done, String edit) {}
 
-    public record WantedShot(String text, boolean once, boolean captured, boolean off) {}
+    public record WantedShot(long row, String text, boolean must, boolean once, boolean captured, boolean off) {}
 
     /** @param camera what whoever films minds; empty on a day without filming */
     public record Care(String hazard, String hands, String camera) {}

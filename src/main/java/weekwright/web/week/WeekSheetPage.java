@@ -18,6 +18,7 @@ import weekwright.build.TaskStore;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
+import weekwright.episodes.FinishFilmed;
 import weekwright.forecast.Proposals;
 import weekwright.forecast.WeekPlan;
 import weekwright.render.Form;
@@ -168,6 +169,11 @@ public final class WeekSheetPage implements Page {
             return 0;
         }
         if (task.get().value().done().isPresent()) {
+            return 0;
+        }
+        List<Problem> unsaid = FinishFilmed.faults(write, List.of(task.get().value()), "done." + row.number());
+        if (!unsaid.isEmpty()) {
+            faults.addAll(unsaid);
             return 0;
         }
         try {

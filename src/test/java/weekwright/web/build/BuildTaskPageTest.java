@@ -37,8 +37,10 @@ class BuildTaskPageTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
                 .containsExactly("\"Hang the gate\" cannot be done before what it follows: Lime cures, Plane the gate"
-                        + " boards and Forge the straps are not done; mark that done first, or log the hours worked on"
-                        + " this");
+                                + " boards and Forge the straps are not done; mark that done first, or log the hours"
+                                + " worked on this",
+                        "\"The gate drops home\" is a must-have shot, happens once and is not captured; tick it off"
+                                + " first, or say what became of it to go on");
         Visitor.Reply done = ilse.follow(ilse.form(ilse.get("/build/tasks/weir.2"), "form:has(button[value=done])")
                 .press("done"));
         assertThat(done.page().select(".flash p").text()).isEqualTo("It is done.");
@@ -48,7 +50,7 @@ class BuildTaskPageTest {
     }
 
     @Test
-    void once_only_shots_that_were_missed_are_said_when_it_is_done() {
+    void a_task_that_happens_once_is_not_done_without_a_word_about_its_missing_shot() {
         try (ServerFixture own = ServerFixture.small()) {
             Visitor ilse = own.as("ilse");
             Visitor.Reply log = ilse.follow(ilse.form(ilse.get("/log"), "form[data-log]")
@@ -57,11 +59,22 @@ class BuildTaskPageTest {
                     .with("hours", "4")
                     .send());
             assertThat(log.status()).isEqualTo(200);
-            Visitor.Reply done = ilse.follow(ilse.form(ilse.get("/build/tasks/gate.2"), "form:has(button[value=done])")
+            Visitor.Reply asked = ilse.form(ilse.get("/build/tasks/gate.2"), "form:has(button[value=done])")
+                    .with("day", "2026-11-30")
+                    .press("done");
+            assertThat(asked.status()).isEqualTo(422);
+            assertThat(asked.troubles())
+                    .containsExactly(
+                            "\"30 November 2026\" is after today, 25 November 2026; write the day it happened",
+                            "\"The gate drops home\" is a must-have shot, happens once and is not captured; tick it off"
+                                    + " first, or say what became of it to go on");
+            Visitor.Reply done = ilse.follow(ilse.form(asked, "form:has(button[value=done])")
+                    .with("day", "2026-11-25")
+                    .with("missed", "The card was full")
                     .press("done"));
-            assertThat(done.page().select(".flash p").text())
-                    .isEqualTo(
-                            "It is done. \"The gate drops home\" happens once, is a must-have shot and is not captured.");
+            assertThat(done.page().select(".flash p").text()).isEqualTo("It is done.");
+            assertThat(done.page().select(".shots .shot").text())
+                    .isEqualTo("Once only The gate drops home must have not captured: The card was full");
         }
     }
 

@@ -31,6 +31,30 @@ class LogPageTest {
     }
 
     @Test
+    void done_asks_what_became_of_a_once_only_shot_and_keeps_what_was_typed() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply asked = ilse.form(ilse.get("/log"), "form[data-log]")
+                    .with("task", "other")
+                    .with("other", "gate.2")
+                    .with("hours", "4")
+                    .with("state", "done")
+                    .send();
+            assertThat(asked.status()).isEqualTo(422);
+            assertThat(asked.troubles())
+                    .containsExactly("\"The gate drops home\" is a must-have shot, happens once and is not captured; tick"
+                            + " it off first, or say what became of it to go on");
+            Visitor.Form form = ilse.form(asked, "form[data-log]");
+            assertThat(form.value("hours")).isEqualTo("4");
+            Visitor.Reply saved = ilse.follow(form.with("missed", "The rain came").send());
+            assertThat(saved.page().select(".flash p").text())
+                    .isEqualTo("4 hours logged for Ilse on Hang the gate. It is done.");
+            assertThat(ilse.get("/week/shots/2").page().select(".lead").text())
+                    .endsWith("Not captured: The rain came");
+        }
+    }
+
+    @Test
     void hours_are_logged_said_and_can_be_taken_back_and_brought_back() {
         Visitor ilse = SERVER.as("ilse");
         Visitor.Reply saved = ilse.form(ilse.get("/log"), "form[data-log]")

@@ -1,4 +1,4 @@
-package weekwright.web.episodes;
+package weekwright.web.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
-class EpisodeShotsNewPageTest {
+class WeekShotsNewPageTest {
     private static final ServerFixture SERVER = ServerFixture.small();
 
     @AfterAll
@@ -18,7 +18,7 @@ class EpisodeShotsNewPageTest {
     @Test
     void a_shot_is_refused_then_wanted() {
         Visitor bram = SERVER.as("bram");
-        Visitor.Reply refused = bram.form(bram.get("/episodes/ep.11/shots/new"))
+        Visitor.Reply refused = bram.form(bram.get("/week/shots/new?episode=ep.11"))
                 .with("once", "yes")
                 .send();
         assertThat(refused.status()).isEqualTo(422);

@@ -1,4 +1,4 @@
-package weekwright.web.episodes;
+package weekwright.web.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
-class EpisodeShotEditPageTest {
+class WeekShotEditPageTest {
     private static final ServerFixture SERVER = ServerFixture.small();
 
     @AfterAll
@@ -18,8 +18,8 @@ class EpisodeShotEditPageTest {
     @Test
     void a_shot_is_changed_and_taken_off_the_list() {
         Visitor bram = SERVER.as("bram");
-        String address =
-                bram.get("/episodes/ep.12").page().select(".shot-forms li a").attr("href");
+        String address = bram.get("/episodes/ep.12").page().select(".shot-forms li a").attr("href") + "/edit";
+        assertThat(address).isEqualTo("/week/shots/1/edit");
         Visitor.Reply saved = bram.follow(bram.form(bram.get(address))
                 .with("what", "First shaving, from below")
                 .without("must")
@@ -31,8 +31,14 @@ class EpisodeShotEditPageTest {
     }
 
     @Test
-    void a_shot_of_another_episode_is_not_found_here() {
+    void what_belongs_to_nothing_is_refused_and_stays_typed() {
         Visitor bram = SERVER.as("bram");
-        assertThat(bram.get("/episodes/ep.10/shots/1/edit").status()).isEqualTo(404);
+        Visitor.Reply refused = bram.form(bram.get("/week/shots/2/edit"))
+                .with("what", "The gate falls")
+                .with("task", "")
+                .send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles()).containsExactly("is missing, and so is an episode; say what the picture belongs to");
+        assertThat(bram.form(refused).value("what")).isEqualTo("The gate falls");
     }
 }
