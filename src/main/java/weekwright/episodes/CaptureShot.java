@@ -39,8 +39,7 @@ public final class CaptureShot {
         Shot shot = shown(write, shown);
         Problems problems = new Problems();
         if (day.isAfter(today)) {
-            problems.fault(
-                    "day", Said.day(day), "is after today, " + Said.day(today), "mark it once it is captured");
+            problems.fault("day", Said.day(day), "is after today, " + Said.day(today), "mark it once it is captured");
         }
         if (took.minutes().map(minutes -> minutes.doubleValue() == 0).orElse(false)) {
             problems.fault("minutes", "0", "is no footage", "write more than 0, or leave it empty");
@@ -63,8 +62,7 @@ public final class CaptureShot {
         shot = shape.with(shot, "clip", "");
         shot = shape.with(shot, "minutes", Optional.empty());
         shot = shape.with(shot, "missed", "");
-        return ShotStore.TABLE.update(
-                write, shown.row(), shown.version(), shape.with(shot, "called_off", false));
+        return ShotStore.TABLE.update(write, shown.row(), shown.version(), shape.with(shot, "called_off", false));
     }
 
     private static Shot shown(Write write, Shown shown) throws Stale {

@@ -65,17 +65,16 @@ public final class FinishFilmed {
     public static List<Problem> faults(Read read, List<Task> tasks, String field) {
         List<Problem> faults = new ArrayList<>();
         tasks.forEach(task -> faults.addAll(faults(
-                unsaid(read, task), field, "tick it off first, or say so where \"" + task.title() + "\" is marked done")));
+                unsaid(read, task),
+                field,
+                "tick it off first, or say so where \"" + task.title() + "\" is marked done")));
         return faults;
     }
 
     private static List<Problem> faults(List<Stored<Shot>> lost, String field, String remedy) {
         return lost.stream()
                 .map(shot -> Problem.fault(
-                        field,
-                        shot.value().what(),
-                        "is a must-have shot, happens once and is not captured",
-                        remedy))
+                        field, shot.value().what(), "is a must-have shot, happens once and is not captured", remedy))
                 .toList();
     }
 

@@ -108,13 +108,10 @@ class EpisodeVerbsTest {
         addShot(db, "id", "s1", "episode", "ep47", "what", "Chips fly", "must", "yes");
         db.write(
                 "tomas",
-                write -> CaptureShot.capture(
-                        write, shown(db, ShotStore.TABLE, "s1"), TODAY, "A003 C012", TODAY));
+                write -> CaptureShot.capture(write, shown(db, ShotStore.TABLE, "s1"), TODAY, "A003 C012", TODAY));
         assertThat(find(db, ShotStore.TABLE, "s1").value().clip()).isEqualTo("A003 C012");
         assertThat(find(db, ShotStore.TABLE, "s1").value().isMissed()).isFalse();
-        db.write(
-                "tomas",
-                write -> CaptureShot.takeBack(write, shown(db, ShotStore.TABLE, "s1")));
+        db.write("tomas", write -> CaptureShot.takeBack(write, shown(db, ShotStore.TABLE, "s1")));
         assertThat(find(db, ShotStore.TABLE, "s1").value().isMissed()).isTrue();
         db.write("tomas", write -> CallOffShot.callOff(write, shown(db, ShotStore.TABLE, "s1")));
         assertThat(find(db, ShotStore.TABLE, "s1").value().calledOff()).isTrue();

@@ -3,11 +3,11 @@ package weekwright.web.build;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import weekwright.base.Problem;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
 import weekwright.build.CloseTasks;
@@ -169,8 +169,8 @@ public final class BuildStagePage implements Page {
                     .filter(task -> ticked.contains(task.value().id().value()))
                     .toList();
             Problems unsaid = new Problems();
-            unsaid.addAll(FinishFilmed.faults(
-                    write, tasks.stream().map(Stored::value).toList(), "task"));
+            unsaid.addAll(
+                    FinishFilmed.faults(write, tasks.stream().map(Stored::value).toList(), "task"));
             try {
                 CloseTasks.close(write, tasks, day.orElseThrow(), request.today());
             } catch (Rejected rejected) {

@@ -50,7 +50,8 @@ public final class BuildTaskPage implements Page {
     public record HoursLine(long row, LocalDate date, String who, int minutes, String more) {}
 
     /** A shot as a line. */
-    public record ShotLine(long row, String what, boolean must, boolean once, boolean captured, boolean off, String missed) {}
+    public record ShotLine(
+            long row, String what, boolean must, boolean once, boolean captured, boolean off, String missed) {}
 
     /**
      * @param person who sits here and may start a clock; empty for nobody

@@ -121,8 +121,7 @@ final class KeepLog {
             Optional<MarkDone.Done> marked = placed(
                     Map.of("day", "date", FinishFilmed.FIELD, FinishFilmed.FIELD),
                     typed.state().equals("done") ? "state" : "after",
-                    () -> FinishFilmed.finish(
-                            write, now(task), typed.entry().date(), typed.missed(), today));
+                    () -> FinishFilmed.finish(write, now(task), typed.entry().date(), typed.missed(), today));
             marked.ifPresent(one -> remarks.addAll(one.remarks()));
             done = marked.map(one -> one.task().value());
         } else if (typed.left().isPresent()) {

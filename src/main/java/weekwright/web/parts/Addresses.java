@@ -61,9 +61,7 @@ public final class Addresses {
     /** Where a row that stands is seen; empty when it does not stand, or has no page of its own. */
     public static Optional<String> of(Read read, String table, long row) {
         Shown shown = ALL.get(table);
-        return shown == null
-                ? Optional.empty()
-                : named(read, Things.of(table).table(), row, shown);
+        return shown == null ? Optional.empty() : named(read, Things.of(table).table(), row, shown);
     }
 
     private static <R extends Record> Optional<String> named(Read read, Table<R> table, long row, Shown shown) {

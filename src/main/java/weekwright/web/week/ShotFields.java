@@ -46,8 +46,10 @@ final class ShotFields {
         StringBuilder words =
                 new StringBuilder(shot.size().map(Codec::word).orElse("wide").replace('-', ' '));
         if (task) {
-            shot.task().flatMap(id -> TaskStore.TABLE.find(read, id)).ifPresent(stored -> words.append(", while: ")
-                    .append(stored.value().title()));
+            shot.task()
+                    .flatMap(id -> TaskStore.TABLE.find(read, id))
+                    .ifPresent(stored ->
+                            words.append(", while: ").append(stored.value().title()));
         }
         shot.episode()
                 .flatMap(id -> EpisodeStore.TABLE.find(read, id))
@@ -63,8 +65,7 @@ final class ShotFields {
                 .or(() -> shot.episode()
                         .flatMap((Id id) -> EpisodeStore.TABLE.find(read, id))
                         .map(stored -> stored.value())
-                        .map((Episode episode) ->
-                                new Form.Choice("/episodes/" + episode.id(), Choices.title(episode))))
+                        .map((Episode episode) -> new Form.Choice("/episodes/" + episode.id(), Choices.title(episode))))
                 .orElse(new Form.Choice("", "No task in particular"));
     }
 

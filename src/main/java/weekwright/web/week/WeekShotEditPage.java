@@ -51,7 +51,8 @@ public final class WeekShotEditPage implements Page {
         Optional<Shot> edited = form.edited(shot.value(), ShotFields.COLUMNS);
         return request.save(write -> {
             SaveShot.Saved kept = SaveShot.save(write, Optional.of(shown), edited.orElseThrow());
-            return Saved.to(ShotFields.home(edited.get())).saying("The shot is changed." + Remarks.said(kept.remarks()));
+            return Saved.to(ShotFields.home(edited.get()))
+                    .saying("The shot is changed." + Remarks.said(kept.remarks()));
         });
     }
 }

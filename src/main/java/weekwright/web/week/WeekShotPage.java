@@ -29,17 +29,11 @@ public final class WeekShotPage implements Page {
         Stored<Shot> stored = WeekShotEditPage.shot(request);
         Shot shot = stored.value();
         Map<String, String> first = new HashMap<>(Map.of(
-                "day",
-                shot.captured().orElse(request.today()).toString(),
-                "clip",
-                shot.clip(),
-                "takes",
-                shot.takes()));
+                "day", shot.captured().orElse(request.today()).toString(), "clip", shot.clip(), "takes", shot.takes()));
         shot.minutes().ifPresent(minutes -> first.put("minutes", minutes.text()));
         Form form = request.form("", first);
         return request.read(read -> new View(
-                new Form(
-                        form.csrf(), form.answerKey(), Optional.of(stored.version()), form.values(), form.errors()),
+                new Form(form.csrf(), form.answerKey(), Optional.of(stored.version()), form.values(), form.errors()),
                 stored.row(),
                 shot,
                 ShotFields.words(read, shot, true),

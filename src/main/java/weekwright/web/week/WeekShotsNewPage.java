@@ -21,8 +21,8 @@ public final class WeekShotsNewPage implements Page {
 
     @Override
     public View show(Request request) {
-        Map<String, String> first = Map.of(
-                "task", ShotFields.query(request, "task"), "episode", ShotFields.query(request, "episode"));
+        Map<String, String> first =
+                Map.of("task", ShotFields.query(request, "task"), "episode", ShotFields.query(request, "episode"));
         return request.read(read -> new View(request.form("", first), ShotFields.lists(read, first.get("episode"))));
     }
 

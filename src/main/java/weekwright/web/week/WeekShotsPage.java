@@ -83,7 +83,9 @@ public final class WeekShotsPage implements Page {
             List<Group> days = days(read, plan, wanted, today, said);
             return new View(
                     request.form("capture"),
-                    wanted.isEmpty() ? "No shot is wanted" : Formats.sentence(Formats.count(wanted.size(), "shot")) + " wanted",
+                    wanted.isEmpty()
+                            ? "No shot is wanted"
+                            : Formats.sentence(Formats.count(wanted.size(), "shot")) + " wanted",
                     lead(read, wanted),
                     days,
                     groups(read, wanted, said),
@@ -93,8 +95,8 @@ public final class WeekShotsPage implements Page {
                                     .captured()
                                     .filter(day -> day.isAfter(today.minusDays(DAYS_BACK)))
                                     .isPresent())
-                            .sorted(Comparator.comparing(
-                                            (Stored<Shot> shot) -> shot.value().captured().get())
+                            .sorted(Comparator.comparing((Stored<Shot> shot) ->
+                                            shot.value().captured().get())
                                     .reversed())
                             .map(shot -> line(read, shot, true))
                             .toList(),
@@ -111,9 +113,9 @@ public final class WeekShotsPage implements Page {
         if (must + once == 0) {
             return "";
         }
-        return Formats.sentence(
-                Formats.list(List.of(must + " must have", once + " " + (once == 1 ? "happens" : "happen") + " once only"))
-                        + ".");
+        return Formats.sentence(Formats.list(
+                        List.of(must + " must have", once + " " + (once == 1 ? "happens" : "happen") + " once only"))
+                + ".");
     }
 
     private static List<Group> days(

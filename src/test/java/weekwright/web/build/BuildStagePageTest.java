@@ -46,8 +46,9 @@ class BuildStagePageTest {
                     .press("close");
             assertThat(refused.status()).isEqualTo(422);
             assertThat(refused.troubles())
-                    .containsExactly("\"Hang the gate\" cannot be done before what it follows: Lime cures and Forge the"
-                            + " straps are not done; mark that done first, or log the hours worked on this",
+                    .containsExactly(
+                            "\"Hang the gate\" cannot be done before what it follows: Lime cures and Forge the"
+                                    + " straps are not done; mark that done first, or log the hours worked on this",
                             "\"The gate drops home\" is a must-have shot, happens once and is not captured; tick it off"
                                     + " first, or say so where \"Hang the gate\" is marked done");
             assertThat(refused.page().select("input[name=task][checked]").eachAttr("value"))

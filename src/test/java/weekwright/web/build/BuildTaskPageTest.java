@@ -36,7 +36,8 @@ class BuildTaskPageTest {
                 .press("done");
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
-                .containsExactly("\"Hang the gate\" cannot be done before what it follows: Lime cures, Plane the gate"
+                .containsExactly(
+                        "\"Hang the gate\" cannot be done before what it follows: Lime cures, Plane the gate"
                                 + " boards and Forge the straps are not done; mark that done first, or log the hours"
                                 + " worked on this",
                         "\"The gate drops home\" is a must-have shot, happens once and is not captured; tick it off"

@@ -42,15 +42,16 @@ class LogPageTest {
                     .send();
             assertThat(asked.status()).isEqualTo(422);
             assertThat(asked.troubles())
-                    .containsExactly("\"The gate drops home\" is a must-have shot, happens once and is not captured; tick"
-                            + " it off first, or say what became of it to go on");
+                    .containsExactly(
+                            "\"The gate drops home\" is a must-have shot, happens once and is not captured; tick"
+                                    + " it off first, or say what became of it to go on");
             Visitor.Form form = ilse.form(asked, "form[data-log]");
             assertThat(form.value("hours")).isEqualTo("4");
-            Visitor.Reply saved = ilse.follow(form.with("missed", "The rain came").send());
+            Visitor.Reply saved =
+                    ilse.follow(form.with("missed", "The rain came").send());
             assertThat(saved.page().select(".flash p").text())
                     .isEqualTo("4 hours logged for Ilse on Hang the gate. It is done.");
-            assertThat(ilse.get("/week/shots/2").page().select(".lead").text())
-                    .endsWith("Not captured: The rain came");
+            assertThat(ilse.get("/week/shots/2").page().select(".lead").text()).endsWith("Not captured: The rain came");
         }
     }
 

@@ -18,7 +18,8 @@ class WeekShotEditPageTest {
     @Test
     void a_shot_is_changed_and_taken_off_the_list() {
         Visitor bram = SERVER.as("bram");
-        String address = bram.get("/episodes/ep.12").page().select(".shot-forms li a").attr("href") + "/edit";
+        String address =
+                bram.get("/episodes/ep.12").page().select(".shot-forms li a").attr("href") + "/edit";
         assertThat(address).isEqualTo("/week/shots/1/edit");
         Visitor.Reply saved = bram.follow(bram.form(bram.get(address))
                 .with("what", "First shaving, from below")
@@ -38,7 +39,8 @@ class WeekShotEditPageTest {
                 .with("task", "")
                 .send();
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.troubles()).containsExactly("is missing, and so is an episode; say what the picture belongs to");
+        assertThat(refused.troubles())
+                .containsExactly("is missing, and so is an episode; say what the picture belongs to");
         assertThat(bram.form(refused).value("what")).isEqualTo("The gate falls");
     }
 }

@@ -25,8 +25,7 @@ class WeekShotPageTest {
     void a_helper_ticks_a_shot_off_with_clip_minutes_and_takes_and_it_is_taken_back() {
         Visitor noor = server.as("noor");
         Visitor.Reply page = noor.get("/week/shots/2");
-        assertThat(page.page().select(".lead").text())
-                .isEqualTo("Once only Wide, while: Hang the gate, must have.");
+        assertThat(page.page().select(".lead").text()).isEqualTo("Once only Wide, while: Hang the gate, must have.");
         assertThat(page.page().select("a[href$=edit]")).isEmpty();
         Visitor.Reply refused = noor.form(page)
                 .with("clip", "A03 C0112")

@@ -22,7 +22,9 @@ class WeekShotsPageTest {
                     noor.form(list, "li:contains(First shaving) form").press("capture"));
             assertThat(ticked.page().select(".flash p").text()).isEqualTo("Captured: First shaving off the board.");
             assertThat(ticked.page().select("h1").text()).isEqualTo("1 shot wanted");
-            assertThat(ticked.page().select("section[aria-labelledby=captured-head] .shot").text())
+            assertThat(ticked.page()
+                            .select("section[aria-labelledby=captured-head] .shot")
+                            .text())
                     .isEqualTo("First shaving off the board close, while: Plane the gate boards, for no. 12, Boards for"
                             + " the gate, must have, captured Wed 25 Nov");
             noor.form(ticked, ".flash form").send();
