@@ -118,11 +118,11 @@ import weekwright.web.week.WeekLineEditPage;
 import weekwright.web.week.WeekLinesNewPage;
 import weekwright.web.week.WeekPage;
 import weekwright.web.week.WeekSheetPage;
-import weekwright.web.week.WeekWordsPage;
 import weekwright.web.week.WeekShotEditPage;
 import weekwright.web.week.WeekShotPage;
 import weekwright.web.week.WeekShotsNewPage;
 import weekwright.web.week.WeekShotsPage;
+import weekwright.web.week.WeekWordsPage;
 
 /** The one list of all addresses, with who may use each. A new page is a line here. */
 public final class Routes {
