@@ -10,7 +10,6 @@ import picocli.CommandLine.Parameters;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Folder;
-import weekwright.render.Formats;
 import weekwright.render.Templates;
 import weekwright.site.PublishSite;
 import weekwright.site.Site;
@@ -64,7 +63,8 @@ final class PublishCommand implements Callable<Integer> {
                 progress.stop();
                 terminal.out()
                         .println("Published into " + target.toAbsolutePath().normalize() + ": "
-                                + Formats.count(done.written(), "file") + " written, " + done.same()
+                                + done.written()
+                                + (done.written() == 1 ? " file written, " : " files written, ") + done.same()
                                 + " as they were, " + done.removed() + " removed.");
             }
         }

@@ -327,4 +327,23 @@ class CommandLinesTest {
         System.arraycopy(options, 0, all, 2, options.length);
         return Arrays.copyOf(all, all.length);
     }
+
+    @Test
+    void the_build_log_is_published_and_again_writes_only_what_changed() {
+        String folder = project().toString();
+        Path site = temp.resolve("site");
+        Run first = run("publish", folder, site.toString());
+        assertThat(first.status()).isZero();
+        assertThat(first.out()).matches("Published into " + site + ": \\d+ files written, 0 as they were, 0 removed\\.\\n");
+        assertThat(site.resolve("index.html")).exists();
+        Run again = run("publish", folder, site.toString());
+        assertThat(again.out())
+                .matches("Published into " + site + ": 0 files written, \\d+ as they were, 0 removed\\.\\n");
+        assertThat(run("publish", folder, folder))
+                .isEqualTo(new Run(
+                        1,
+                        "",
+                        folder + " holds something else than a build log, and nothing of it is overwritten. Name a new"
+                                + " or empty folder, or the one that was published into before.\n"));
+    }
 }

@@ -1,6 +1,7 @@
 package weekwright.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -21,6 +22,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.NodeList;
+import weekwright.testkit.CameraPicture;
+import weekwright.testkit.SmallProject;
+import weekwright.notes.PhotoStore;
+import weekwright.notes.Photo;
+import weekwright.notes.NoteStore;
+import weekwright.db.Stale;
+import weekwright.db.FolderRefused;
+import weekwright.base.Id;
 import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.render.Templates;
@@ -231,12 +240,12 @@ class SiteTest {
         Files.writeString(target.resolve("own.txt"), "stays");
         assertThat(PublishSite.into(target, site(), count -> true)).isEqualTo(new PublishSite.Done(0, all, 0));
         db.write("test", write -> {
-            var note = weekwright.notes.NoteStore.TABLE
-                    .find(write, new weekwright.base.Id("n.out"))
+            var note = NoteStore.TABLE
+                    .find(write, new Id("n.out"))
                     .orElseThrow();
             try {
-                weekwright.notes.NoteStore.TABLE.delete(write, note.row(), note.version());
-            } catch (weekwright.db.Stale e) {
+                NoteStore.TABLE.delete(write, note.row(), note.version());
+            } catch (Stale e) {
                 throw new IllegalStateException(e);
             }
             return null;
@@ -252,8 +261,8 @@ class SiteTest {
     void a_folder_with_something_else_in_it_is_refused_and_stays_as_it_is() throws Exception {
         Path target = Files.createDirectory(folder.resolve("other"));
         Files.writeString(target.resolve("index.html"), "theirs");
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> PublishSite.into(target, site(), count -> true))
-                .isInstanceOf(weekwright.db.FolderRefused.class)
+        assertThatThrownBy(() -> PublishSite.into(target, site(), count -> true))
+                .isInstanceOf(FolderRefused.class)
                 .hasMessage(target + " holds something else than a build log, and nothing of it is overwritten. Name a"
                         + " new or empty folder, or the one that was published into before.");
         assertThat(target.resolve("index.html")).hasContent("theirs");
@@ -267,5 +276,38 @@ class SiteTest {
         Files.writeString(target.resolve(PublishSite.LIST), "weekwright build log\n../outside.txt\n" + outside + "\n");
         PublishSite.into(target, site(), count -> true);
         assertThat(outside).hasContent("stays");
+    }
+
+    @Test
+    void pictures_are_published_without_the_camera_s_tags_under_a_name_of_their_bytes() throws Exception {
+        Folder project = new Folder(folder.resolve("project"));
+        Files.createDirectories(project.photos());
+        Files.write(
+                project.photos().resolve("sill.jpg"),
+                CameraPicture.jpeg(64, 48, "2026:11:09 07:30:00"));
+        db.write("test", write -> {
+            PhotoStore.TABLE.insert(
+                    write,
+                    SmallProject.of(
+                            Photo.class, "note", "n.all", "file", "sill.jpg", "caption", "Two of nine",
+                            "alternative", "Two dressed stones"));
+            PhotoStore.TABLE.insert(
+                    write,
+                    SmallProject.of(
+                            Photo.class, "note", "n.all", "file", "gone.jpg"));
+            return null;
+        });
+        Path target = folder.resolve("site");
+        Site site = PublishSite.site(db, project, TEMPLATES, PublishSite.copies(project), PublicProject.TODAY);
+        PublishSite.into(target, site, count -> true);
+        Document page = Jsoup.parse(Files.readString(target.resolve("notes/n.all.html")));
+        assertThat(page.select("img").eachAttr("alt")).containsExactly("Two dressed stones");
+        String path = page.select("img").attr("src");
+        assertThat(path).matches("\\.\\./pictures/[0-9a-f]{16}\\.jpg");
+        byte[] published = Files.readAllBytes(target.resolve("notes").resolve(path));
+        assertThat(CameraPicture.text(published))
+                .doesNotContain(CameraPicture.PRIVATE)
+                .doesNotContain(CameraPicture.text(CameraPicture.LATITUDE))
+                .doesNotContain("2026:11:09");
     }
 }
