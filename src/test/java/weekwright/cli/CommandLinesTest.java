@@ -334,7 +334,8 @@ class CommandLinesTest {
         Path site = temp.resolve("site");
         Run first = run("publish", folder, site.toString());
         assertThat(first.status()).isZero();
-        assertThat(first.out()).matches("Published into " + site + ": \\d+ files written, 0 as they were, 0 removed\\.\\n");
+        assertThat(first.out())
+                .matches("Published into " + site + ": \\d+ files written, 0 as they were, 0 removed\\.\\n");
         assertThat(site.resolve("index.html")).exists();
         Run again = run("publish", folder, site.toString());
         assertThat(again.out())

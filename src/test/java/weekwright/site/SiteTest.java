@@ -22,18 +22,18 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.NodeList;
-import weekwright.testkit.CameraPicture;
-import weekwright.testkit.SmallProject;
-import weekwright.notes.PhotoStore;
-import weekwright.notes.Photo;
-import weekwright.notes.NoteStore;
-import weekwright.db.Stale;
-import weekwright.db.FolderRefused;
 import weekwright.base.Id;
 import weekwright.db.Db;
 import weekwright.db.Folder;
+import weekwright.db.FolderRefused;
+import weekwright.db.Stale;
+import weekwright.notes.NoteStore;
+import weekwright.notes.Photo;
+import weekwright.notes.PhotoStore;
 import weekwright.render.Templates;
+import weekwright.testkit.CameraPicture;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
 
 class SiteTest {
     private static final Templates TEMPLATES = Templates.packed();
@@ -240,9 +240,7 @@ class SiteTest {
         Files.writeString(target.resolve("own.txt"), "stays");
         assertThat(PublishSite.into(target, site(), count -> true)).isEqualTo(new PublishSite.Done(0, all, 0));
         db.write("test", write -> {
-            var note = NoteStore.TABLE
-                    .find(write, new Id("n.out"))
-                    .orElseThrow();
+            var note = NoteStore.TABLE.find(write, new Id("n.out")).orElseThrow();
             try {
                 NoteStore.TABLE.delete(write, note.row(), note.version());
             } catch (Stale e) {
@@ -282,19 +280,21 @@ class SiteTest {
     void pictures_are_published_without_the_camera_s_tags_under_a_name_of_their_bytes() throws Exception {
         Folder project = new Folder(folder.resolve("project"));
         Files.createDirectories(project.photos());
-        Files.write(
-                project.photos().resolve("sill.jpg"),
-                CameraPicture.jpeg(64, 48, "2026:11:09 07:30:00"));
+        Files.write(project.photos().resolve("sill.jpg"), CameraPicture.jpeg(64, 48, "2026:11:09 07:30:00"));
         db.write("test", write -> {
             PhotoStore.TABLE.insert(
                     write,
                     SmallProject.of(
-                            Photo.class, "note", "n.all", "file", "sill.jpg", "caption", "Two of nine",
-                            "alternative", "Two dressed stones"));
-            PhotoStore.TABLE.insert(
-                    write,
-                    SmallProject.of(
-                            Photo.class, "note", "n.all", "file", "gone.jpg"));
+                            Photo.class,
+                            "note",
+                            "n.all",
+                            "file",
+                            "sill.jpg",
+                            "caption",
+                            "Two of nine",
+                            "alternative",
+                            "Two dressed stones"));
+            PhotoStore.TABLE.insert(write, SmallProject.of(Photo.class, "note", "n.all", "file", "gone.jpg"));
             return null;
         });
         Path target = folder.resolve("site");
