@@ -5,11 +5,20 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import weekwright.base.Hours;
+import weekwright.build.CrewMemberStore;
+import weekwright.build.EquipmentStore;
+import weekwright.build.Settings;
+import weekwright.build.TaskStore;
 import weekwright.build.WeekLine;
 import weekwright.build.WeekLineStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
+import weekwright.db.Table;
+import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.ShotStore;
+import weekwright.funds.MaterialStore;
 
 /**
  * The sheet of the week of a day, Monday to Sunday: the crew's own lines as they wrote them, and for the as-of day and those
@@ -117,5 +126,27 @@ public record WeekPlan(String week, List<Day> days) {
                         Optional.of(Proposals.of(basis, planned.plan())),
                         forecast)
                 .plan();
+    }
+
+    /** The tables that a sheet is made from alone: a page that is asked first after a start reads no log of ten years. */
+    private static Source few(Source all) {
+        Set<Table<?>> wanted = Set.of(
+                CrewMemberStore.TABLE,
+                TaskStore.TABLE,
+                EquipmentStore.TABLE,
+                ShotStore.TABLE,
+                MaterialStore.TABLE,
+                EpisodeStore.TABLE);
+        return new Source() {
+            @Override
+            public Settings settings() {
+                return all.settings();
+            }
+
+            @Override
+            public <R extends Record> List<R> list(Table<R> table) {
+                return wanted.contains(table) ? all.list(table) : List.of();
+            }
+        };
     }
 }

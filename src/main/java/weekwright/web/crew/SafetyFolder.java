@@ -24,6 +24,7 @@ import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.build.UsualCautions;
 import weekwright.db.Read;
+import weekwright.db.Stored;
 
 /** What the safety folder prints besides the crew's own cautions and incidents, read on one view of the store. */
 final class SafetyFolder {
@@ -109,15 +110,14 @@ final class SafetyFolder {
         Map<String, String> names = new HashMap<>();
         CrewMemberStore.TABLE.values(read).forEach(one -> names.put(one.id().folded(), one.name()));
         Map<LocalDate, Map<String, Integer>> days = new TreeMap<>(java.util.Comparator.reverseOrder());
-        for (HoursEntry entry : HoursEntryStore.TABLE.values(read)) {
-            if (!entry.date().isBefore(from) && !entry.date().isAfter(to)) {
-                days.computeIfAbsent(entry.date(), key -> new TreeMap<>())
+        for (Stored<HoursEntry> stored : HoursEntryStore.between(read, from, to)) {
+            HoursEntry entry = stored.value();
+            days.computeIfAbsent(entry.date(), key -> new TreeMap<>())
                         .merge(
                                 names.getOrDefault(
                                         entry.crew().folded(), entry.crew().value()),
                                 entry.peopleOrDefault(),
                                 Math::max);
-            }
         }
         List<OnSite> list = new ArrayList<>();
         days.forEach((date, people) -> list.add(new OnSite(

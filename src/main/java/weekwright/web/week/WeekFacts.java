@@ -66,9 +66,7 @@ record WeekFacts(
         for (Stored<WeekLine> line : WeekLineStore.between(read, monday, monday.plusDays(6))) {
             own.put(line.row(), line.value());
         }
-        List<HoursEntry> hours = HoursEntryStore.TABLE.values(read).stream()
-                .filter(entry -> !entry.date().isBefore(monday) && !entry.date().isAfter(monday.plusDays(6)))
-                .toList();
+        List<HoursEntry> hours = HoursEntryStore.between(read, monday, monday.plusDays(6)).stream().map(Stored::value).toList();
         return new WeekFacts(
                 crew,
                 tasks,
