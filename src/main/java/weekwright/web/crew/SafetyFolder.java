@@ -113,11 +113,11 @@ final class SafetyFolder {
         for (Stored<HoursEntry> stored : HoursEntryStore.between(read, from, to)) {
             HoursEntry entry = stored.value();
             days.computeIfAbsent(entry.date(), key -> new TreeMap<>())
-                        .merge(
-                                names.getOrDefault(
-                                        entry.crew().folded(), entry.crew().value()),
-                                entry.peopleOrDefault(),
-                                Math::max);
+                    .merge(
+                            names.getOrDefault(
+                                    entry.crew().folded(), entry.crew().value()),
+                            entry.peopleOrDefault(),
+                            Math::max);
         }
         List<OnSite> list = new ArrayList<>();
         days.forEach((date, people) -> list.add(new OnSite(

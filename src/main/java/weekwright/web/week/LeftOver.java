@@ -29,7 +29,9 @@ record LeftOver(Stored<WeekLine> line, LocalDate to) {
     private static final int DAYS_AHEAD = 14;
 
     static List<LeftOver> of(Read read, LocalDate today) {
-        List<HoursEntry> hours = HoursEntryStore.between(read, today.minusDays(DAYS_BACK), today).stream().map(Stored::value).toList();
+        List<HoursEntry> hours = HoursEntryStore.between(read, today.minusDays(DAYS_BACK), today).stream()
+                .map(Stored::value)
+                .toList();
         List<LeftOver> left = new ArrayList<>();
         for (Stored<WeekLine> stored : WeekLineStore.between(read, today.minusDays(DAYS_BACK), today.minusDays(1))) {
             WeekLine line = stored.value();

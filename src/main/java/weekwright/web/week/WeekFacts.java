@@ -66,7 +66,9 @@ record WeekFacts(
         for (Stored<WeekLine> line : WeekLineStore.between(read, monday, monday.plusDays(6))) {
             own.put(line.row(), line.value());
         }
-        List<HoursEntry> hours = HoursEntryStore.between(read, monday, monday.plusDays(6)).stream().map(Stored::value).toList();
+        List<HoursEntry> hours = HoursEntryStore.between(read, monday, monday.plusDays(6)).stream()
+                .map(Stored::value)
+                .toList();
         return new WeekFacts(
                 crew,
                 tasks,
