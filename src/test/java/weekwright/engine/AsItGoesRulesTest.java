@@ -77,6 +77,20 @@ class AsItGoesRulesTest {
     }
 
     @Test
+    void rule_120_the_crews_own_lines_and_the_last_days_before_a_slot_have_all_stated_hours() {
+        ProjectInputs own = project().person("ana").learned(0.5, 0);
+        own.task("a").exactly(8);
+        own.ownLine("2027-03-01", "ana", "a", Inputs.LineKind.WORK, 8);
+        assertThat(Run.of(own).landing("a")).isEqualTo("2027-03-01");
+        ProjectInputs late = project().today("2027-03-03").person("ana", "edit").learned(0.5, 0).fridays("2027-03-05");
+        late.episode("e1", "2027-03-05", 16);
+        assertThat(Run.of(late).cut("e1")).isEqualTo("2027-03-04");
+        ProjectInputs early = project().person("ana", "edit").learned(0.5, 0).fridays("2027-03-12");
+        early.episode("e1", "2027-03-12", 16);
+        assertThat(Run.of(early).cut("e1")).isEqualTo("2027-03-04");
+    }
+
+    @Test
     void rule_122_what_turns_up_is_worked_after_the_last_listed_task_and_lands_the_stage() {
         ProjectInputs project = project().person("ana").learned(1, 0.25);
         project.stage(new Inputs.Stage("pit", 1, 1, false, Inputs.Range.EMPTY));

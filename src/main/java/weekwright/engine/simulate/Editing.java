@@ -17,6 +17,9 @@ import weekwright.engine.Outcome.Slot;
  */
 final class Editing {
     private static final int NOT_MADE = -1;
+    /** In the last days before a slot, and after it, an editor gives all the hours that he has stated (rules 120, 133). */
+    private static final int DEADLINE_DAYS = 2;
+
 
     private final Setup setup;
     private final Luck luck;
@@ -210,6 +213,9 @@ final class Editing {
     private void edit(int e, int day) {
         int p = editorOf(setup.episodes.editor[e]);
         if (p >= 0) {
+            if (setup.episodes.slot[e] <= day + DEADLINE_DAYS) {
+                people.stay(p, x.editLeft[e]);
+            }
             give(e, p, people.left(p), day);
         }
     }
@@ -228,6 +234,9 @@ final class Editing {
 
     private void editBank(int s, int day) {
         int p = editorOf(-1);
+        if (p >= 0 && setup.calendar.slots[s] <= day + DEADLINE_DAYS) {
+            people.stay(p, x.bankEdit[s]);
+        }
         int minutes = p < 0 ? 0 : Math.min(people.left(p), x.bankEdit[s]);
         if (minutes <= 0) {
             return;

@@ -156,6 +156,23 @@ final class People {
         }
     }
 
+    /** Minutes left of those that a person has stated. */
+    int statedLeft(int p) {
+        return Math.max(stated[p], leaving[p]) - used[p];
+    }
+
+    /** Somebody stays for what has to be done today, as long as he has stated at most: turnout does not shorten it (rule 120). */
+    void stay(int p, int minutes) {
+        int until = Math.min(Math.max(stated[p], leaving[p]), used[p] + minutes);
+        if (until > leaving[p]) {
+            leaving[p] = until;
+            there |= 1 << p;
+            if (leaving[p] - used[p] >= HALF_HOUR) {
+                free |= 1 << p;
+            }
+        }
+    }
+
     /** Keeps minutes of a person for a week line of the crew until {@link #release}. */
     void reserve(int line, int p, int minutes) {
         use(p, minutes);

@@ -103,7 +103,8 @@ final class Work {
         while (ownTo < own.count && own.day[ownTo] <= day) {
             int i = ownTo++;
             int p = own.person[i];
-            int minutes = Math.min(own.minutes[i], people.left(p));
+            int minutes = Math.min(own.minutes[i], people.statedLeft(p));
+            people.stay(p, minutes);
             switch (own.kind[i]) {
                 case WORK, EDIT -> people.reserve(i, p, minutes);
                 case FILM -> {

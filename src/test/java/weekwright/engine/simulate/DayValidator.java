@@ -395,10 +395,18 @@ final class DayValidator implements Trace {
         }
     }
 
+    /** Two days before a slot, or later, an editor gives all that he has stated. */
+    private boolean deadline(int today, int episode) {
+        int slot = episode >= 0
+                ? inputs.episodes().get(episode).slot() - inputs.asOf()
+                : new Calendar(inputs).slots[-1 - episode];
+        return slot <= today + 2;
+    }
+
     @Override
     public void edits(int today, int p, int episode, int minutes) {
         turn(today);
-        spend(p, minutes, false, where + ", editing on day " + today);
+        spend(p, minutes, deadline(today, episode), where + ", editing on day " + today);
         if (episode >= 0) {
             for (Inputs.Tell tell : inputs.episodes().get(episode).tells()) {
                 assertThat(land[position(tell.task())])
