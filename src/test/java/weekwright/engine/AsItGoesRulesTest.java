@@ -82,7 +82,11 @@ class AsItGoesRulesTest {
         own.task("a").exactly(8);
         own.ownLine("2027-03-01", "ana", "a", Inputs.LineKind.WORK, 8);
         assertThat(Run.of(own).landing("a")).isEqualTo("2027-03-01");
-        ProjectInputs late = project().today("2027-03-03").person("ana", "edit").learned(0.5, 0).fridays("2027-03-05");
+        ProjectInputs late = project()
+                .today("2027-03-03")
+                .person("ana", "edit")
+                .learned(0.5, 0)
+                .fridays("2027-03-05");
         late.episode("e1", "2027-03-05", 16);
         assertThat(Run.of(late).cut("e1")).isEqualTo("2027-03-04");
         ProjectInputs early = project().person("ana", "edit").learned(0.5, 0).fridays("2027-03-12");

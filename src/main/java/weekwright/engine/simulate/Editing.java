@@ -20,7 +20,6 @@ final class Editing {
     /** In the last days before a slot, and after it, an editor gives all the hours that he has stated (rules 120, 133). */
     private static final int DEADLINE_DAYS = 2;
 
-
     private final Setup setup;
     private final Luck luck;
     private final People people;
