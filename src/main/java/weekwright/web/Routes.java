@@ -68,6 +68,7 @@ import weekwright.web.episodes.EpisodesNewPage;
 import weekwright.web.episodes.EpisodesPage;
 import weekwright.web.episodes.EpisodesSlotPage;
 import weekwright.web.episodes.EpisodesSlotsPage;
+import weekwright.web.funds.BooksSheet;
 import weekwright.web.funds.FundsBalancePage;
 import weekwright.web.funds.FundsCostsNewPage;
 import weekwright.web.funds.FundsEntriesNewPage;
@@ -275,6 +276,7 @@ public final class Routes {
                 new Other("/photos/small/{file}", Access.CREW, new Photos(PhotoFiles.Size.SMALL)),
                 new Other("/public", Access.PUBLIC, log),
                 new Other("/public/<file>", Access.PUBLIC, log),
+                new Other("/funds/books.csv", Access.CREW, new BooksSheet()),
                 new Other("/receipts/{file}", Access.CREW, new Receipts()));
     }
 

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
 import weekwright.base.Hours;
+import weekwright.base.Id;
 import weekwright.base.Nearest;
 import weekwright.base.Place;
 import weekwright.base.Problem;
@@ -18,12 +19,16 @@ import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Rows;
 import weekwright.base.Shape;
+import weekwright.base.Words;
 
 /** Records of one type as CSV: the columns are the record's components (RFC 4180, UTF-8). */
 public final class RecordCsv {
     private static final Set<String> NEEDED_TEXTS = Set.of("title", "name", "item", "what", "hazard");
 
     private static final Pattern DECIMAL_HOURS = Pattern.compile("\\+?[0-9]{1,6}\\.[0-9]{1,6}");
+
+    private static final Pattern FORMULA = Pattern.compile("[=+\\-@\t\r\u0000]");
+    private static final Set<Class<?>> TEXTS = Set.of(String.class, Words.class, Id.class);
 
     private RecordCsv() {}
 
@@ -162,6 +167,29 @@ public final class RecordCsv {
         line(shape.names(), out);
         for (R row : rows) {
             line(List.copyOf(shape.texts(row, moneyDigits).values()), out);
+        }
+        return out.toString();
+    }
+
+    /**
+     * As {@link #write} for a spreadsheet: with a byte order mark, so that it sees UTF-8, and a quote mark before every text
+     * that it would run as a formula (ASVS 5.0.0, 1.2.10). It does not come back unchanged; numbers and dates stay.
+     */
+    public static <R extends Record> String forSpreadsheet(Shape<R> shape, List<R> rows, int moneyDigits) {
+        StringBuilder out = new StringBuilder("\uFEFF");
+        line(shape.names(), out);
+        for (R row : rows) {
+            line(
+                    shape.fields().stream()
+                            .map(field -> {
+                                String text = field.text(row, moneyDigits);
+                                return TEXTS.contains(field.valueType())
+                                                && FORMULA.matcher(text).lookingAt()
+                                        ? "'" + text
+                                        : text;
+                            })
+                            .toList(),
+                    out);
         }
         return out.toString();
     }

@@ -21,6 +21,7 @@ import weekwright.funds.BankRow;
 import weekwright.funds.BankSource;
 import weekwright.funds.BankSourceStore;
 import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.SaveBankSource;
 import weekwright.funds.WaitingFileStore;
 import weekwright.render.Form;
@@ -110,9 +111,20 @@ public final class FundsFilePage implements Page {
             return FileReading.SHAPE.texts(source.get().value(), digits);
         }
         Map<String, String> values = new LinkedHashMap<>(reading.guess("", "", digits));
+        values.put("account", account(read));
         values.put("kind_in", "other-income");
         values.put("kind_out", "other-cost");
         return values;
+    }
+
+    /** The account with the most entries. */
+    private static String account(Read read) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        LedgerEntryStore.TABLE.values(read).forEach(entry -> counts.merge(entry.account(), 1, Integer::sum));
+        return counts.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse("");
     }
 
     private static Optional<Stored<BankSource>> stored(Read read, FileReading reading) {

@@ -57,6 +57,13 @@ class FundsFileRowsPageTest {
         assertThat(first.note()).isEqualTo("bill 7\nIn the file: SAWMILL 02");
         assertThat(books().get(4).payee()).isEqualTo("=1+1");
         assertThat(books().stream().map(one -> one.id().value()).distinct()).hasSize(6);
+        Visitor.Reply sheet = ilse.get("/funds/books.csv");
+        assertThat(sheet.header("content-disposition")).isEqualTo("attachment; filename=\"books-2026-11-25.csv\"");
+        assertThat(sheet.body()).startsWith("\uFEFFid,date,amount,kind,");
+        assertThat(sheet.body().lines().filter(line -> line.contains("1+1")))
+                .containsExactly(books().get(4).id() + ",2026-11-04,5.00,other-income,,,,,,,,'=1+1,,,,,");
+        assertThat(sheet.body()).contains(",2026-11-03,-1234.50,material,");
+        assertThat(server.as("noor").get("/funds/books.csv").status()).isEqualTo(403);
         Visitor.Reply back = ilse.follow(ilse.form(saved, ".flash form").send());
         assertThat(back.page().select(".flash p").text()).startsWith("Taken back: ");
         assertThat(books()).hasSize(3);
