@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
@@ -15,9 +16,23 @@ public final class SaveCrewMember {
     /** @param shown the row that is changed; empty adds */
     public static Stored<CrewMember> save(Write write, Optional<Shown> shown, CrewMember member)
             throws Rejected, Stale {
+        Faults.refuse(check(write, shown, member));
+        return shown.isPresent()
+                ? CrewMemberStore.TABLE.update(
+                        write, shown.get().row(), shown.get().version(), member)
+                : CrewMemberStore.TABLE.insert(write, member);
+    }
+
+    /** Everything that the rules say of such a person. */
+    public static Problems check(Read read, Optional<Shown> shown, CrewMember member) {
         Problems problems = new Problems();
         CrewRules.check(member, problems);
-        List<CrewMember> others = CrewMemberStore.TABLE.list(write).stream()
+        DateRules.check(
+                CrewMemberStore.TABLE.shape(),
+                member,
+                SettingsStore.get(read).project().started(),
+                problems);
+        List<CrewMember> others = CrewMemberStore.TABLE.list(read).stream()
                 .filter(other -> shown.map(s -> s.row() != other.row()).orElse(true))
                 .map(Stored::value)
                 .toList();
@@ -30,10 +45,6 @@ public final class SaveCrewMember {
             problems.fault(
                     "access", member.name(), "is the only one of the crew", "give somebody else that access first");
         }
-        Faults.refuse(problems);
-        return shown.isPresent()
-                ? CrewMemberStore.TABLE.update(
-                        write, shown.get().row(), shown.get().version(), member)
-                : CrewMemberStore.TABLE.insert(write, member);
+        return problems;
     }
 }

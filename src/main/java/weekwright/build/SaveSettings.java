@@ -2,6 +2,7 @@ package weekwright.build;
 
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Table;
@@ -17,9 +18,15 @@ public final class SaveSettings {
      */
     public static <R extends Record> Stored<R> save(Write write, Table<R> table, long version, R row)
             throws Rejected, Stale {
+        Faults.refuse(check(write, row));
+        return SettingsStore.update(write, table, version, row);
+    }
+
+    /** Everything that the rules say of such a table of settings. */
+    public static Problems check(Read read, Record row) {
         Problems problems = new Problems();
         if (row instanceof Project project) {
-            Project now = SettingsStore.PROJECT.find(write, 1).orElseThrow().value();
+            Project now = SettingsStore.get(read).project();
             if (!project.currency().equals(now.currency())) {
                 problems.fault(
                         "currency",
@@ -29,8 +36,7 @@ public final class SaveSettings {
             }
         }
         check(row, problems);
-        Faults.refuse(problems);
-        return SettingsStore.update(write, table, version, row);
+        return problems;
     }
 
     private static void check(Record row, Problems problems) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
@@ -18,6 +19,15 @@ public final class SaveStopped {
      */
     public static Stored<Stopped> save(Write write, Optional<Shown> shown, Stopped row, LocalDate today)
             throws Rejected, Stale {
+        Faults.refuse(check(write, row, today));
+        return shown.isPresent()
+                ? StoppedStore.TABLE.update(
+                        write, shown.get().row(), shown.get().version(), row)
+                : StoppedStore.TABLE.insert(write, row);
+    }
+
+    /** Everything that the rules say of such a row. */
+    public static Problems check(Read read, Stopped row, LocalDate today) {
         Problems problems = new Problems();
         if (row.date().isAfter(today)) {
             problems.fault(
@@ -26,16 +36,12 @@ public final class SaveStopped {
                     "is after today, " + Said.day(today),
                     "enter days off ahead under Crew, stopped days once they have been");
         }
-        References.check(write, StoppedStore.TABLE.shape(), row, problems);
+        References.check(read, StoppedStore.TABLE.shape(), row, problems);
         DateRules.check(
                 StoppedStore.TABLE.shape(),
                 row,
-                SettingsStore.get(write).project().started(),
+                SettingsStore.get(read).project().started(),
                 problems);
-        Faults.refuse(problems);
-        return shown.isPresent()
-                ? StoppedStore.TABLE.update(
-                        write, shown.get().row(), shown.get().version(), row)
-                : StoppedStore.TABLE.insert(write, row);
+        return problems;
     }
 }

@@ -11,11 +11,16 @@ public final class StartProject {
 
     /** @throws Rejected with every fault of settings and crew; nothing is kept */
     public static void start(Write write, Settings settings, List<CrewMember> crew) throws Rejected {
+        Rejected.ifFaults(check(settings, crew));
+        SettingsStore.insert(write, settings);
+        crew.forEach(member -> CrewMemberStore.TABLE.insert(write, member));
+    }
+
+    /** Everything that the rules say of such a beginning. */
+    public static Problems check(Settings settings, List<CrewMember> crew) {
         Problems problems = new Problems();
         SettingsRules.check(settings, problems);
         crew.forEach(member -> CrewRules.check(member, problems));
-        Rejected.ifFaults(problems);
-        SettingsStore.insert(write, settings);
-        crew.forEach(member -> CrewMemberStore.TABLE.insert(write, member));
+        return problems;
     }
 }

@@ -19,6 +19,7 @@ import weekwright.build.Shown;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
@@ -37,19 +38,7 @@ public final class SaveEpisode {
      */
     public static Saved save(Write write, Optional<Shown> shown, Episode episode, List<Tell> tells, LocalDate today)
             throws Rejected, Stale {
-        Problems problems = new Problems();
-        Settings settings = SettingsStore.get(write);
-        EpisodeRules.check(episode, problems);
-        DateRules.check(EpisodeStore.TABLE.shape(), episode, settings.project().started(), problems);
-        References.check(write, EpisodeStore.TABLE.shape(), episode, problems);
-        slot(episode, settings, today, problems);
-        List<Episode> others = EpisodeStore.TABLE.list(write).stream()
-                .filter(other -> shown.map(s -> s.row() != other.row()).orElse(true))
-                .map(Stored::value)
-                .toList();
-        taken(others, Episode::slot, episode, problems, "slot", Said::day, "choose another date");
-        taken(others, Episode::number, episode, problems, "number", String::valueOf, "choose another number");
-        tells(write, tells, problems);
+        Problems problems = check(write, shown, episode, tells, today);
         Faults.refuse(problems);
         Stored<Episode> kept = shown.isPresent()
                 ? EpisodeStore.TABLE.update(
@@ -57,6 +46,25 @@ public final class SaveEpisode {
                 : EpisodeStore.TABLE.insert(write, episode);
         keep(write, episode, tells);
         return new Saved(kept, problems.remarks());
+    }
+
+    /** Everything that the rules say of such an episode; of the i-th that it tells on {@code task.i}. */
+    public static Problems check(
+            Read read, Optional<Shown> shown, Episode episode, List<Tell> tells, LocalDate today) {
+        Problems problems = new Problems();
+        Settings settings = SettingsStore.get(read);
+        EpisodeRules.check(episode, problems);
+        DateRules.check(EpisodeStore.TABLE.shape(), episode, settings.project().started(), problems);
+        References.check(read, EpisodeStore.TABLE.shape(), episode, problems);
+        slot(episode, settings, today, problems);
+        List<Episode> others = EpisodeStore.TABLE.list(read).stream()
+                .filter(other -> shown.map(s -> s.row() != other.row()).orElse(true))
+                .map(Stored::value)
+                .toList();
+        taken(others, Episode::slot, episode, problems, "slot", Said::day, "choose another date");
+        taken(others, Episode::number, episode, problems, "number", String::valueOf, "choose another number");
+        tells(read, tells, problems);
+        return problems;
     }
 
     private static <T> void taken(

@@ -8,6 +8,7 @@ import weekwright.base.Rejected;
 import weekwright.build.Faults;
 import weekwright.build.References;
 import weekwright.build.Shown;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
@@ -21,12 +22,7 @@ public final class SaveShot {
 
     /** @param shown the row that is changed; empty adds */
     public static Saved save(Write write, Optional<Shown> shown, Shot shot) throws Rejected, Stale {
-        Problems problems = new Problems();
-        EpisodeRules.check(shot, problems);
-        References.check(write, ShotStore.TABLE.shape(), shot, problems);
-        if (shot.episode().isEmpty() && shot.task().isEmpty()) {
-            problems.fault("task", "", "is missing, and so is an episode", "say what the picture belongs to");
-        }
+        Problems problems = check(write, shot);
         Faults.refuse(problems);
         return new Saved(
                 shown.isPresent()
@@ -34,5 +30,16 @@ public final class SaveShot {
                                 write, shown.get().row(), shown.get().version(), shot)
                         : ShotStore.TABLE.insert(write, shot),
                 problems.remarks());
+    }
+
+    /** Everything that the rules say of such a shot. */
+    public static Problems check(Read read, Shot shot) {
+        Problems problems = new Problems();
+        EpisodeRules.check(shot, problems);
+        References.check(read, ShotStore.TABLE.shape(), shot, problems);
+        if (shot.episode().isEmpty() && shot.task().isEmpty()) {
+            problems.fault("task", "", "is missing, and so is an episode", "say what the picture belongs to");
+        }
+        return problems;
     }
 }

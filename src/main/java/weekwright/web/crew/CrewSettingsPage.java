@@ -2,7 +2,6 @@ package weekwright.web.crew;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import weekwright.build.SaveSettings;
 import weekwright.build.SettingsStore;
 import weekwright.db.Stored;
@@ -66,9 +65,10 @@ public final class CrewSettingsPage implements Page {
             throws Exception {
         FormReader form = request.form();
         R old = request.read(read -> SettingsStore.one(read, table)).value();
-        Optional<R> edited = form.edited(old, part.columns());
+        R draft = form.draft(old, part.columns());
+        form.besides(() -> request.read(read -> SaveSettings.check(read, draft)));
         return request.save(write -> {
-            SaveSettings.save(write, table, form.version(), edited.orElseThrow());
+            SaveSettings.save(write, table, form.version(), draft);
             return Saved.to("/crew/settings").saying("Settings kept: " + part.title() + ".");
         });
     }

@@ -1,10 +1,11 @@
 package weekwright.web.crew;
 
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Problems;
+import weekwright.base.Reading;
 import weekwright.base.Shape;
 import weekwright.base.Words;
 import weekwright.build.CrewMember;
@@ -25,6 +26,12 @@ final class MemberFields {
         "name", "trades", "mon", "tue", "wed", "thu", "fri", "sat", "sun", "pay", "from", "to", "access", "public_name"
     };
 
+    private static final Shape<CrewMember> SHAPE = Shape.of(CrewMember.class);
+
+    /** What stands in for columns that cannot be read. */
+    private static final CrewMember STAND_IN =
+            SHAPE.parse(Map.of("id", "new"), Reading.form(2), new Problems()).orElseThrow();
+
     private MemberFields() {}
 
     static List<Form.Choice> access() {
@@ -40,30 +47,30 @@ final class MemberFields {
     }
 
     static Answer add(Request request) throws Exception {
-        FormReader form = request.form();
-        Map<String, String> fixed = new LinkedHashMap<>(Map.of("id", "new"));
-        fixed.put("not_for", String.join(" ", form.texts("not_for")));
-        Optional<CrewMember> read = form.record(CrewMember.class, fixed, COLUMNS);
+        CrewMember draft = draft(request, Optional.empty());
         return request.save(write -> {
-            CrewMember member = Shape.of(CrewMember.class)
-                    .with(
-                            read.orElseThrow(),
-                            "id",
-                            CrewMemberStore.nextId(write, read.get().name()));
+            CrewMember member = SHAPE.with(draft, "id", CrewMemberStore.nextId(write, draft.name()));
             SaveCrewMember.save(write, Optional.empty(), member);
             return Saved.to("/crew").saying(member.name() + " is one of the crew now.");
         });
     }
 
     static Answer change(Request request, Stored<CrewMember> old) throws Exception {
-        FormReader form = request.form();
-        Optional<CrewMember> edited = form.edited(old.value(), COLUMNS);
-        Words notFor = new Words(form.texts("not_for"));
+        Optional<Shown> shown = Optional.of(new Shown(old.row(), request.form().version()));
+        CrewMember draft = draft(request, shown);
         return request.save(write -> {
-            CrewMember member = Shape.of(CrewMember.class).with(edited.orElseThrow(), "not_for", notFor);
-            SaveCrewMember.save(write, Optional.of(new Shown(old.row(), form.version())), member);
+            CrewMember member = SHAPE.with(draft, "id", old.value().id());
+            SaveCrewMember.save(write, shown, member);
             return Saved.to("/crew").saying(member.name() + " is changed.");
         });
+    }
+
+    /** What was typed, and every fault in it: of reading and of the rules. The form carries all but the id. */
+    private static CrewMember draft(Request request, Optional<Shown> shown) {
+        FormReader form = request.form();
+        CrewMember draft = SHAPE.with(form.draft(STAND_IN, COLUMNS), "not_for", new Words(form.texts("not_for")));
+        form.besides(() -> request.read(read -> SaveCrewMember.check(read, shown, draft)));
+        return draft;
     }
 
     static List<String> days() {

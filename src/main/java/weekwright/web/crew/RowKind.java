@@ -1,10 +1,14 @@
 package weekwright.web.crew;
 
-import java.util.Map;
+import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Function;
+import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.base.Shape;
 import weekwright.build.ReferenceStore;
 import weekwright.build.Shown;
+import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Table;
@@ -21,11 +25,25 @@ import weekwright.web.kit.Saved;
  *
  * @param idWord first word of the ids; empty for rows without
  * @param columns those that its form carries
+ * @param standIn what stands in for columns that cannot be read
+ * @param rules those that the verb asks, too
  * @param back the page that lists it
  * @param name as in "The gathering is kept."
  */
 record RowKind<R extends Record>(
-        Table<R> table, Class<R> type, String idWord, String[] columns, Keep<R> keep, String back, String name) {
+        Table<R> table,
+        String idWord,
+        String[] columns,
+        Function<Request, R> standIn,
+        Rules<R> rules,
+        Keep<R> keep,
+        String back,
+        String name) {
+    /** What the rules say of such a row. */
+    interface Rules<R extends Record> {
+        Problems check(Read read, R row, LocalDate today);
+    }
+
     /** The verb that writes it. */
     interface Keep<R> {
         void keep(Write write, Optional<Shown> shown, R row, Request request) throws Rejected, Stale;
@@ -38,9 +56,9 @@ record RowKind<R extends Record>(
 
     Answer add(Request request) throws Exception {
         FormReader form = request.form();
-        Optional<R> read = form.record(type, idWord.isEmpty() ? Map.of() : Map.of("id", "new"), columns);
+        R draft = draft(request, form);
         return request.save(write -> {
-            R row = read.orElseThrow();
+            R row = draft;
             if (!idWord.isEmpty()) {
                 row = table.shape().with(row, "id", ReferenceStore.unusedId(write, table.name(), idWord));
             }
@@ -59,10 +77,28 @@ record RowKind<R extends Record>(
                 return Saved.to(back).saying("The " + name + " is removed.");
             });
         }
-        Optional<R> edited = form.edited(old.value(), columns);
+        R edited = onto(table.shape(), old.value(), draft(request, form), columns);
         return request.save(write -> {
-            keep.keep(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow(), request);
+            keep.keep(write, Optional.of(new Shown(old.row(), form.version())), edited, request);
             return Saved.to(back).saying("The " + name + " is changed.");
         });
+    }
+
+    /** What was typed, and every fault in it: of reading and of the rules. */
+    private R draft(Request request, FormReader form) {
+        R draft = form.draft(standIn.apply(request), columns);
+        form.besides(() -> request.read(read -> rules.check(read, draft, request.today())));
+        return draft;
+    }
+
+    /** A standing row with these columns of a draft. */
+    private static <R extends Record> R onto(Shape<R> shape, R old, R draft, String... columns) {
+        R row = old;
+        for (String column : columns) {
+            Shape.Field field = shape.field(column).orElseThrow();
+            Optional<Object> value = field.value(draft);
+            row = shape.with(row, column, field.optional() ? value : value.orElseThrow());
+        }
+        return row;
     }
 }

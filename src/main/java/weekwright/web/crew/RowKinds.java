@@ -1,7 +1,13 @@
 package weekwright.web.crew;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Codec;
+import weekwright.base.Hours;
+import weekwright.base.Id;
+import weekwright.base.Refused;
 import weekwright.build.Caution;
 import weekwright.build.CautionStore;
 import weekwright.build.CrewHours;
@@ -30,54 +36,74 @@ import weekwright.web.parts.Choices;
 final class RowKinds {
     static final RowKind<DaysOff> OFF = new RowKind<>(
             DaysOffStore.TABLE,
-            DaysOff.class,
             "",
             new String[] {"crew", "from", "to", "hours", "reason"},
+            request -> daysOff(typed(request, "to")),
+            (read, row, today) -> SaveDaysOff.check(read, row),
             (write, shown, row, request) -> SaveDaysOff.save(write, shown, row),
             "/crew/days",
             "time off");
     static final RowKind<CrewHours> HOURS = new RowKind<>(
             CrewHoursStore.TABLE,
-            CrewHours.class,
             "",
             new String[] {"crew", "from", "to", "mon", "tue", "wed", "thu", "fri", "sat", "sun"},
+            request -> new CrewHours(new Id("new"), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+            (read, row, today) -> SaveCrewHours.check(read, row),
             (write, shown, row, request) -> SaveCrewHours.save(write, shown, row),
             "/crew/days",
             "set of other hours");
     static final RowKind<Stopped> STOPPED = new RowKind<>(
             StoppedStore.TABLE,
-            Stopped.class,
             "stop",
             new String[] {"date", "crew", "hours", "reason", "task", "equipment", "note"},
+            request -> new Stopped(new Id("new"), request.today(), Optional.empty(), Optional.empty(), Stopped.Reason.OTHER, Optional.empty(), Optional.empty(), ""),
+            SaveStopped::check,
             (write, shown, row, request) -> SaveStopped.save(write, shown, row, request.today()),
             "/crew/days",
             "stopped day");
     static final RowKind<Gathering> GATHERING = new RowKind<>(
             GatheringStore.TABLE,
-            Gathering.class,
             "g",
             new String[] {"date", "hands", "hours", "come_share", "cost", "note"},
+            request -> new Gathering(new Id("new"), request.today(), 1, new Hours(60), Optional.empty(), Optional.empty(), ""),
+            (read, row, today) -> SaveGathering.check(read, row),
             (write, shown, row, request) -> SaveGathering.save(write, shown, row),
             "/crew/days",
             "gathering");
     static final RowKind<Incident> INCIDENT = new RowKind<>(
             IncidentStore.TABLE,
-            Incident.class,
             "inc",
             new String[] {"date", "who", "what", "hurt", "near_miss", "changed"},
+            request -> new Incident(new Id("new"), request.today(), "", "", false, false, ""),
+            SaveIncident::check,
             (write, shown, row, request) -> SaveIncident.save(write, shown, row, request.today()),
             "/crew/safety",
             "incident");
     static final RowKind<Caution> CAUTION = new RowKind<>(
             CautionStore.TABLE,
-            Caution.class,
             "",
             new String[] {"hazard", "for", "text"},
+            request -> new Caution("", Caution.Whom.HANDS, ""),
+            (read, row, today) -> SaveCaution.check(read, row),
             (write, shown, row, request) -> SaveCaution.save(write, shown, row),
             "/crew/safety",
             "caution");
 
     private RowKinds() {}
+
+    /** Of one day, so that of two days of which one cannot be read nothing is said about their order. */
+    private static DaysOff daysOff(LocalDate day) {
+        return new DaysOff(Optional.empty(), day, day, Optional.empty(), "");
+    }
+
+    private static LocalDate typed(Request request, String field) {
+        try {
+            return Codec.of(LocalDate.class)
+                    .parse(request.form().text(field), request.form().reading());
+        } catch (Refused refused) {
+            return request.today();
+        }
+    }
 
     /** What the fields of these forms are chosen from. */
     record Lists(

@@ -9,7 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Id;
+import weekwright.base.Problems;
 import weekwright.base.Quantity;
+import weekwright.base.Reading;
 import weekwright.base.Shape;
 import weekwright.build.ReferenceStore;
 import weekwright.build.Settings;
@@ -52,6 +54,11 @@ final class EpisodeFields {
         "views",
         "held_back"
     };
+
+    /** What stands in for columns that cannot be read. */
+    private static final Episode STAND_IN = Shape.of(Episode.class)
+            .parse(Map.of("id", "new"), Reading.form(2), new Problems())
+            .orElseThrow();
 
     private EpisodeFields() {}
 
@@ -140,11 +147,13 @@ final class EpisodeFields {
             return another(form);
         }
         Optional<Id> like = form.read("like", Id.class);
-        Optional<Episode> read = form.record(Episode.class, Map.of("id", "new"), COLUMNS);
+        Episode draft = form.draft(STAND_IN, COLUMNS);
         List<Tell> tells = tells(form, new Id("new"));
+        form.besides(() -> request.read(
+                read -> SaveEpisode.check(read, Optional.empty(), draft, tells, request.today())));
         return request.save(write -> {
             Id id = ReferenceStore.unusedId(write, EpisodeStore.TABLE.name(), "ep");
-            Episode episode = Shape.of(Episode.class).with(read.orElseThrow(), "id", id);
+            Episode episode = Shape.of(Episode.class).with(draft, "id", id);
             SaveEpisode.Saved kept = SaveEpisode.save(write, Optional.empty(), episode, tells, request.today());
             if (like.isPresent()) {
                 for (Stored<Shot> shot : ShotStore.ofEpisode(write, like.get())) {
@@ -177,13 +186,15 @@ final class EpisodeFields {
         if (form.act().equals("tell")) {
             return another(form);
         }
-        Optional<Episode> edited = form.edited(old.value(), COLUMNS);
+        Episode draft = form.draft(old.value(), COLUMNS);
         List<Tell> tells = tells(form, old.value().id());
+        Optional<Shown> shown = Optional.of(new Shown(old.row(), form.version()));
+        form.besides(() -> request.read(read -> SaveEpisode.check(read, shown, draft, tells, request.today())));
         return request.save(write -> {
             SaveEpisode.Saved kept = SaveEpisode.save(
                     write,
-                    Optional.of(new Shown(old.row(), form.version())),
-                    edited.orElseThrow(),
+                    shown,
+                    draft,
                     tells,
                     request.today());
             return Saved.to("/episodes/" + old.value().id())

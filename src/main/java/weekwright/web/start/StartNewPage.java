@@ -76,17 +76,16 @@ public final class StartNewPage implements Page {
                 .ifPresent(money -> form.fault("reserve", form.text("reserve"), "is under 0", "write 0 or more"));
         List<CrewMember> crew = crew(form);
         Project project = new Project(
-                form.text("name"),
+                form.text("name", Project.class, "name"),
                 started.orElse(request.today()),
-                form.text("currency"),
+                form.text("currency", Project.class, "currency"),
                 Optional.empty(),
-                form.text("zone"),
+                form.text("zone", Project.class, "zone"),
                 reserve,
                 Optional.empty(),
                 cash,
                 Optional.empty());
-        Publishing publishing = none(Publishing.class, "weekday", form.text("weekday"));
-        form.check();
+        Publishing publishing = form.draft(none(Publishing.class), "weekday");
         Settings settings = new Settings(
                 project,
                 publishing,
@@ -95,6 +94,8 @@ public final class StartNewPage implements Page {
                 none(MoneySettings.class),
                 none(Emergency.class),
                 none(ModelSettings.class));
+        form.besides(() -> StartProject.check(settings, crew));
+        form.check();
         Db db = start.create();
         db.<Void, Rejected>write("start", write -> {
             StartProject.start(write, settings, crew);
@@ -157,11 +158,10 @@ public final class StartNewPage implements Page {
         }
     }
 
-    /** A table of settings in which nothing is set but the columns given. */
-    private static <R extends Record> R none(Class<R> type, String... pairs) {
-        Map<String, String> texts = pairs.length == 0 ? Map.of() : Map.of(pairs[0], pairs[1]);
+    /** A table of settings in which nothing is set. */
+    private static <R extends Record> R none(Class<R> type) {
         return Shape.of(type)
-                .parse(texts, Reading.form(2), new Problems())
+                .parse(Map.of(), Reading.form(2), new Problems())
                 .orElseThrow(() -> new IllegalStateException("nothing may stand in " + type));
     }
 }
