@@ -41,7 +41,10 @@ public final class CrewRules {
     }
 
     public static void check(Caution caution, Problems problems) {
-        HazardCodes.check("hazard", caution.hazard(), problems);
+        needed("hazard", caution.hazard(), "choose the hazard that it is about", problems);
+        if (!caution.hazard().isBlank()) {
+            HazardCodes.check("hazard", caution.hazard(), problems);
+        }
         needed("text", caution.text(), "write the caution", problems);
     }
 }

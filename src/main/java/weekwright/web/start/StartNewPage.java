@@ -96,6 +96,7 @@ public final class StartNewPage implements Page {
                 none(ModelSettings.class));
         form.besides(() -> StartProject.check(settings, crew));
         form.check();
+        Rejected.ifFaults(StartProject.check(settings, crew));
         Db db = start.create();
         db.<Void, Rejected>write("start", write -> {
             StartProject.start(write, settings, crew);
@@ -106,9 +107,7 @@ public final class StartNewPage implements Page {
 
     /** One name a line; each works the hours given from Monday to Friday, until the Crew sheet says otherwise. */
     private static List<CrewMember> crew(FormReader form) {
-        Optional<Hours> hours = form.read("hours", Hours.class);
-        hours.filter(h -> h.minutes() > 24 * 60)
-                .ifPresent(h -> form.fault("hours", form.text("hours"), "is over 24", "write 0 to 24"));
+        boolean hours = form.column("hours", CrewMember.class, "mon").isPresent();
         List<CrewMember> crew = new ArrayList<>();
         List<Id> ids = new ArrayList<>();
         for (String line : form.text("crew").split("\\R")) {
@@ -123,14 +122,16 @@ public final class StartNewPage implements Page {
             Id id = id(name, ids);
             ids.add(id);
             Map<String, String> texts = new java.util.HashMap<>(Map.of("id", id.value(), "name", name, "trades", ""));
-            hours.ifPresent(h -> DAYS.forEach(day -> texts.put(day, form.text("hours"))));
+            if (hours) {
+                DAYS.forEach(day -> texts.put(day, form.text("hours")));
+            }
             Shape.of(CrewMember.class)
                     .parse(texts, form.reading(), new Problems())
                     .ifPresentOrElse(
                             crew::add,
                             () -> form.fault("crew", name, "is no name", "write at most 200 letters on one line"));
         }
-        if (crew.isEmpty() && form.problems().isEmpty()) {
+        if (form.text("crew").isEmpty()) {
             form.fault("crew", "", "names nobody", "write at least one name");
         }
         return crew;
