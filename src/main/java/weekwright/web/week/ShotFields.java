@@ -1,5 +1,9 @@
 package weekwright.web.week;
 
+import weekwright.episodes.SaveShot;
+import weekwright.base.Shape;
+import weekwright.base.Reading;
+import weekwright.base.Problems;
 import java.util.List;
 import java.util.Map;
 import weekwright.base.Codec;
@@ -19,7 +23,23 @@ import weekwright.web.parts.Choices;
 final class ShotFields {
     static final String[] COLUMNS = {"what", "size", "episode", "task", "must", "once"};
 
+    private static final Shot STAND_IN = Shape.of(Shot.class)
+            .parse(Map.of("id", "new"), Reading.form(2), new Problems())
+            .orElseThrow();
+
     private ShotFields() {}
+
+    /** What was typed of a new shot, and every fault in it: of reading and of the rules. */
+    static Shot typed(Request request) {
+        return typed(request, STAND_IN);
+    }
+
+    /** As above, of one that stands. */
+    static Shot typed(Request request, Shot old) {
+        Shot draft = request.form().draft(old, COLUMNS);
+        request.form().besides(() -> request.read(read -> SaveShot.check(read, draft)));
+        return draft;
+    }
 
     /** What the fields are chosen from. */
     record Lists(List<Form.Choice> episodes, List<Form.Choice> tasks, List<Form.Choice> sizes) {}

@@ -48,10 +48,10 @@ public final class WeekShotEditPage implements Page {
                         .saying("Off the list: " + shot.value().what() + ".");
             });
         }
-        Optional<Shot> edited = form.edited(shot.value(), ShotFields.COLUMNS);
+        Shot edited = ShotFields.typed(request, shot.value());
         return request.save(write -> {
-            SaveShot.Saved kept = SaveShot.save(write, Optional.of(shown), edited.orElseThrow());
-            return Saved.to(ShotFields.home(edited.get()))
+            SaveShot.Saved kept = SaveShot.save(write, Optional.of(shown), edited);
+            return Saved.to(ShotFields.home(edited))
                     .saying("The shot is changed." + Remarks.said(kept.remarks()));
         });
     }

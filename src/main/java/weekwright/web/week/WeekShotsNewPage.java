@@ -9,7 +9,6 @@ import weekwright.episodes.Shot;
 import weekwright.episodes.ShotStore;
 import weekwright.render.Form;
 import weekwright.web.kit.Answer;
-import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
@@ -28,11 +27,10 @@ public final class WeekShotsNewPage implements Page {
 
     @Override
     public Answer submit(Request request) throws Exception {
-        FormReader form = request.form();
-        Optional<Shot> read = form.record(Shot.class, Map.of("id", "new"), ShotFields.COLUMNS);
+        Shot draft = ShotFields.typed(request);
         return request.save(write -> {
             Shot shot = Shape.of(Shot.class)
-                    .with(read.orElseThrow(), "id", ReferenceStore.unusedId(write, ShotStore.TABLE.name(), "shot"));
+                    .with(draft, "id", ReferenceStore.unusedId(write, ShotStore.TABLE.name(), "shot"));
             SaveShot.Saved kept = SaveShot.save(write, Optional.empty(), shot);
             return Saved.to(ShotFields.home(shot))
                     .saying("Wanted: " + shot.what() + "." + Remarks.said(kept.remarks()));

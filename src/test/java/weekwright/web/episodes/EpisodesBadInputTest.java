@@ -80,8 +80,8 @@ class EpisodesBadInputTest {
     @Test
     void a_shot() {
         each(
-                "/episodes/ep.12/shots/new",
-                Map.of("what", "The gate drops home"),
+                "/week/shots/new",
+                Map.of("what", "The gate drops home", "task", "gate.2"),
                 List.of(
                         typed("what", "", "is missing; write what the picture shows"),
                         typed("what", "a".repeat(501), "\"" + "a".repeat(59) + "…\" is too long; write at most 500 letters"),
@@ -93,9 +93,9 @@ class EpisodesBadInputTest {
                                 "\"huge\" is not a known word here; write one of wide, medium, close, insert, time-lapse"),
                         forged("must", "maybe", "", "\"maybe\" is neither yes nor empty; write yes, or leave it empty"),
                         forged("once", "maybe", "", "\"maybe\" is neither yes nor empty; write yes, or leave it empty")));
-        assertThat(FORMS.atOnce("/episodes/ep.12/shots/new", Map.of("what", "a".repeat(501), "task", "a b")))
+        assertThat(FORMS.atOnce("/week/shots/new", Map.of("what", "a".repeat(501), "task", "a b")))
                 .containsExactly(
-                        "\"a b\" is not an id; use at most 40 letters, digits, - _ and . only",
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most 500 letters");
+                        "\"" + "a".repeat(59) + "…\" is too long; write at most 500 letters",
+                        "\"a b\" is not an id; use at most 40 letters, digits, - _ and . only");
     }
 }
