@@ -19,7 +19,6 @@ import weekwright.build.Shown;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
-import weekwright.db.Read;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
@@ -49,8 +48,7 @@ public final class SaveEpisode {
     }
 
     /** Everything that the rules say of such an episode; of the i-th that it tells on {@code task.i}. */
-    public static Problems check(
-            Read read, Optional<Shown> shown, Episode episode, List<Tell> tells, LocalDate today) {
+    public static Problems check(Read read, Optional<Shown> shown, Episode episode, List<Tell> tells, LocalDate today) {
         Problems problems = new Problems();
         Settings settings = SettingsStore.get(read);
         EpisodeRules.check(episode, problems);

@@ -161,9 +161,9 @@ public final class BadInput {
         for (String wrong : List.of("x", "3h30", "NaN", "1e5", "0x1p3", "١٢", "3.5 h", "1 000")) {
             table.add(typed(field, wrong, "\"" + wrong + "\" is not hours; write 3.5 or 3:30"));
         }
+        table.add(typed(field, "3:75", "\"3:75\" has more than 59 minutes after the colon; write 3.5 or 3:30"));
         table.add(typed(
-                field, "3:75", "\"3:75\" has more than 59 minutes after the colon; write 3.5 or 3:30"));
-        table.add(typed(field, "1,234", "\"1,234\" can be read as 1.234 or as 1234; write 1234, or 1.2340 with the point"));
+                field, "1,234", "\"1,234\" can be read as 1.234 or as 1234; write 1234, or 1.2340 with the point"));
         return table;
     }
 

@@ -149,8 +149,8 @@ final class EpisodeFields {
         Optional<Id> like = form.read("like", Id.class);
         Episode draft = form.draft(STAND_IN, COLUMNS);
         List<Tell> tells = tells(form, new Id("new"));
-        form.besides(() -> request.read(
-                read -> SaveEpisode.check(read, Optional.empty(), draft, tells, request.today())));
+        form.besides(
+                () -> request.read(read -> SaveEpisode.check(read, Optional.empty(), draft, tells, request.today())));
         return request.save(write -> {
             Id id = ReferenceStore.unusedId(write, EpisodeStore.TABLE.name(), "ep");
             Episode episode = Shape.of(Episode.class).with(draft, "id", id);
@@ -191,12 +191,7 @@ final class EpisodeFields {
         Optional<Shown> shown = Optional.of(new Shown(old.row(), form.version()));
         form.besides(() -> request.read(read -> SaveEpisode.check(read, shown, draft, tells, request.today())));
         return request.save(write -> {
-            SaveEpisode.Saved kept = SaveEpisode.save(
-                    write,
-                    shown,
-                    draft,
-                    tells,
-                    request.today());
+            SaveEpisode.Saved kept = SaveEpisode.save(write, shown, draft, tells, request.today());
             return Saved.to("/episodes/" + old.value().id())
                     .saying("The episode is changed." + Remarks.said(kept.remarks()));
         });

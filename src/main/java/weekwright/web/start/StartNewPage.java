@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import weekwright.base.Hours;
 import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Problems;

@@ -1,18 +1,18 @@
 package weekwright.web.week;
 
-import weekwright.episodes.SaveShot;
-import weekwright.base.Shape;
-import weekwright.base.Reading;
-import weekwright.base.Problems;
 import java.util.List;
 import java.util.Map;
 import weekwright.base.Codec;
 import weekwright.base.Id;
+import weekwright.base.Problems;
+import weekwright.base.Reading;
+import weekwright.base.Shape;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.SaveShot;
 import weekwright.episodes.Shot;
 import weekwright.render.Form;
 import weekwright.web.kit.NotFound;

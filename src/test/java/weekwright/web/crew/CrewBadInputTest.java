@@ -25,9 +25,10 @@ import weekwright.testkit.ServerFixture;
 class CrewBadInputTest {
     private static final ServerFixture SERVER = ServerFixture.small();
     private static final BadInput FORMS = new BadInput(SERVER.as("ilse"), "main form.form[method=post]");
-    private static final String CODES = "melt, lead, fell, stump, saw, belt, woodm, steam, dust, epoxy, solv, height, lift,"
-            + " jack, hand, space, hot, gas, elec, noise, lime, water, weath, line, dist, drone, cable, batt, lone, visit,"
-            + " fatig";
+    private static final String CODES =
+            "melt, lead, fell, stump, saw, belt, woodm, steam, dust, epoxy, solv, height, lift,"
+                    + " jack, hand, space, hot, gas, elec, noise, lime, water, weath, line, dist, drone, cable, batt, lone, visit,"
+                    + " fatig";
     private static final String LONG = "a".repeat(201);
     private static final String CUT = "\"" + "a".repeat(59) + "…\"";
     private static final String FAR =
@@ -75,16 +76,22 @@ class CrewBadInputTest {
                 text("public_name"),
                 List.of(
                         forged("access", "owner", "", "\"owner\" is not a known word here; write one of crew, helper"),
-                        forged(
-                                "not_for",
-                                "tar",
-                                "",
-                                "\"tar\" is not a known hazard; write one of " + CODES)));
+                        forged("not_for", "tar", "", "\"tar\" is not a known hazard; write one of " + CODES)));
         assertThat(FORMS.atOnce(
                         "/crew/members/new",
                         Map.of(
-                                "name", "Bram", "tue", "3h", "pay", "x", "from", "2026-11-25", "to", "2026-11-01",
-                                "public_name", LONG)))
+                                "name",
+                                "Bram",
+                                "tue",
+                                "3h",
+                                "pay",
+                                "x",
+                                "from",
+                                "2026-11-25",
+                                "to",
+                                "2026-11-01",
+                                "public_name",
+                                LONG)))
                 .containsExactly(
                         "\"3h\" is not hours; write 3.5 or 3:30",
                         "\"x\" is not an amount of money; write 12.50",
@@ -116,7 +123,8 @@ class CrewBadInputTest {
                                 "2032-01-01",
                                 "\"2032-01-01\" is over five years after from 2026-12-01; write it in parts")));
         assertThat(FORMS.atOnce(
-                        "/crew/off/new", Map.of("from", "1.12.2026", "to", "2999-01-01", "hours", "25", "reason", LONG)))
+                        "/crew/off/new",
+                        Map.of("from", "1.12.2026", "to", "2999-01-01", "hours", "25", "reason", LONG)))
                 .containsExactly(
                         "\"1.12.2026\" is not a date; write year-month-day, such as 2026-03-05",
                         "\"25\" is over 24; write 0 to 24",

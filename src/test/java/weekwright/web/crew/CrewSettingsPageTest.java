@@ -50,7 +50,9 @@ class CrewSettingsPageTest {
                 .press("publishing");
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select("[id=publishing-weekday]").val()).isEqualTo("someday");
-        assertThat(refused.troubles()).containsExactly("\"-1\" is under 0; write 0 to 365",
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "\"-1\" is under 0; write 0 to 365",
                         "\"someday\" is not a day of the week; write one of monday, sunday, saturday");
         Visitor.Reply saved = ilse.follow(ilse.form(refused, "form:has(button[value=publishing])")
                 .with("weekday", "Thursday")

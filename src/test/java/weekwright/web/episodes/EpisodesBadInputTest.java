@@ -44,7 +44,10 @@ class EpisodesBadInputTest {
                 List.of(
                         typed("title", "", "is missing; write what it is called"),
                         typed("title", "\u200B", "is missing; write what it is called"),
-                        typed("number", "12", "\"12\" is the number of \"Boards for the gate\" already; choose another number"),
+                        typed(
+                                "number",
+                                "12",
+                                "\"12\" is the number of \"Boards for the gate\" already; choose another number"),
                         typed("number", "-1", "\"-1\" is under 0; write 0 to 100000"),
                         typed(
                                 "slot",
@@ -67,8 +70,18 @@ class EpisodesBadInputTest {
         assertThat(FORMS.atOnce(
                         "/episodes/new",
                         Map.of(
-                                "title", "", "number", "x", "slot", "2026-12-04", "minutes", "1001", "edit_low", "9",
-                                "edit_likely", "4")))
+                                "title",
+                                "",
+                                "number",
+                                "x",
+                                "slot",
+                                "2026-12-04",
+                                "minutes",
+                                "1001",
+                                "edit_low",
+                                "9",
+                                "edit_likely",
+                                "4")))
                 .containsExactly(
                         "\"x\" is not a whole number; write digits only, such as 3",
                         "\"1001\" is over 1000; write 0 to 1000",
@@ -84,7 +97,10 @@ class EpisodesBadInputTest {
                 Map.of("what", "The gate drops home", "task", "gate.2"),
                 List.of(
                         typed("what", "", "is missing; write what the picture shows"),
-                        typed("what", "a".repeat(501), "\"" + "a".repeat(59) + "…\" is too long; write at most 500 letters"),
+                        typed(
+                                "what",
+                                "a".repeat(501),
+                                "\"" + "a".repeat(59) + "…\" is too long; write at most 500 letters"),
                         typed("what", "a\nb", "\"a b\" has a line break or tab at letter 2; write it on one line"),
                         typed("task", "roof.1", "\"roof.1\" is no task of this project; choose one of the list"),
                         typed(
@@ -92,7 +108,11 @@ class EpisodesBadInputTest {
                                 "huge",
                                 "\"huge\" is not a known word here; write one of wide, medium, close, insert, time-lapse"),
                         forged("must", "maybe", "", "\"maybe\" is neither yes nor empty; write yes, or leave it empty"),
-                        forged("once", "maybe", "", "\"maybe\" is neither yes nor empty; write yes, or leave it empty")));
+                        forged(
+                                "once",
+                                "maybe",
+                                "",
+                                "\"maybe\" is neither yes nor empty; write yes, or leave it empty")));
         assertThat(FORMS.atOnce("/week/shots/new", Map.of("what", "a".repeat(501), "task", "a b")))
                 .containsExactly(
                         "\"" + "a".repeat(59) + "…\" is too long; write at most 500 letters",

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static weekwright.testkit.BadInput.MISSING;
 import static weekwright.testkit.BadInput.day;
 import static weekwright.testkit.BadInput.dayHours;
-import static weekwright.testkit.BadInput.forged;
 import static weekwright.testkit.BadInput.hours;
 import static weekwright.testkit.BadInput.money;
 import static weekwright.testkit.BadInput.text;
@@ -42,22 +41,50 @@ class StartBadInputTest {
                                             "\"1066-10-14\" is no likely start; write a day from 1900 to 2199")),
                             day("started"),
                             List.of(
-                                    typed("weekday", "caturday", "\"caturday\" is not a day of the week; write one of saturday, tuesday, thursday"),
-                                    typed("weekday", "a\nb", "\"a b\" has a line break or tab at letter 2; write it on one line"),
+                                    typed(
+                                            "weekday",
+                                            "caturday",
+                                            "\"caturday\" is not a day of the week; write one of saturday, tuesday, thursday"),
+                                    typed(
+                                            "weekday",
+                                            "a\nb",
+                                            "\"a b\" has a line break or tab at letter 2; write it on one line"),
                                     typed("crew", "", "names nobody; write at least one name"),
-                                    typed("crew", "a".repeat(201), "\"" + "a".repeat(59) + "…\" is no name; write at most 200 letters on one line"),
+                                    typed(
+                                            "crew",
+                                            "a".repeat(201),
+                                            "\"" + "a".repeat(59)
+                                                    + "…\" is no name; write at most 200 letters on one line"),
                                     typed("crew", "Ilse\nILSE", "\"ILSE\" stands there twice; add a second name"),
-                                    typed("crew", "Il\u0007se", "\"Il\u0007se\" is no name; write at most 200 letters on one line")),
+                                    typed(
+                                            "crew",
+                                            "Il\u0007se",
+                                            "\"Il\u0007se\" is no name; write at most 200 letters on one line")),
                             dayHours("hours"),
                             List.of(
                                     typed("currency", "", "is missing; write its three letters, such as EUR"),
                                     typed("currency", "eur", "\"eur\" is not a currency of ISO 4217; write EUR"),
-                                    typed("currency", "XXX", "\"XXX\" is not a currency of ISO 4217; write its three letters, such as EUR"),
-                                    typed("currency", "BTC", "\"BTC\" is not a currency of ISO 4217; write its three letters, such as EUR"),
+                                    typed(
+                                            "currency",
+                                            "XXX",
+                                            "\"XXX\" is not a currency of ISO 4217; write its three letters, such as EUR"),
+                                    typed(
+                                            "currency",
+                                            "BTC",
+                                            "\"BTC\" is not a currency of ISO 4217; write its three letters, such as EUR"),
                                     typed("zone", "", "is missing; write a place such as Europe/Berlin"),
-                                    typed("zone", "Mars/Phobos", "\"Mars/Phobos\" is not a known zone; write a place such as Europe/Berlin"),
-                                    typed("zone", "EST", "\"EST\" is not a known zone; write a place such as Europe/Berlin"),
-                                    typed("zone", "+19:00", "\"+19:00\" is an offset, which has no summer time; write a place such as Europe/Berlin")),
+                                    typed(
+                                            "zone",
+                                            "Mars/Phobos",
+                                            "\"Mars/Phobos\" is not a known zone; write a place such as Europe/Berlin"),
+                                    typed(
+                                            "zone",
+                                            "EST",
+                                            "\"EST\" is not a known zone; write a place such as Europe/Berlin"),
+                                    typed(
+                                            "zone",
+                                            "+19:00",
+                                            "\"+19:00\" is an offset, which has no summer time; write a place such as Europe/Berlin")),
                             money("cash"),
                             money("reserve"),
                             under("reserve", "-5", "0 or more")))
@@ -65,8 +92,22 @@ class StartBadInputTest {
             assertThat(forms.atOnce(
                             "/start/new",
                             Map.of(
-                                    "name", "", "started", "1.11.2026", "crew", "", "hours", "25", "currency", "eur",
-                                    "cash", "x", "reserve", "-5", "zone", "+01:00")))
+                                    "name",
+                                    "",
+                                    "started",
+                                    "1.11.2026",
+                                    "crew",
+                                    "",
+                                    "hours",
+                                    "25",
+                                    "currency",
+                                    "eur",
+                                    "cash",
+                                    "x",
+                                    "reserve",
+                                    "-5",
+                                    "zone",
+                                    "+01:00")))
                     .containsExactly(
                             "\"1.11.2026\" is not a date; write year-month-day, such as 2026-03-05",
                             "\"x\" is not an amount of money; write 12.50",
@@ -92,8 +133,8 @@ class StartBadInputTest {
                             hours("stage1_hours"),
                             text("task1"),
                             hours("task1_hours"),
-                            List.of(
-                                    typed("stage2", "walls", "\"walls\" is the name of another stage; choose another name"))))
+                            List.of(typed(
+                                    "stage2", "walls", "\"walls\" is the name of another stage; choose another name"))))
                     .isEmpty();
             assertThat(server.db().version()).isEqualTo(version);
         }
