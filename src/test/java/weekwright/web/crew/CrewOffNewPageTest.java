@@ -24,7 +24,7 @@ class CrewOffNewPageTest {
                 .with("hours", "25")
                 .send();
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id")).containsExactly("hours");
+        assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id")).containsExactly("to", "hours");
         Visitor.Reply more = ilse.form(refused).with("hours", "").send();
         assertThat(more.troubles())
                 .containsExactly("\"2026-12-20\" is before from 2026-12-24; write 2026-12-24 or later, or change from");

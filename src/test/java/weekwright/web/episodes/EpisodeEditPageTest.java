@@ -22,7 +22,8 @@ class EpisodeEditPageTest {
         assertThat(bram.form(page).value("task.0")).isEqualTo("gate.1");
         Visitor.Reply refused =
                 bram.form(page).with("title", "").with("views", "-3").send();
-        assertThat(refused.troubles()).containsExactly("\"-3\" is under 0; write 0 or more");
+        assertThat(refused.troubles())
+                .containsExactly("\"-3\" is under 0; write 0 or more", "is missing; write what it is called");
         Visitor.Reply saved = bram.follow(bram.form(refused)
                 .with("title", "Boards, planed")
                 .with("views", "")
