@@ -32,7 +32,7 @@ public final class Desk {
 
     private static final String TOO_LARGE =
             "What was sent is too large. Nothing of it was saved. Send a file of at most 40 MB,"
-                    + " and at most 60 MB at once; each page says what it reads.";
+                    + " and at most 160 MB at once; each page says what it reads.";
     private static final String CUT_OFF = "The form arrived cut off. Nothing of it was saved. Send it once more.";
     private static final String LOG_IN = "/account/log-in";
     private static final String NOBODY_YET =

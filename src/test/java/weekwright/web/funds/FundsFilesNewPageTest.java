@@ -61,7 +61,7 @@ class FundsFilesNewPageTest {
             assertThat(huge.text())
                     .contains(
                             "What was sent is too large. Nothing of it was saved. Send a file of at most 40 MB, and at"
-                                    + " most 60 MB at once; each page says what it reads.");
+                                    + " most 160 MB at once; each page says what it reads.");
         }
     }
 
