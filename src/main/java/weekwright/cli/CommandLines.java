@@ -71,6 +71,8 @@ public final class CommandLines {
                 new ImportCommand(terminal),
                 new ExportCommand(terminal),
                 new PublishCommand(terminal),
+                new BackupCommand(terminal),
+                new RestoreCommand(terminal),
                 new ForecastCommand(terminal),
                 new WeekCommand(terminal),
                 new PassphraseCommand(terminal))) {

@@ -242,18 +242,20 @@ public final class Db implements AutoCloseable {
 
     /**
      * Writes a consistent copy of the database into a folder that has none yet, under the database's own name; reading and
-     * writing go on meanwhile, but no change is under way when the copy begins.
+     * writing go on meanwhile, and the copy shows the state at its beginning.
      *
      * @throws StoreTrouble when disk or database failed
      */
     public void copyInto(Path folder) {
-        writerLock.lock();
+        copyTo(folder.resolve(Folder.DATABASE));
+    }
+
+    /** As above into a file that is not there yet. */
+    public void copyTo(Path file) {
         try (Handle handle = Jdbi.create(writing).open()) {
-            handle.execute("VACUUM INTO ?", folder.resolve(Folder.DATABASE).toString());
+            handle.execute("VACUUM INTO ?", file.toString());
         } catch (RuntimeException e) {
             throw translated(e);
-        } finally {
-            writerLock.unlock();
         }
     }
 

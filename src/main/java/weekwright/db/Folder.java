@@ -7,6 +7,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -45,6 +46,14 @@ public final class Folder {
     /** Whether a database stands in it. */
     public boolean isProject() {
         return Files.isRegularFile(path.resolve(DATABASE));
+    }
+
+    /**
+     * Makes a copy of a database, that nobody has open, the database of this folder, which has none; from then on the folder
+     * is a project.
+     */
+    public void adopt(Path copy) throws IOException {
+        Files.move(copy, path.resolve(DATABASE), StandardCopyOption.ATOMIC_MOVE);
     }
 
     /** Removes the database of a project that was begun and given up; it must not be open. */

@@ -41,7 +41,12 @@ final class Migrations {
 
     /** Runs what is missing, each migration whole or not at all. The handle must be outside a transaction. */
     static void run(Handle handle, int from) {
-        for (int done = from; done < newest(); done++) {
+        run(handle, from, newest());
+    }
+
+    /** As above, but no further than an older schema. */
+    static void run(Handle handle, int from, int to) {
+        for (int done = from; done < to; done++) {
             int number = done + 1;
             String sql = text(FILES.get(done));
             handle.useTransaction(h -> {

@@ -141,11 +141,11 @@ class CommandLinesTest {
         Run help = run("--help");
         assertThat(help.status()).isZero();
         assertThat(help.err()).isEmpty();
-        assertThat(help.out()).contains("serve", "check", "import", "export", "forecast", "week", "passphrase");
+        assertThat(help.out()).contains("serve", "check", "import", "export", "backup", "restore", "forecast", "week", "passphrase");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"serve", "check", "import", "export", "forecast", "week", "passphrase"})
+    @ValueSource(strings = {"serve", "check", "import", "export", "backup", "restore", "forecast", "week", "passphrase"})
     void every_command_has_its_help(String command) {
         Run help = run(command, "--help");
         assertThat(help.status()).isZero();
@@ -318,6 +318,44 @@ class CommandLinesTest {
         Run run = run("serve", other.toString(), "--port", "0");
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.err()).startsWith(other + " is no project folder: it has no build.db.");
+    }
+
+    @Test
+    void a_backup_is_made_and_brought_back_and_neither_overwrites_anything() throws Exception {
+        Path folder = project();
+        Path file = temp.resolve("bridge.zip");
+        Path back = temp.resolve("back");
+        assertThat(run("backup", folder.toString(), file.toString()))
+                .isEqualTo(new Run(0, "Backed up into " + file + " and checked: version 2, 2 pictures.\n", ""));
+        assertThat(run("backup", folder.toString(), file.toString()))
+                .isEqualTo(new Run(
+                        1,
+                        "",
+                        file + " is there already, and a backup overwrites nothing. Name a file that is not there"
+                                + " yet.\n"));
+        assertThat(run("restore", file.toString(), back.toString()))
+                .isEqualTo(new Run(
+                        0,
+                        "Restored into " + back + ": version 2 as of 2026-11-25T09:00:00Z, 2 pictures.\n",
+                        ""));
+        assertThat(run("restore", file.toString(), back.toString()))
+                .isEqualTo(new Run(
+                        1,
+                        "",
+                        back + " holds a project already, and a restore overwrites nothing. Name a new or empty"
+                                + " folder.\n"));
+        assertThat(run("restore", file.toString(), files().toString()))
+                .isEqualTo(new Run(
+                        1,
+                        "",
+                        files() + " is not empty, and a restore overwrites nothing. Name a new or empty folder.\n"));
+        Path nowhere = temp.resolve("nowhere.zip");
+        assertThat(run("restore", nowhere.toString(), temp.resolve("third").toString()))
+                .isEqualTo(new Run(1, "", nowhere + " does not exist. Name a backup's file.\n"));
+        assertThat(run("restore", folder.toString(), temp.resolve("third").toString()))
+                .isEqualTo(new Run(1, "", folder + " is a folder, not a file. Name the backup's file.\n"));
+        assertThat(run("restore"))
+                .isEqualTo(new Run(2, "", "weekwright restore needs FILE. See: weekwright restore --help\n"));
     }
 
     private static String[] with(String command, Path place, String... options) {
