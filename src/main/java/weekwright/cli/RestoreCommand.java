@@ -11,8 +11,9 @@ import weekwright.files.backup.RestoreBackup;
 /** {@code restore}: a project back from a backup. */
 @Command(
         name = "restore",
-        description = "Brings a project back from a backup into a new or empty folder: all of it, after it was checked, or"
-                + " nothing.")
+        description =
+                "Brings a project back from a backup into a new or empty folder: all of it, after it was checked, or"
+                        + " nothing.")
 final class RestoreCommand implements Callable<Integer> {
     private final Terminal terminal;
 
@@ -34,8 +35,8 @@ final class RestoreCommand implements Callable<Integer> {
         Folder target = new Folder(folder);
         RestoreBackup.Done done = RestoreBackup.into(file, target);
         terminal.out()
-                .println("Restored into " + target.path() + ": version " + done.version() + " as of " + done.made() + ", "
-                        + Backups.pictures(done.pictures()) + ".");
+                .println("Restored into " + target.path() + ": version " + done.version() + " as of " + done.made()
+                        + ", " + Backups.pictures(done.pictures()) + ".");
         return 0;
     }
 }

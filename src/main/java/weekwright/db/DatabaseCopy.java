@@ -75,7 +75,10 @@ public final class DatabaseCopy {
             if (!integrity.equals("ok")) {
                 throw new Damaged("its database is damaged: " + integrity);
             }
-            if (handle.createQuery("PRAGMA foreign_key_check").mapToMap().findFirst().isPresent()) {
+            if (handle.createQuery("PRAGMA foreign_key_check")
+                    .mapToMap()
+                    .findFirst()
+                    .isPresent()) {
                 throw new Damaged("its database refers to rows that are not there");
             }
             if (!schema(handle).equals(schemaOf(schema))) {

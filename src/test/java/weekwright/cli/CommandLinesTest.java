@@ -141,11 +141,13 @@ class CommandLinesTest {
         Run help = run("--help");
         assertThat(help.status()).isZero();
         assertThat(help.err()).isEmpty();
-        assertThat(help.out()).contains("serve", "check", "import", "export", "backup", "restore", "forecast", "week", "passphrase");
+        assertThat(help.out())
+                .contains("serve", "check", "import", "export", "backup", "restore", "forecast", "week", "passphrase");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"serve", "check", "import", "export", "backup", "restore", "forecast", "week", "passphrase"})
+    @ValueSource(
+            strings = {"serve", "check", "import", "export", "backup", "restore", "forecast", "week", "passphrase"})
     void every_command_has_its_help(String command) {
         Run help = run(command, "--help");
         assertThat(help.status()).isZero();
@@ -335,9 +337,7 @@ class CommandLinesTest {
                                 + " yet.\n"));
         assertThat(run("restore", file.toString(), back.toString()))
                 .isEqualTo(new Run(
-                        0,
-                        "Restored into " + back + ": version 2 as of 2026-11-25T09:00:00Z, 2 pictures.\n",
-                        ""));
+                        0, "Restored into " + back + ": version 2 as of 2026-11-25T09:00:00Z, 2 pictures.\n", ""));
         assertThat(run("restore", file.toString(), back.toString()))
                 .isEqualTo(new Run(
                         1,

@@ -36,8 +36,8 @@ final class ReadBackup {
     static final String FIRST_LINE = "weekwright backup 1";
     static final String MADE = "made ";
 
-    private static final Pattern PICTURE =
-            Pattern.compile("(" + Pictures.PHOTOS + "|" + Pictures.RECEIPTS + ")/[^./\\\\:\\p{Cntrl}][^/\\\\:\\p{Cntrl}]*");
+    private static final Pattern PICTURE = Pattern.compile(
+            "(" + Pictures.PHOTOS + "|" + Pictures.RECEIPTS + ")/[^./\\\\:\\p{Cntrl}][^/\\\\:\\p{Cntrl}]*");
     private static final int MOST_FILES = 200_000;
     private static final long MOST_BYTES = 50L << 30;
     private static final long CONTENTS_MOST = 50L << 20;
@@ -187,10 +187,10 @@ final class ReadBackup {
         }
         try {
             Instant made = Instant.parse(contents.get(1).substring(MADE.length()));
-            DatabaseCopy.Facts facts = DatabaseCopy.at(scratch.resolve(DATABASE)).check();
-            int pictures = (int) hashes.keySet().stream()
-                    .filter(name -> name.contains("/"))
-                    .count();
+            DatabaseCopy.Facts facts =
+                    DatabaseCopy.at(scratch.resolve(DATABASE)).check();
+            int pictures = (int)
+                    hashes.keySet().stream().filter(name -> name.contains("/")).count();
             return new Contents(made, pictures, facts);
         } catch (DateTimeException e) {
             throw new Broken("its list of contents names no time");

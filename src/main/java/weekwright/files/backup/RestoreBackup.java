@@ -40,8 +40,8 @@ public final class RestoreBackup {
                     + " new or empty folder.");
         }
         if (!folder.isEmpty()) {
-            throw new FolderRefused(folder.path()
-                    + " is not empty, and a restore overwrites nothing. Name a new or empty folder.");
+            throw new FolderRefused(
+                    folder.path() + " is not empty, and a restore overwrites nothing. Name a new or empty folder.");
         }
         boolean there = Files.exists(folder.path());
         AutoCloseable lock = folder.lock();

@@ -167,8 +167,8 @@ class BackupTest {
     private void refused(String finding) throws Exception {
         assertThatThrownBy(() -> RestoreBackup.into(file, fresh()))
                 .isInstanceOf(FolderRefused.class)
-                .hasMessage(file + " is no whole backup: " + finding + ". Nothing was written to "
-                        + fresh().path() + ". Take another backup.");
+                .hasMessage(file + " is no whole backup: " + finding + ". Nothing was written to " + fresh().path()
+                        + ". Take another backup.");
         assertThat(fresh().path()).doesNotExist();
         Files.createDirectory(fresh().path());
         assertThatThrownBy(() -> RestoreBackup.into(file, fresh())).isInstanceOf(FolderRefused.class);
@@ -240,13 +240,16 @@ class BackupTest {
     @Test
     void a_database_with_a_trigger_of_its_own_is_refused() throws Exception {
         try (Db db = project.open(PlainProject.CLOCK)) {
-            db.write("test", write -> write.handle()
-                    .execute("CREATE TRIGGER other AFTER UPDATE ON meta BEGIN DELETE FROM notes; END"));
+            db.write(
+                    "test",
+                    write -> write.handle()
+                            .execute("CREATE TRIGGER other AFTER UPDATE ON meta BEGIN DELETE FROM notes; END"));
             assertThatThrownBy(() -> MakeBackup.into(db, project, file, PlainProject.CLOCK))
                     .isInstanceOf(FolderRefused.class)
                     .hasMessage("The backup " + file
                             + " was written, read back and found wrong (the tables of its database are not those of"
-                            + " schema " + schema(db) + "). It was not kept. Look after the disk, and check the project.");
+                            + " schema " + schema(db)
+                            + "). It was not kept. Look after the disk, and check the project.");
         }
         assertThat(names(temp)).containsExactly("files", "project");
     }
