@@ -30,7 +30,8 @@ final class Migrations {
             "0010_bank_files.sql",
             "0011_week_links.sql",
             "0012_build_log.sql",
-            "0013_shot_takes.sql");
+            "0013_shot_takes.sql",
+            "0014_clip_time.sql");
 
     private Migrations() {}
 

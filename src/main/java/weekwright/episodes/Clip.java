@@ -1,6 +1,7 @@
 package weekwright.episodes;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.Optional;
 import weekwright.base.Bounds;
 import weekwright.base.Id;
@@ -12,6 +13,7 @@ import weekwright.base.Ref;
  * One clip of the footage log.
  *
  * @param size as the camera tells it, such as 3.2 GB
+ * @param time at which it begins, by the camera's clock
  */
 public record Clip(
         Id id,
@@ -23,4 +25,5 @@ public record Clip(
         String size,
         @Ref("crew") Optional<Id> who,
         @Bounds(min = 1, max = 5) Optional<Integer> rating,
-        @Lines @Bounds(max = 2000) String remarks) {}
+        @Lines @Bounds(max = 2000) String remarks,
+        Optional<LocalTime> time) {}

@@ -46,6 +46,15 @@ public final class EpisodeRules {
                         "leave it empty until then"));
     }
 
+    /** A clip of no length is none. */
+    public static void check(Clip clip, Problems problems) {
+        needed("clip", clip.clip(), "write its name on the card", problems);
+        clip.minutes()
+                .filter(minutes -> minutes.doubleValue() == 0)
+                .ifPresent(minutes -> problems.fault(
+                        "minutes", "0", "is no footage", "write its length in minutes, or leave it empty"));
+    }
+
     public static void check(Shot shot, Problems problems) {
         needed("what", shot.what(), "write what the picture shows", problems);
         if (shot.calledOff() && shot.captured().isPresent()) {

@@ -64,6 +64,9 @@ import weekwright.web.episodes.EpisodeEditPage;
 import weekwright.web.episodes.EpisodePage;
 import weekwright.web.episodes.EpisodeRemovePage;
 import weekwright.web.episodes.EpisodeSlotPage;
+import weekwright.web.episodes.EpisodesFootageEditPage;
+import weekwright.web.episodes.EpisodesFootageNewPage;
+import weekwright.web.episodes.EpisodesFootagePage;
 import weekwright.web.episodes.EpisodesNewPage;
 import weekwright.web.episodes.EpisodesPage;
 import weekwright.web.episodes.EpisodesSlotPage;
@@ -209,6 +212,9 @@ public final class Routes {
                 form("/episodes/new", Access.CREW, new EpisodesNewPage()),
                 sheet("/episodes/slots", Access.CREW, new EpisodesSlotsPage()),
                 form("/episodes/slots/{day}", Access.CREW, new EpisodesSlotPage(futures)),
+                sheet("/episodes/footage", Access.CREW, new EpisodesFootagePage()),
+                form("/episodes/footage/new", Access.CREW, new EpisodesFootageNewPage()),
+                form("/episodes/footage/{row}/edit", Access.CREW, new EpisodesFootageEditPage()),
                 form("/episodes/{id}", Access.CREW, new EpisodePage()),
                 form("/episodes/{id}/slot", Access.CREW, new EpisodeSlotPage(futures)),
                 form("/episodes/{id}/edit", Access.CREW, new EpisodeEditPage()),

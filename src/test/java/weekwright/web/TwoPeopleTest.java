@@ -28,6 +28,7 @@ class TwoPeopleTest {
             new Edit("/build/stock/{id}/edit", "/build/stock/y.02/edit", "item", "What lies there"),
             new Edit("/build/equipment/{id}/edit", "/build/equipment/planer/edit", "name", "What it is called"),
             new Edit("/episodes/{id}/edit", "/episodes/e50/edit", "title", "Title"),
+            new Edit("/episodes/footage/{row}/edit", "/episodes/footage/2/edit", "remarks", "Remarks"),
             new Edit("/week/shots/{row}/edit", "/week/shots/2/edit", "what", "What the picture shows"),
             new Edit("/notes/{id}/edit", "/notes/note.01/edit", "title", "Title"),
             new Edit("/funds/entries/{row}/edit", "/funds/entries/200/edit", "note", "Note"),

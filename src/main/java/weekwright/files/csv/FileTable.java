@@ -86,6 +86,7 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             free("clips.csv", ClipStore.TABLE),
             of("bank-sources.csv", BankSourceStore.TABLE, SaveBankSource::check),
             free("bank-files.csv", BankFileStore.TABLE),
+            of("clips.csv", ClipStore.TABLE, EpisodeRules::check),
             free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
             of("cautions.csv", CautionStore.TABLE, CrewRules::check));

@@ -18,6 +18,7 @@ import weekwright.episodes.CallOffShot;
 import weekwright.episodes.CaptureShot;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.Footage;
 import weekwright.episodes.MarkEpisode;
 import weekwright.episodes.Shot;
 import weekwright.episodes.ShotStore;
@@ -203,6 +204,7 @@ public final class EpisodePage implements Page {
                 .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
                 .ifPresent(member -> facts.put("Editor", member.value().name()));
         episode.editLikely().ifPresent(hours -> facts.put("Editing", Formats.hoursLong(hours.minutes())));
+        facts.put("Footage", EpisodesFootagePage.words(Footage.of(read), episode));
         if (!episode.address().isEmpty()) {
             facts.put("Address", episode.address());
         }

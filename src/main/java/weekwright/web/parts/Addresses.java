@@ -31,6 +31,7 @@ public final class Addresses {
         byId("stock", "/build/stock/%s/edit");
         byId("equipment", "/build/equipment/%s/edit");
         byRow("shots", "/week/shots/%s");
+        byRow("clips", "/episodes/footage/%s/edit");
         byId("episodes", "/episodes/%s");
         byRow("ledger", "/funds/entries/%s/edit");
         byId("regular", "/funds/regular/%s/edit");
