@@ -238,18 +238,17 @@ public final class PlainProject {
                 "sh1,e2,deck.1,Chips fly from the axe,close,yes,,,,,,,");
         file(
                 "clips.csv",
-                "id,date,card,clip,task,minutes,size,who,rating,remarks",
-                "c1,2026-11-02,A,0007,deck.1,3.5,,ben,4,");
+                "id,date,card,clip,task,minutes,size,who,rating,remarks,time",
+                "c1,2026-11-02,A,0007,deck.1,3.5,,ben,4,,");
         file(
                 "bank-sources.csv",
                 "id,name,account,encoding,divider,skip,date_order,decimals,date,payee,reference,amount,way,out,in,"
                         + "balance,currency,gross,fee,kind_in,kind_out",
                 "bank,The bank,,utf-8,semicolon,1,dmy,comma,1,3,4,5,,,,6,,,,other-income,other-cost");
+        file(
                 "bank-files.csv",
                 "id,source,name,date,from,to,entered,left_out",
                 "file.1,bank,May.csv,2026-06-01,2026-05-02,2026-05-29,12,1");
-                "id,date,card,clip,task,minutes,size,who,rating,remarks,time",
-                "c1,2026-11-02,A,0007,deck.1,3.5,,ben,4,,");
         file("skipped.csv", "date,reason", "2026-12-25,Christmas");
         file(
                 "incidents.csv",

@@ -83,10 +83,9 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             of("episodes.csv", EpisodeStore.TABLE, EpisodeRules::check),
             free("tells.csv", TellStore.TABLE),
             of("shots.csv", ShotStore.TABLE, EpisodeRules::check),
-            free("clips.csv", ClipStore.TABLE),
+            of("clips.csv", ClipStore.TABLE, EpisodeRules::check),
             of("bank-sources.csv", BankSourceStore.TABLE, SaveBankSource::check),
             free("bank-files.csv", BankFileStore.TABLE),
-            of("clips.csv", ClipStore.TABLE, EpisodeRules::check),
             free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
             of("cautions.csv", CautionStore.TABLE, CrewRules::check));

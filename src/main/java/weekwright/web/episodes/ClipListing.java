@@ -22,14 +22,14 @@ import weekwright.episodes.Clip;
 import weekwright.files.csv.RecordCsv;
 
 /** A card's clips as a listing in CSV: the script's, a camera's or a typed one. */
-final class ClipListing {
+public final class ClipListing {
     private static final String FILE = "listing";
     private static final Id NONE = new Id("clip.0");
 
     private ClipListing() {}
 
     /** A line of it; every column but clip and date may be absent. */
-    record Line(
+    public record Line(
             @Bounds(max = 200) String clip,
             LocalDate date,
             Optional<LocalTime> time,

@@ -56,8 +56,11 @@ public final class EpisodesFootageNewPage implements Page {
 
     @Override
     public View show(Request request) {
-        Form form = request.form(
-                "", Map.of("who", request.person().map(one -> one.id().value()).orElse("")));
+        Form form = request.wasRefused("read")
+                ? request.form("read")
+                : request.form(
+                        "",
+                        Map.of("who", request.person().map(one -> one.id().value()).orElse("")));
         String listing = form.value("listing").strip();
         String card = form.value("card").strip();
         return request.read(read -> new View(
