@@ -51,9 +51,11 @@ public final class ClipTasks {
                         .orElse(60);
         Map<String, Integer> covered = new HashMap<>();
         Map<String, Id> tasks = new HashMap<>();
-        for (WeekLine line : lines.computeIfAbsent(date, day -> WeekLineStore.between(read, day, day).stream()
-                .map(Stored::value)
-                .toList())) {
+        for (WeekLine line : lines.computeIfAbsent(
+                date,
+                day -> WeekLineStore.between(read, day, day).stream()
+                        .map(Stored::value)
+                        .toList())) {
             if (line.task().isPresent() && line.from().isPresent() && line.to().isPresent()) {
                 int over = Math.min(to, line.to().get().toSecondOfDay())
                         - Math.max(from, line.from().get().toSecondOfDay());
@@ -72,9 +74,11 @@ public final class ClipTasks {
     }
 
     private Optional<Guess> ofTheDay(LocalDate date) {
-        List<HoursEntry> day = hours.computeIfAbsent(date, one -> HoursEntryStore.between(read, one, one).stream()
-                .map(Stored::value)
-                .toList());
+        List<HoursEntry> day = hours.computeIfAbsent(
+                date,
+                one -> HoursEntryStore.between(read, one, one).stream()
+                        .map(Stored::value)
+                        .toList());
         return only(day.stream()
                         .filter(entry -> entry.filmed()
                                 || entry.footageMinutes().isPresent()

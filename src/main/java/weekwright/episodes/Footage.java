@@ -74,7 +74,9 @@ public final class Footage {
         });
         episodes.values().stream()
                 .filter(one -> one.published().isPresent()
-                        && one.minutes().filter(minutes -> minutes.value().signum() > 0).isPresent()
+                        && one.minutes()
+                                .filter(minutes -> minutes.value().signum() > 0)
+                                .isPresent()
                         && footage.ofEpisode.containsKey(one.id().folded()))
                 .forEach(footage.measured::add);
         return footage;

@@ -41,8 +41,7 @@ public final class ClipListing {
             @Bounds(max = 2000) String remarks) {
 
         Clip clip(String otherCard, Optional<Id> chosen, Optional<Id> who) {
-            return new Clip(
-                    NONE, date, card(otherCard), clip, chosen, minutes, size, who, rating, remarks, time);
+            return new Clip(NONE, date, card(otherCard), clip, chosen, minutes, size, who, rating, remarks, time);
         }
 
         String card(String other) {
@@ -69,8 +68,7 @@ public final class ClipListing {
         for (int i = 0; i < rows.size(); i++) {
             Line line = rows.get(i);
             int at = rows.places().get(i).line();
-            Integer first = seen.putIfAbsent(
-                    (line.card(card) + "/" + line.clip()).toLowerCase(Locale.ROOT), at);
+            Integer first = seen.putIfAbsent((line.card(card) + "/" + line.clip()).toLowerCase(Locale.ROOT), at);
             if (first != null) {
                 problems.add(Problem.fault(
                                 "clip", line.clip(), "stands in line " + first + " already", "take one of the two out")

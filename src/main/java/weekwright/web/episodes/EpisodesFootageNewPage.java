@@ -60,7 +60,9 @@ public final class EpisodesFootageNewPage implements Page {
                 ? request.form("read")
                 : request.form(
                         "",
-                        Map.of("who", request.person().map(one -> one.id().value()).orElse("")));
+                        Map.of(
+                                "who",
+                                request.person().map(one -> one.id().value()).orElse("")));
         String listing = form.value("listing").strip();
         String card = form.value("card").strip();
         return request.read(read -> new View(

@@ -46,8 +46,10 @@ public final class EpisodesFootagePage implements Page {
     @Override
     public View show(Request request) {
         return request.read(read -> {
-            List<LocalDate> days =
-                    ClipStore.TABLE.values(read).stream().map(Clip::date).sorted().toList();
+            List<LocalDate> days = ClipStore.TABLE.values(read).stream()
+                    .map(Clip::date)
+                    .sorted()
+                    .toList();
             YearMonth month = month(request, days);
             Footage footage = Footage.of(read);
             return new View(
@@ -60,8 +62,8 @@ public final class EpisodesFootagePage implements Page {
                                     + " published.",
                     month.atDay(1),
                     ClipStore.between(read, month.atDay(1), month.atEndOfMonth()).stream()
-                            .sorted(Comparator.comparing((Stored<Clip> clip) ->
-                                            clip.value().date())
+                            .sorted(Comparator.comparing(
+                                            (Stored<Clip> clip) -> clip.value().date())
                                     .reversed())
                             .map(clip -> line(read, clip))
                             .toList(),

@@ -62,12 +62,14 @@ class EpisodesFootageNewPageTest {
             Visitor.Reply refused = bram.form(edit).with("minutes", "0").send();
             assertThat(refused.troubles())
                     .containsExactly("\"0\" is no footage; write its length in minutes, or leave it empty");
-            Visitor.Reply saved = bram.follow(bram.form(refused).with("minutes", "5").send());
+            Visitor.Reply saved =
+                    bram.follow(bram.form(refused).with("minutes", "5").send());
             assertThat(saved.page().select(".flash p").text()).isEqualTo("Clip C1 is corrected.");
-            Visitor.Reply off = bram.follow(bram.form(bram.get("/episodes/footage/1/edit"), "form.act")
-                    .press("remove"));
+            Visitor.Reply off = bram.follow(
+                    bram.form(bram.get("/episodes/footage/1/edit"), "form.act").press("remove"));
             assertThat(off.page().select(".flash p").text()).isEqualTo("Clip C1 is out of the log.");
-            assertThat(bram.follow(bram.form(off, ".flash form").send()).status()).isEqualTo(200);
+            assertThat(bram.follow(bram.form(off, ".flash form").send()).status())
+                    .isEqualTo(200);
             assertThat(bram.get("/episodes/footage/1/edit").status()).isEqualTo(200);
         }
     }
