@@ -9,6 +9,8 @@ import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
+import weekwright.files.backup.Backups;
+import weekwright.files.backup.DailyBackups;
 import weekwright.forecast.Forecasts;
 import weekwright.render.Templates;
 
@@ -23,6 +25,7 @@ public final class App implements AutoCloseable {
     private final boolean sample;
     private final AutoCloseable lock;
     private final Entrance entrance;
+    private Optional<DailyBackups> daily = Optional.empty();
     private final int firstLook;
     private final int trials;
     private volatile Optional<Db> db = Optional.empty();
@@ -108,6 +111,13 @@ public final class App implements AutoCloseable {
         return forecasts;
     }
 
+    /** From now on a backup is made each day. */
+    public synchronized void keepBackups() {
+        if (daily.isEmpty()) {
+            daily = Optional.of(new DailyBackups(() -> project().map(one -> new Backups(folder, one, clock))));
+        }
+    }
+
     private synchronized void begin() {
         boolean ready = db.isPresent() && db.get().read(SettingsStore::find).isPresent();
         if (forecasts.isEmpty() && ready) {
@@ -130,6 +140,7 @@ public final class App implements AutoCloseable {
 
     @Override
     public void close() {
+        daily.ifPresent(DailyBackups::close);
         forecasts.ifPresent(Forecasts::close);
         db.ifPresent(Db::close);
         try {

@@ -133,6 +133,9 @@ final class ServeCommand implements Callable<Integer> {
                                 + "account/start).");
                 terminal.err().flush();
             }
+            if (!sample) {
+                app.keepBackups();
+            }
             Runtime.getRuntime().addShutdownHook(hook);
             stop.await();
         } catch (Server.PortTaken taken) {

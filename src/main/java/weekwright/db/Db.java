@@ -2,12 +2,18 @@ package weekwright.db;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
@@ -43,7 +49,7 @@ public final class Db implements AutoCloseable {
     Db(Path file, Clock clock) {
         this.clock = clock;
         writing = source(file, false);
-        migrate();
+        migrate(file);
         HikariConfig config = new HikariConfig();
         config.setDataSource(source(file, true));
         config.setMaximumPoolSize(READERS);
@@ -259,11 +265,29 @@ public final class Db implements AutoCloseable {
         }
     }
 
-    private void migrate() {
+    /** An older project is brought to the newest schema only after a copy of it was made. */
+    private void copyBefore(Handle handle, Path file) {
+        String stamp = DateTimeFormatter.ofPattern("uuuu-MM-dd-HHmmss", Locale.ROOT)
+                .withZone(ZoneOffset.UTC)
+                .format(clock.instant());
+        Path copy = file.resolveSibling("backups").resolve("before-schema-" + Migrations.newest() + "-" + stamp);
+        try {
+            Files.createDirectories(copy.getParent());
+            Files.createDirectory(copy);
+        } catch (IOException e) {
+            throw new UncheckedIOException("no copy of it can be made in " + copy, e);
+        }
+        handle.execute("VACUUM INTO ?", copy.resolve(Folder.DATABASE).toString());
+    }
+
+    private void migrate(Path file) {
         try (Handle handle = Jdbi.create(writing).open()) {
             int from = handle.createQuery("PRAGMA user_version")
                     .mapTo(Integer.class)
                     .one();
+            if (from > 0 && from < Migrations.newest()) {
+                copyBefore(handle, file);
+            }
             Migrations.run(handle, from);
         }
     }

@@ -29,6 +29,15 @@ public final class History {
             Optional<String> before,
             Optional<String> after) {}
 
+    /** When the project was begun; empty while nothing is in it. */
+    public static Optional<Instant> first(Read read) {
+        return read.handle()
+                .createQuery("SELECT at FROM change ORDER BY id LIMIT 1")
+                .mapTo(String.class)
+                .findOne()
+                .map(Instant::parse);
+    }
+
     /** The changes of one row, newest first. */
     public static List<Change> of(Read read, String thing, long row) {
         return changes(read, "WHERE thing = :thing AND thing_row = :row ORDER BY id DESC", thing, row);

@@ -37,6 +37,7 @@ import weekwright.web.build.BuildTaskRemovePage;
 import weekwright.web.build.BuildTaskSplitPage;
 import weekwright.web.build.BuildTasksNewPage;
 import weekwright.web.come.ComePage;
+import weekwright.web.crew.CrewBackupsPage;
 import weekwright.web.crew.CrewCalendarsPage;
 import weekwright.web.crew.CrewCautionEditPage;
 import weekwright.web.crew.CrewCautionsNewPage;
@@ -251,6 +252,7 @@ public final class Routes {
                 form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),
                 form("/crew/log-ins", Access.CREW, new CrewLogInsPage()),
                 form("/crew/calendars", Access.CREW, new CrewCalendarsPage()),
+                form("/crew/backups", Access.CREW, new CrewBackupsPage()),
                 sheet("/crew/days", Access.CREW, new CrewDaysPage()),
                 sheet("/crew/safety", Access.CREW, new CrewSafetyPage()),
                 form("/crew/off/new", Access.CREW, new CrewOffNewPage()),

@@ -81,7 +81,8 @@ public final class MakeBackup {
         Instant made = clock.instant().truncatedTo(ChronoUnit.SECONDS);
         Path copy = scratch.resolve("copy.db");
         DatabaseCopy.of(db, copy);
-        Path whole = scratch.resolve("whole");
+        // temporary files are made for their owner alone
+        Path whole = Files.createTempFile(scratch, "whole", "");
         write(whole, copy, folder.path(), made);
         Path back = Files.createDirectory(scratch.resolve("back"));
         ReadBackup.Contents contents = ReadBackup.read(whole, back, false);
@@ -93,7 +94,6 @@ public final class MakeBackup {
 
     /** The pictures come after the database: a picture is there before a row names it. */
     private static void write(Path whole, Path database, Path folder, Instant made) throws IOException {
-        Files.createFile(whole);
         try (FileChannel channel = FileChannel.open(whole, StandardOpenOption.WRITE)) {
             OutputStream out = new java.io.BufferedOutputStream(java.nio.channels.Channels.newOutputStream(channel));
             ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);

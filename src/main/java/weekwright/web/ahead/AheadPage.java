@@ -4,6 +4,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import weekwright.files.backup.Backups;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.history.Examples;
@@ -25,6 +26,7 @@ public final class AheadPage implements Page {
      * @param failed why the last try did not finish; empty if it did
      * @param needs what is missing for any forecast; empty where nothing is
      * @param guessed how much of the forecast is guessed (rule 121); empty where nothing is
+     * @param backup that the last backup is too old; empty while all is well
      * @param sight the forecast; empty before the first
      */
     public record View(
@@ -35,6 +37,7 @@ public final class AheadPage implements Page {
             boolean crew,
             String guessed,
             boolean example,
+            String backup,
             Optional<Sight> sight) {}
 
     /** A thing that a forecast needs, and where it is said. */
@@ -78,6 +81,7 @@ public final class AheadPage implements Page {
                 request.access() == weekwright.web.kit.Access.CREW,
                 look.shown().map(shown -> guessed(shown.forecast())).orElse(""),
                 request.read(Examples::there),
+                new Backups(request.project().folder(), request.db(), request.clock()).warning(),
                 sight);
     }
 
