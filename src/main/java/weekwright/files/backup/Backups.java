@@ -71,12 +71,12 @@ public final class Backups {
         }
         try (Stream<Path> files = Files.list(place())) {
             List<Kept> kept = new ArrayList<>();
-            for (Path file : files.filter(one -> NAME.matcher(one.getFileName().toString()).matches())
+            for (Path file : files.filter(
+                            one -> NAME.matcher(one.getFileName().toString()).matches())
                     .toList()) {
                 String name = file.getFileName().toString();
                 String stamp = name.substring(0, name.length() - ENDING.length());
-                kept.add(new Kept(
-                        name, LocalDateTime.parse(stamp, STAMP).toInstant(ZoneOffset.UTC), Files.size(file)));
+                kept.add(new Kept(name, LocalDateTime.parse(stamp, STAMP).toInstant(ZoneOffset.UTC), Files.size(file)));
             }
             kept.sort(Comparator.comparing(Kept::made).reversed());
             return kept;

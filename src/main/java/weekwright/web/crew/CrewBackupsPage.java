@@ -62,8 +62,8 @@ public final class CrewBackupsPage implements Page {
             String file = backups(request).make().file().getFileName().toString();
             return Answer.to(Saved.to("/crew/backups").saying("Backed up and checked: " + file + "."));
         } catch (FolderRefused refused) {
-            throw new Rejected(Problem.fault(
-                    "", "", refused.getMessage().replaceFirst("\\.$", ""), "then make it again"));
+            throw new Rejected(
+                    Problem.fault("", "", refused.getMessage().replaceFirst("\\.$", ""), "then make it again"));
         }
     }
 }

@@ -56,7 +56,8 @@ class BackupsTest {
             clock.step(Duration.ofDays(1));
             assertThat(backups.daily()).isPresent();
         }
-        // seven days, Sundays of three weeks before this one, the last of November; 40 days after 25 November is 4 January
+        // seven days, Sundays of three weeks before this one, the last of November; 40 days after 25 November is 4
+        // January
         assertThat(days())
                 .containsExactly(
                         "2027-01-04",

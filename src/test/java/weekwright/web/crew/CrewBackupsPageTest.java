@@ -23,8 +23,7 @@ class CrewBackupsPageTest {
             assertThat(made.page().select(".flash p").text())
                     .isEqualTo("Backed up and checked: 2026-11-25-080000.zip.");
             assertThat(made.page().select("h1").text()).startsWith("Last good backup: ");
-            assertThat(made.page().select("tbody td:nth-child(2)").eachText())
-                    .containsExactly("2026-11-25-080000.zip");
+            assertThat(made.page().select("tbody td:nth-child(2)").eachText()).containsExactly("2026-11-25-080000.zip");
             Path file = server.app().folder().path().resolve("backups/2026-11-25-080000.zip");
             assertThat(file).exists();
         }
@@ -49,12 +48,17 @@ class CrewBackupsPageTest {
         SettableClock clock = new SettableClock(ServerFixture.CLOCK);
         try (ServerFixture server = ServerFixture.under(clock, SmallProject::fill)) {
             Visitor ilse = server.as("ilse");
-            assertThat(ilse.get("/ahead").page().select("a[href=/crew/backups]")).isEmpty();
+            assertThat(ilse.get("/ahead").page().select("a[href=/crew/backups]"))
+                    .isEmpty();
             clock.step(Duration.ofDays(3));
-            assertThat(ilse.get("/ahead").page().select("p:has(a[href=/crew/backups])").eachText())
+            assertThat(ilse.get("/ahead")
+                            .page()
+                            .select("p:has(a[href=/crew/backups])")
+                            .eachText())
                     .containsExactly("There is no backup of this project yet. Backups");
             ilse.form(ilse.get("/crew/backups")).press("make");
-            assertThat(ilse.get("/ahead").page().select("a[href=/crew/backups]")).isEmpty();
+            assertThat(ilse.get("/ahead").page().select("a[href=/crew/backups]"))
+                    .isEmpty();
             clock.step(Duration.ofDays(3));
             assertThat(ilse.get("/crew/backups").page().select(".trouble").text())
                     .isEqualTo("The last good backup is 3 days old. Make one now. If that fails, look after the disk.");
