@@ -34,6 +34,21 @@ class AppTest {
     }
 
     @Test
+    void while_it_serves_a_backup_of_the_day_is_made_by_itself() throws Exception {
+        try (App app = open(folder.resolve("new"))) {
+            SmallProject.fill(app.create());
+            app.keepBackups();
+        }
+        assertThat(folder.resolve("new/backups/2026-11-25-080000.zip")).isRegularFile();
+        try (App app = open(folder.resolve("new"))) {
+            app.keepBackups();
+        }
+        try (var files = Files.list(folder.resolve("new/backups"))) {
+            assertThat(files).hasSize(1);
+        }
+    }
+
+    @Test
     void a_folder_with_other_things_in_it_is_refused() throws Exception {
         Files.writeString(folder.resolve("letter.txt"), "Dear Ilse");
         assertThatThrownBy(() -> open(folder))

@@ -133,9 +133,7 @@ final class ServeCommand implements Callable<Integer> {
                                 + "account/start).");
                 terminal.err().flush();
             }
-            if (!sample) {
-                app.keepBackups();
-            }
+            app.keepBackups();
             Runtime.getRuntime().addShutdownHook(hook);
             stop.await();
         } catch (Server.PortTaken taken) {

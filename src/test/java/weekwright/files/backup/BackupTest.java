@@ -221,6 +221,26 @@ class BackupTest {
     }
 
     @Test
+    void a_damaged_database_is_found_even_where_the_list_was_made_to_fit() throws Exception {
+        backup();
+        LinkedHashMap<String, byte[]> entries = entries();
+        byte[] database = entries.get(ReadBackup.DATABASE);
+        java.util.Arrays.fill(database, database.length / 2, database.length / 2 + 8192, (byte) 0x5a);
+        String list = new String(entries.get(ReadBackup.CONTENTS), StandardCharsets.UTF_8);
+        String hash = java.util.HexFormat.of().formatHex(ReadBackup.sha256().digest(database));
+        entries.put(
+                ReadBackup.CONTENTS,
+                list.replaceFirst("[0-9a-f]{64}  project\\.db", hash + "  project.db")
+                        .getBytes(StandardCharsets.UTF_8));
+        write(entries);
+        assertThatThrownBy(() -> RestoreBackup.into(file, fresh()))
+                .isInstanceOf(FolderRefused.class)
+                .hasMessageStartingWith(file + " is no whole backup: its database is damaged: ")
+                .hasMessageEndingWith(". Nothing was written to " + fresh().path() + ". Take another backup.");
+        assertThat(fresh().path()).doesNotExist();
+    }
+
+    @Test
     void a_file_that_would_land_elsewhere_is_refused() throws Exception {
         backup();
         LinkedHashMap<String, byte[]> entries = new LinkedHashMap<>();
