@@ -14,8 +14,8 @@ import weekwright.testkit.Visitor;
 
 /** A project in which nothing stands yet but one person: every page says what belongs there, and none shows a bare table. */
 class EmptyPagesTest {
-    /** A project has a person and a first change from the beginning. */
-    private static final Set<String> NEVER_EMPTY = Set.of("/crew/log-ins", "/crew/history");
+    /** A person, a first change and what may be shown to the public are there from the beginning. */
+    private static final Set<String> NEVER_EMPTY = Set.of("/crew/log-ins", "/crew/history", "/notes/public");
 
     @Test
     void every_page_of_an_empty_project_says_what_belongs_there() {

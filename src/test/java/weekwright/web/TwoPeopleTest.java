@@ -31,6 +31,7 @@ class TwoPeopleTest {
             new Edit("/episodes/footage/{row}/edit", "/episodes/footage/2/edit", "remarks", "Remarks"),
             new Edit("/week/shots/{row}/edit", "/week/shots/2/edit", "what", "What the picture shows"),
             new Edit("/notes/{id}/edit", "/notes/note.01/edit", "title", "Title"),
+            new Edit("/notes/{id}/pictures/{row}/edit", "/notes/note.01/pictures/1/edit", "caption", "Caption"),
             new Edit("/funds/entries/{row}/edit", "/funds/entries/200/edit", "note", "Note"),
             new Edit("/funds/regular/{id}/edit", "/funds/regular/r.2/edit", "name", "What it is for"),
             new Edit("/funds/levels/{id}/edit", "/funds/levels/beam/edit", "name", "Name"),
