@@ -189,8 +189,8 @@ public final class WeekPage implements Page {
         int rows = 0;
         for (Day day : days) {
             int left = day.lines().size() + day.rain().size();
-            int middle = day.shots().size() * 2 + day.onceOnly().size();
-            int right = day.cautions().size() * 4
+            int middle = day.shots().size() * 3 + day.onceOnly().size();
+            int right = day.cautions().size() * 5
                     + day.conflicts().size() * 3
                     + day.deliveries().size()
                     + day.orders().size()
