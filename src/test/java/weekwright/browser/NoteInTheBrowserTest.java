@@ -44,7 +44,8 @@ class NoteInTheBrowserTest {
                 .getText()
                 .equals("Draft kept."));
         browser.open("/notes/new");
-        browser.until(driver -> driver.findElements(By.cssSelector(".remark-box")).size() == 2);
+        browser.until(
+                driver -> driver.findElements(By.cssSelector(".remark-box")).size() == 2);
         browser.driver()
                 .findElement(By.xpath("//button[text()='Put it into the text']"))
                 .click();
@@ -52,7 +53,8 @@ class NoteInTheBrowserTest {
                 .isEqualTo("Two of nine. **lie**");
         browser.driver().findElement(By.id("title")).sendKeys("Stones");
         browser.driver().findElement(By.id("text")).sendKeys(Keys.chord(Keys.CONTROL, "s"));
-        browser.until(driver -> driver.findElements(By.cssSelector("article h1")).size() == 1);
+        browser.until(
+                driver -> driver.findElements(By.cssSelector("article h1")).size() == 1);
         browser.open("/notes/new");
         assertThat(browser.driver().findElements(By.cssSelector(".remark-box"))).isEmpty();
         assertThat(browser.complaints()).isEmpty();

@@ -26,7 +26,10 @@ class CrewIncidentEditPageTest {
                 .with("hurt", "yes")
                 .with("who", "Bram")
                 .send());
-        assertThat(changed.page().select("[aria-labelledby=incidents-head] tbody tr").text()).isEqualTo("Wed 25 Nov Thumb and mallet hurt Bram");
+        assertThat(changed.page()
+                        .select("[aria-labelledby=incidents-head] tbody tr")
+                        .text())
+                .isEqualTo("Wed 25 Nov Thumb and mallet hurt Bram");
         Visitor.Reply gone =
                 ilse.follow(ilse.form(ilse.get(address), "form.act").press("remove"));
         assertThat(gone.page().select(".flash p").text()).isEqualTo("The incident is removed.");

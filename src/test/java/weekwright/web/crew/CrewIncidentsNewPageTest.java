@@ -32,7 +32,9 @@ class CrewIncidentsNewPageTest {
                 .with("near_miss", "yes")
                 .with("changed", "Side boards on the barrow")
                 .send());
-        assertThat(saved.page().select("[aria-labelledby=incidents-head] tbody tr").text())
+        assertThat(saved.page()
+                        .select("[aria-labelledby=incidents-head] tbody tr")
+                        .text())
                 .isEqualTo("Wed 25 Nov A stone slid off the barrow near miss Side boards on the barrow");
     }
 }
