@@ -31,7 +31,7 @@ import weekwright.web.parts.Addresses;
  * post here, a helper only to take back what they did just now.
  */
 public final class CrewHistoryPage implements Page {
-    private static final int LINES = 50;
+    private static final int LINES = 40;
     private static final Duration JUST_NOW = Duration.ofMinutes(10);
 
     /**

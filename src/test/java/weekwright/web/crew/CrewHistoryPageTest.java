@@ -81,7 +81,7 @@ class CrewHistoryPageTest {
     @Test
     void more_than_fifty_changes_are_turned_over_page_by_page() throws Exception {
         Visitor ilse = server.as("ilse");
-        for (int i = 0; i < 51; i++) {
+        for (int i = 0; i < 41; i++) {
             server.db().write("ilse", write -> {
                 var line = weekwright.build.TaskStore.TABLE
                         .find(write, new weekwright.base.Id("gate.1"))
@@ -91,7 +91,7 @@ class CrewHistoryPageTest {
             });
         }
         Visitor.Reply first = ilse.get("/crew/history?kind=build&who=ilse");
-        assertThat(first.page().select("table.changes tbody tr")).hasSize(50);
+        assertThat(first.page().select("table.changes tbody tr")).hasSize(40);
         String earlier = first.page().select("main a:contains(Earlier ones)").attr("href");
         assertThat(ilse.get(earlier).page().select("table.changes tbody tr")).hasSize(1);
     }
