@@ -9,6 +9,8 @@ import io.javalin.http.MethodNotAllowedResponse;
 import java.net.BindException;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.jetty.server.AbstractConnector;
+import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import weekwright.App;
 import weekwright.web.account.AccountLogInPage;
@@ -24,6 +26,7 @@ public final class Server implements AutoCloseable {
 
     private static final long BODY_MOST = 1_000_000;
     private static final int STOP_MILLIS = 5_000;
+    private static final int IDLE_MILLIS = 100;
 
     private final Javalin javalin;
     private final String host;
@@ -142,6 +145,12 @@ public final class Server implements AutoCloseable {
     /** Finishes the requests under way, at most five seconds, and stops. */
     @Override
     public void close() {
+        // browsers keep connections open; those without a request do not hold the end up
+        for (Connector connector : javalin.jettyServer().server().getConnectors()) {
+            if (connector instanceof AbstractConnector one) {
+                one.setShutdownIdleTimeout(IDLE_MILLIS);
+            }
+        }
         javalin.stop();
     }
 }
