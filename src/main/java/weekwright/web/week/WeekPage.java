@@ -96,8 +96,9 @@ public final class WeekPage implements Page {
         LocalDate today = request.today();
         LocalDate thisMonday = Weeks.monday(today);
         LocalDate monday = monday(request, thisMonday);
-        Forecasts.Look look = request.forecast();
+        // what is known is read before anything newer is asked for
         Optional<Proposals> proposals = request.forecasts().proposals();
+        Forecasts.Look look = request.forecast();
         Optional<Forecast> forecast = look.shown().map(Forecasts.Shown::forecast);
         boolean crew = request.access() == Access.CREW;
         record Read(WeekPlan plan, WeekFacts facts, WeekAgainst against, List<Left> left) {}
