@@ -63,6 +63,14 @@ public final class BadInput {
                 : List.of(one.field() + " <" + one.text() + "> shows <" + shown + "> and says " + said);
     }
 
+    /** Sends each beside what is right: each is refused as it says, and nothing is saved. */
+    @SafeVarargs
+    public final void refused(ServerFixture server, String path, Map<String, String> good, List<Sent>... tables) {
+        long version = server.db().version();
+        assertThat(each(path, good, tables)).isEmpty();
+        assertThat(server.db().version()).isEqualTo(version);
+    }
+
     /**
      * Sends a form with all its faults; what was typed must still stand there, and one field, a wrong one, must have the focus.
      *

@@ -24,6 +24,8 @@ import weekwright.build.StageStore;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.build.Weather;
+import weekwright.build.WeekLine;
+import weekwright.build.WeekLineStore;
 import weekwright.db.Db;
 import weekwright.db.Table;
 import weekwright.db.Write;
@@ -94,6 +96,29 @@ public final class SmallProject {
                 of(MoneySettings.class),
                 of(Emergency.class),
                 of(ModelSettings.class));
+    }
+
+    /** Writes the project and one line of the week to come: Bram's errand on Friday. */
+    public static void fillWithWeekLine(Db db) {
+        fill(db);
+        db.write(
+                "test",
+                write -> WeekLineStore.TABLE.insert(
+                        write,
+                        of(
+                                WeekLine.class,
+                                "id",
+                                "week.1",
+                                "date",
+                                "2026-11-27",
+                                "crew",
+                                "bram",
+                                "kind",
+                                "errand",
+                                "hours",
+                                "1",
+                                "text",
+                                "Post the parcel")));
     }
 
     private static void settings(Write write) {

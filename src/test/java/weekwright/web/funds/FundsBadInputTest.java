@@ -1,14 +1,24 @@
 package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.testkit.BadInput.MISSING;
+import static weekwright.testkit.BadInput.forged;
+import static weekwright.testkit.BadInput.day;
+import static weekwright.testkit.BadInput.money;
+import static weekwright.testkit.BadInput.number;
+import static weekwright.testkit.BadInput.text;
+import static weekwright.testkit.BadInput.typed;
+import static weekwright.testkit.BadInput.under;
+import static weekwright.testkit.BadInput.whole;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.BadInput;
+import weekwright.testkit.BadInput.Sent;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -19,137 +29,18 @@ import weekwright.testkit.Visitor;
 class FundsBadInputTest {
     private static final ServerFixture SERVER = ServerFixture.small();
     private static final String FORM = "main form.form[method=post], main form.supporters";
-    private static final String MISSING = "is missing; it has to be given";
     private static Visitor ilse;
+    private static BadInput forms;
 
     @BeforeAll
     static void come() {
         ilse = SERVER.as("ilse");
+        forms = new BadInput(ilse, FORM);
     }
 
     @AfterAll
     static void close() {
         SERVER.close();
-    }
-
-    /**
-     * @param shown what stands in the field afterwards
-     * @param said the sentences in the box above the form
-     */
-    private record Sent(String field, String text, String shown, String said) {}
-
-    private static Sent typed(String field, String text, String said) {
-        return new Sent(field, text, text, said);
-    }
-
-    /** A word that no button offers: none of them is pressed then, or the first. */
-    private static Sent forged(String field, String text, String shown, String said) {
-        return new Sent(field, text, shown, said);
-    }
-
-    @SafeVarargs
-    private static void each(String path, Map<String, String> good, List<Sent>... tables) {
-        long version = SERVER.db().version();
-        List<String> wrong = new ArrayList<>();
-        for (List<Sent> table : tables) {
-            table.forEach(one -> wrong.addAll(wrong(path, good, one)));
-        }
-        assertThat(wrong).isEmpty();
-        assertThat(SERVER.db().version()).isEqualTo(version);
-    }
-
-    private static List<String> wrong(String path, Map<String, String> good, Sent one) {
-        Visitor.Reply reply = filled(path, good).with(one.field(), one.text()).send();
-        String said = reply.status() + " " + String.join(" | ", reply.troubles());
-        String shown = reply.status() == 422 ? ilse.form(reply, FORM).value(one.field()) : "";
-        return said.equals("422 " + one.said()) && shown.equals(one.shown())
-                ? List.of()
-                : List.of(one.field() + " <" + one.text() + "> shows <" + shown + "> and says " + said);
-    }
-
-    private static List<String> atOnce(String path, Map<String, String> bad) {
-        Visitor.Reply reply = filled(path, bad).send();
-        assertThat(reply.status()).isEqualTo(422);
-        Visitor.Form again = ilse.form(reply, FORM);
-        Map<String, String> kept = new LinkedHashMap<>();
-        bad.keySet().forEach(field -> kept.put(field, again.value(field)));
-        assertThat(kept).isEqualTo(bad);
-        return reply.troubles();
-    }
-
-    private static Visitor.Form filled(String path, Map<String, String> fields) {
-        Visitor.Form form = ilse.form(ilse.get(path), FORM);
-        fields.forEach(form::with);
-        return form;
-    }
-
-    private static List<Sent> money(String field) {
-        List<Sent> table = new ArrayList<>();
-        for (String wrong : List.of(
-                "NaN", "Infinity", "1e5", "1d", "0x1p3", "١٢", "1 000", "1'000", "5 €", "€5", "1.234,56", "--1")) {
-            table.add(typed(field, wrong, "\"" + wrong + "\" is not an amount of money; write 12.50"));
-        }
-        table.add(typed(
-                field, "1.234", "\"1.234\" can be read as 1.234 or as 1234; write 1234, or 1.2340 with the point"));
-        table.add(typed(
-                field, "1,234", "\"1,234\" can be read as 1.234 or as 1234; write 1234, or 1.2340 with the point"));
-        table.add(typed(
-                field, "1234,567", "\"1234,567\" has more decimal places than the currency; write at most 2 places"));
-        table.add(typed(field, "9999999999999", "\"9999999999999\" is too large; write at most twelve digits"));
-        table.add(typed(field, "1E+2147483647", "\"1E+2147483647\" is not an amount of money; write 12.50"));
-        return table;
-    }
-
-    private static List<Sent> under(String field, String text, String write) {
-        return List.of(typed(field, text, "\"" + text + "\" is under 0; write " + write));
-    }
-
-    private static List<Sent> number(String field) {
-        return List.of(
-                typed(field, "x", "\"x\" is not a number; write 12 or 2.5"),
-                typed(field, "15 %", "\"15 %\" is not a number; write 12 or 2.5"),
-                typed(field, "1.23456", "\"1.23456\" has more than four decimal places; write at most four"),
-                typed(
-                        field,
-                        "1,234",
-                        "\"1,234\" can be read as 1.234 or as 1234; write 1234, or 1.2340 with the point"),
-                typed(field, "9999999999999", "\"9999999999999\" is too large; write at most twelve digits"));
-    }
-
-    private static List<Sent> whole(String field) {
-        List<Sent> table = new ArrayList<>();
-        for (String wrong : List.of("x", "1.5", "1,234", "15 %", "1e3", "١٢")) {
-            table.add(typed(field, wrong, "\"" + wrong + "\" is not a whole number; write digits only, such as 3"));
-        }
-        table.add(typed(field, "2147483647", "\"2147483647\" is too large; write at most nine digits"));
-        return table;
-    }
-
-    private static List<Sent> text(String field) {
-        String most = "a".repeat(59);
-        return List.of(
-                typed(field, "a".repeat(201), "\"" + most + "…\" is too long; write at most 200 letters"),
-                line(field),
-                typed(field, "a\u0007b", "\"a\u0007b\" has a character that is no text at letter 2; take it out"));
-    }
-
-    /** Browsers send no line break in such a field, and none is shown in it. */
-    private static Sent line(String field) {
-        return typed(field, "a\nb", "\"a b\" has a line break or tab at letter 2; write it on one line");
-    }
-
-    private static List<Sent> day(String field) {
-        List<Sent> table = new ArrayList<>();
-        for (String wrong : List.of("2026-02-29", "2026-13-01", "0000-00-00")) {
-            table.add(typed(
-                    field,
-                    wrong,
-                    "\"" + wrong + "\" is not a day of the calendar; write a day that exists, such as 2026-02-28"));
-        }
-        for (String wrong : List.of("29.2.2024", "02/03/2026", "2026-3-5", "+10000-01-01", "-0001-01-01")) {
-            table.add(typed(field, wrong, "\"" + wrong + "\" is not a date; write year-month-day, such as 2026-03-05"));
-        }
-        return table;
     }
 
     private static List<Sent> booked(String remedy) {
@@ -178,7 +69,8 @@ class FundsBadInputTest {
 
     @Test
     void an_entry_of_the_books() {
-        each(
+        forms.refused(
+                SERVER,
                 "/funds/entries/new",
                 Map.of("amount", "12", "kind", "refund", "date", "2026-11-20"),
                 money("amount"),
@@ -223,7 +115,8 @@ class FundsBadInputTest {
                                 "material",
                                 "mat.9",
                                 "\"mat.9\" is no material line of this project; choose one of the list")));
-        each(
+        forms.refused(
+                SERVER,
                 "/funds/entries/new",
                 Map.of("amount", "12", "kind", "refund", "foreign_amount", "14"),
                 List.of(
@@ -236,7 +129,7 @@ class FundsBadInputTest {
                                 "foreign_currency",
                                 "XXX",
                                 "\"XXX\" is not a currency of ISO 4217; write its three letters, such as EUR")));
-        assertThat(atOnce(
+        assertThat(forms.atOnce(
                         "/funds/entries/new",
                         Map.of(
                                 "amount",
@@ -269,7 +162,8 @@ class FundsBadInputTest {
 
     @Test
     void a_cost() {
-        each(
+        forms.refused(
+                SERVER,
                 "/funds/costs/new",
                 Map.of("amount", "12"),
                 money("amount"),
@@ -285,7 +179,7 @@ class FundsBadInputTest {
                         forged("kind", "", "material", MISSING),
                         typed("kind", "payout", "\"payout\" is no kind of cost; choose one of the list"),
                         typed("kind", "gift", "\"gift\" is not a known word here; write one of " + KINDS)));
-        assertThat(atOnce("/funds/costs/new", Map.of("amount", "", "date", "2026-11-26", "note", "a".repeat(2001))))
+        assertThat(forms.atOnce("/funds/costs/new", Map.of("amount", "", "date", "2026-11-26", "note", "a".repeat(2001))))
                 .containsExactly(
                         MISSING,
                         "\"" + "a".repeat(59) + "…\" is too long; write at most 2000 letters",
@@ -294,7 +188,8 @@ class FundsBadInputTest {
 
     @Test
     void a_pledge_level() {
-        each(
+        forms.refused(
+                SERVER,
                 "/funds/levels/new",
                 Map.of("amount", "12", "name", "Sill"),
                 text("name"),
@@ -326,7 +221,7 @@ class FundsBadInputTest {
                                 "year",
                                 "",
                                 "\"year\" is not a known word here; write one of month, episode")));
-        assertThat(atOnce("/funds/levels/new", Map.of("name", "", "amount", "0", "fee_percent", "101")))
+        assertThat(forms.atOnce("/funds/levels/new", Map.of("name", "", "amount", "0", "fee_percent", "101")))
                 .containsExactly(
                         "\"101\" is over 100; write 0 to 100",
                         "is missing; write what it is called",
@@ -336,7 +231,8 @@ class FundsBadInputTest {
     @Test
     void what_comes_again() {
         String far = " is too far from the start of the project, 2026-09-01; write a day from 1976-09-01 to 2086-09-01";
-        each(
+        forms.refused(
+                SERVER,
                 "/funds/regular/new",
                 Map.of("amount", "12", "name", "Rent", "from", ""),
                 text("name"),
@@ -363,7 +259,7 @@ class FundsBadInputTest {
                                 "\"moon\" is not a known word here; write one of month, week, year, episode"),
                         forged("way", "", "", MISSING),
                         forged("way", "up", "", "\"up\" is neither in nor out; choose one of the two")));
-        assertThat(atOnce(
+        assertThat(forms.atOnce(
                         "/funds/regular/new",
                         Map.of("name", "", "amount", "x", "spread", "-5", "from", "2026-11-25", "to", "2026-11-01")))
                 .containsExactly(
@@ -375,14 +271,15 @@ class FundsBadInputTest {
 
     @Test
     void a_counted_balance() {
-        each(
+        forms.refused(
+                SERVER,
                 "/funds/balance",
                 Map.of("amount", "12", "date", "2026-11-20"),
                 money("amount"),
                 List.of(typed("amount", "", MISSING)),
                 booked("write the day it was counted"),
                 text("account"));
-        assertThat(atOnce("/funds/balance", Map.of("amount", "5 €", "date", "2026-08-31")))
+        assertThat(forms.atOnce("/funds/balance", Map.of("amount", "5 €", "date", "2026-08-31")))
                 .containsExactly(
                         "\"5 €\" is not an amount of money; write 12.50",
                         "\"31 August 2026\" is before the books open; write a day from 1 September 2026 on");
@@ -390,7 +287,8 @@ class FundsBadInputTest {
 
     @Test
     void a_month_of_supporters() {
-        each(
+        forms.refused(
+                SERVER,
                 "/funds/supporters?month=2026-11",
                 Map.of(),
                 whole("start.plank"),
@@ -420,7 +318,7 @@ class FundsBadInputTest {
                                 "4",
                                 "",
                                 "\"start.beam\" is not a field of this form; load the page again and fill it in")));
-        assertThat(atOnce(
+        assertThat(forms.atOnce(
                         "/funds/supporters?month=2026-11",
                         Map.of("month", "2026-12", "start.plank", "1e3", "joined.plank", "-2", "left.plank", "x")))
                 .containsExactly(

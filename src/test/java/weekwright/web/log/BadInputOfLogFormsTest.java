@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.StoppedStore;
-import weekwright.build.WeekLine;
 import weekwright.build.WeekLineStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
@@ -75,27 +74,7 @@ class BadInputOfLogFormsTest {
     private static final Sheet NEW_LINE = new Sheet("/week/lines/new", "main form[method=post]", "", "hours");
     private static final Sheet LINE = new Sheet("/week/lines/1/edit", "main form[method=post]", "", "hours");
 
-    private final ServerFixture server = ServerFixture.of(db -> {
-        SmallProject.fill(db);
-        db.write(
-                "test",
-                write -> WeekLineStore.TABLE.insert(
-                        write,
-                        SmallProject.of(
-                                WeekLine.class,
-                                "id",
-                                "week.1",
-                                "date",
-                                "2026-11-27",
-                                "crew",
-                                "bram",
-                                "kind",
-                                "errand",
-                                "hours",
-                                "1",
-                                "text",
-                                "Post the parcel")));
-    });
+    private final ServerFixture server = ServerFixture.of(SmallProject::fillWithWeekLine);
     private Visitor ilse;
     private int hours;
     private int stopped;

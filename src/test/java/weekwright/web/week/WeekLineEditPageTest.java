@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import weekwright.build.WeekLine;
 import weekwright.build.WeekLineStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
@@ -16,27 +15,7 @@ class WeekLineEditPageTest {
 
     @BeforeAll
     static void start() {
-        server = ServerFixture.of(db -> {
-            SmallProject.fill(db);
-            db.write(
-                    "test",
-                    write -> WeekLineStore.TABLE.insert(
-                            write,
-                            SmallProject.of(
-                                    WeekLine.class,
-                                    "id",
-                                    "week.1",
-                                    "date",
-                                    "2026-11-27",
-                                    "crew",
-                                    "bram",
-                                    "kind",
-                                    "errand",
-                                    "hours",
-                                    "1",
-                                    "text",
-                                    "Post the parcel")));
-        });
+        server = ServerFixture.of(SmallProject::fillWithWeekLine);
     }
 
     @AfterAll
