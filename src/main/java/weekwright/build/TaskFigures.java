@@ -28,6 +28,13 @@ public record TaskFigures(int estimate, int logged, int filming, int left, int p
         return byTask;
     }
 
+    /** Of several tasks together, with the hours entries of all tasks by folded id. */
+    public static TaskFigures sum(List<Task> tasks, Map<String, List<HoursEntry>> entries) {
+        return tasks.stream()
+                .map(task -> of(task, entries.getOrDefault(task.id().folded(), List.of())))
+                .reduce(none(), TaskFigures::plus);
+    }
+
     /** @param entries of this task */
     public static TaskFigures of(Task task, List<HoursEntry> entries) {
         int logged = 0;

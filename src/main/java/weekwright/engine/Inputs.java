@@ -445,7 +445,21 @@ public record Inputs(
             double cameraFixedPercent,
             double cameraOperatorPercent,
             double turnout,
-            double foundShare) {}
+            double foundShare) {
+        /** The same with another turnout and found share. */
+        public Model with(double otherTurnout, double otherFoundShare) {
+            return new Model(
+                    priorRatio,
+                    effortHalfLife,
+                    supportersHalfLife,
+                    joiningDrift,
+                    editingFirst,
+                    cameraFixedPercent,
+                    cameraOperatorPercent,
+                    otherTurnout,
+                    otherFoundShare);
+        }
+    }
 
     /**
      * Money on the as-of day.

@@ -116,25 +116,12 @@ final class Doings implements Trace {
                 i.publishing(),
                 new Inputs.Weather(Collections.nCopies(12, lost), i.weather().spellDays()),
                 i.orders(),
-                asStated(i.model()),
+                // a week is planned with the hours that people have stated and the tasks that are listed
+                i.model().with(1, 0),
                 i.money(),
                 i.levels(),
                 i.supporters(),
                 i.regular(),
                 i.kept());
-    }
-
-    /** A week is planned with the hours that people have stated, and with the tasks that are listed. */
-    private static Inputs.Model asStated(Inputs.Model m) {
-        return new Inputs.Model(
-                m.priorRatio(),
-                m.effortHalfLife(),
-                m.supportersHalfLife(),
-                m.joiningDrift(),
-                m.editingFirst(),
-                m.cameraFixedPercent(),
-                m.cameraOperatorPercent(),
-                1,
-                0);
     }
 }

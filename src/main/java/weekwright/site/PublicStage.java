@@ -40,10 +40,7 @@ public record PublicStage(
                     .map(Stored::value)
                     .filter(task -> task.dropped().isEmpty())
                     .toList();
-            TaskFigures sum = tasks.stream()
-                    .map(task ->
-                            TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of())))
-                    .reduce(TaskFigures.none(), TaskFigures::plus);
+            TaskFigures sum = TaskFigures.sum(tasks, entries);
             boolean landed = !tasks.isEmpty()
                     && tasks.stream().allMatch(task -> task.done().isPresent());
             stages.add(new PublicStage(

@@ -313,17 +313,7 @@ public final class ProjectInputs {
 
     /** Turnout and found share as set, under 0 for learned. */
     public ProjectInputs learned(double turnoutShare, double foundShare) {
-        Inputs.Model m = model;
-        return model(new Inputs.Model(
-                m.priorRatio(),
-                m.effortHalfLife(),
-                m.supportersHalfLife(),
-                m.joiningDrift(),
-                m.editingFirst(),
-                m.cameraFixedPercent(),
-                m.cameraOperatorPercent(),
-                turnoutShare,
-                foundShare));
+        return model(model.with(turnoutShare, foundShare));
     }
 
     /** Past weeks of a person, oldest first. */

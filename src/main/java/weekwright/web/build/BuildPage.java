@@ -119,10 +119,7 @@ public final class BuildPage implements Page {
                     .map(Stored::value)
                     .filter(task -> task.dropped().isEmpty())
                     .toList();
-            TaskFigures sum = tasks.stream()
-                    .map(task ->
-                            TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of())))
-                    .reduce(TaskFigures.none(), TaskFigures::plus);
+            TaskFigures sum = TaskFigures.sum(tasks, entries);
             Optional<Forecast.Stage> ahead =
                     forecast.flatMap(f -> f.stage(stage.id().value()));
             var days = ahead.map(Forecast.Stage::landing);
