@@ -2,8 +2,8 @@ package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static weekwright.testkit.BadInput.MISSING;
-import static weekwright.testkit.BadInput.forged;
 import static weekwright.testkit.BadInput.day;
+import static weekwright.testkit.BadInput.forged;
 import static weekwright.testkit.BadInput.money;
 import static weekwright.testkit.BadInput.number;
 import static weekwright.testkit.BadInput.text;
@@ -179,7 +179,8 @@ class FundsBadInputTest {
                         forged("kind", "", "material", MISSING),
                         typed("kind", "payout", "\"payout\" is no kind of cost; choose one of the list"),
                         typed("kind", "gift", "\"gift\" is not a known word here; write one of " + KINDS)));
-        assertThat(forms.atOnce("/funds/costs/new", Map.of("amount", "", "date", "2026-11-26", "note", "a".repeat(2001))))
+        assertThat(forms.atOnce(
+                        "/funds/costs/new", Map.of("amount", "", "date", "2026-11-26", "note", "a".repeat(2001))))
                 .containsExactly(
                         MISSING,
                         "\"" + "a".repeat(59) + "…\" is too long; write at most 2000 letters",
