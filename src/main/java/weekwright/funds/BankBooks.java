@@ -3,16 +3,20 @@ package weekwright.funds;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import weekwright.base.Id;
 import weekwright.base.Money;
 
 /** What the books know of the rows of a bank's file: which of them they have already, and what such rows were before. */
 public final class BankBooks {
     private static final String AS_WRITTEN = "In the file: ";
+    private static final Pattern GAPS = Pattern.compile("\\s+");
 
     private BankBooks() {}
 
@@ -26,23 +30,23 @@ public final class BankBooks {
     /** What a row is likely to be. */
     public record Suggestion(LedgerEntry.Kind kind, Optional<Id> stage, String payee) {}
 
-    private record Key(LocalDate date, Money amount) {}
-
     /**
      * For each row the entry that it is, by content. An entry answers for one row only, so that two equal payments of one
      * day of which the books have one leave one that is new; those with the same name go first.
      */
     public static List<Optional<Twin>> twins(List<BankRow> rows, List<LedgerEntry> ledger, String account) {
-        Map<Key, List<LedgerEntry>> open = new HashMap<>();
+        Map<LocalDate, Map<Money, List<LedgerEntry>>> open = new HashMap<>();
         ledger.stream()
                 .filter(entry -> entry.account().equals(account) && entry.kind() != LedgerEntry.Kind.COUNTED)
-                .forEach(entry -> open.computeIfAbsent(new Key(entry.date(), entry.amount()), k -> new ArrayList<>())
+                .forEach(entry -> open.computeIfAbsent(entry.date(), k -> new HashMap<>())
+                        .computeIfAbsent(entry.amount(), k -> new ArrayList<>())
                         .add(entry));
         Twin[] found = new Twin[rows.size()];
         for (boolean sure : new boolean[] {true, false}) {
             for (int i = 0; i < found.length; i++) {
                 BankRow row = rows.get(i);
-                List<LedgerEntry> same = open.getOrDefault(new Key(row.date(), row.amount()), List.of());
+                List<LedgerEntry> same =
+                        open.getOrDefault(row.date(), Map.of()).getOrDefault(row.amount(), List.of());
                 if (found[i] != null) {
                     continue;
                 }
@@ -62,33 +66,67 @@ public final class BankBooks {
     }
 
     private static boolean named(LedgerEntry entry, BankRow row) {
-        boolean payee = !row.payee().isEmpty() && written(entry, row.payee());
+        boolean payee = !row.payee().isEmpty()
+                && (folded(entry.payee()).equals(folded(row.payee()))
+                        || entry.note().lines().anyMatch(line -> line.equals(AS_WRITTEN + row.payee())));
         return payee || !row.reference().isEmpty() && entry.note().contains(row.reference());
     }
 
-    /** Whether an entry has this name, or had it in the file it came from. */
-    private static boolean written(LedgerEntry entry, String payee) {
-        return folded(entry.payee()).equals(folded(payee))
-                || entry.note().lines().anyMatch(line -> line.equals(AS_WRITTEN + payee));
-    }
-
     private static String folded(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        return GAPS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ");
     }
 
-    /** What the newest entry with that name and direction was; empty where there is none. */
-    public static Optional<Suggestion> suggestion(List<LedgerEntry> ledger, String payee, boolean in) {
-        LedgerEntry best = null;
-        for (LedgerEntry entry : ledger) {
-            boolean fits = !payee.isEmpty()
-                    && entry.kind() != LedgerEntry.Kind.COUNTED
-                    && entry.amount().isNegative() != in
-                    && written(entry, payee);
-            if (fits && (best == null || !entry.date().isBefore(best.date()))) {
-                best = entry;
+    /**
+     * The newest entry of each name and direction, by the name in the books and by the one in the file that it came from;
+     * made once for many rows.
+     */
+    public static final class Names {
+        private final Map<String, LedgerEntry> inBooks = new HashMap<>();
+        private final Map<String, LedgerEntry> inFiles = new HashMap<>();
+        private final Map<LedgerEntry, Integer> places = new IdentityHashMap<>();
+
+        public Names(List<LedgerEntry> ledger) {
+            for (LedgerEntry entry : ledger) {
+                if (entry.kind() == LedgerEntry.Kind.COUNTED) {
+                    continue;
+                }
+                places.put(entry, places.size());
+                boolean in = !entry.amount().isNegative();
+                newest(inBooks, key(folded(entry.payee()), in), entry);
+                if (entry.note().contains(AS_WRITTEN)) {
+                    entry.note()
+                            .lines()
+                            .filter(line -> line.startsWith(AS_WRITTEN))
+                            .forEach(line -> newest(inFiles, key(line.substring(AS_WRITTEN.length()), in), entry));
+                }
             }
         }
-        return Optional.ofNullable(best).map(entry -> new Suggestion(entry.kind(), entry.stage(), entry.payee()));
+
+        private static String key(String name, boolean in) {
+            return (in ? "in " : "out ") + name;
+        }
+
+        private void newest(Map<String, LedgerEntry> newest, String key, LedgerEntry entry) {
+            newest.merge(key, entry, this::later);
+        }
+
+        /** The one of the later day; of one day, the later in the books. */
+        private LedgerEntry later(LedgerEntry one, LedgerEntry other) {
+            int days = one.date().compareTo(other.date());
+            return days > 0 || days == 0 && places.get(one) > places.get(other) ? one : other;
+        }
+
+        /** What the newest entry with that name and direction was; empty where there is none. */
+        public Optional<Suggestion> suggestion(String payee, boolean in) {
+            if (payee.isEmpty()) {
+                return Optional.empty();
+            }
+            Optional<LedgerEntry> books = Optional.ofNullable(inBooks.get(key(folded(payee), in)));
+            Optional<LedgerEntry> files = Optional.ofNullable(inFiles.get(key(payee, in)));
+            return Stream.concat(books.stream(), files.stream())
+                    .reduce(this::later)
+                    .map(entry -> new Suggestion(entry.kind(), entry.stage(), entry.payee()));
+        }
     }
 
     /** The note of a row's entry: its reference, and the name in the file where the books have another. */

@@ -85,17 +85,33 @@ class BankBooksTest {
                         .orElseThrow()
                         .sure())
                 .isTrue();
-        assertThat(BankBooks.suggestion(List.of(renamed), "SAWMILL 0231", false))
+        assertThat(new BankBooks.Names(List.of(renamed)).suggestion("SAWMILL 0231", false))
                 .contains(new BankBooks.Suggestion(
                         LedgerEntry.Kind.MATERIAL, Optional.of(new Id("roof")), "Sawmill upstream"));
-        assertThat(BankBooks.suggestion(List.of(renamed), "SAWMILL 0231", true)).isEmpty();
-        assertThat(BankBooks.suggestion(List.of(renamed), "", false)).isEmpty();
+        assertThat(new BankBooks.Names(List.of(renamed)).suggestion("SAWMILL 0231", true)).isEmpty();
+        assertThat(new BankBooks.Names(List.of(renamed)).suggestion("", false)).isEmpty();
         LedgerEntry byReference = entry("a", 3, "-5", "Other", "paid bill 7");
         assertThat(BankBooks.twins(List.of(row), List.of(byReference), "")
                         .get(0)
                         .orElseThrow()
                         .sure())
                 .isTrue();
+    }
+
+    @Test
+    void of_several_entries_with_a_name_the_newest_counts_and_of_one_day_the_last_in_the_books() {
+        LedgerEntry newest = entry("a", 9, "-5", "Sawmill", "");
+        LedgerEntry older = entry("b", 8, "-6", "Oak", "In the file: Sawmill");
+        LedgerEntry sameDay = entry("c", 9, "-7", "Third", "bill 8\nIn the file: Sawmill");
+        assertThat(new BankBooks.Names(List.of(newest, older)).suggestion("sawmill", false))
+                .map(BankBooks.Suggestion::payee)
+                .contains("Sawmill");
+        assertThat(new BankBooks.Names(List.of(newest, older, sameDay)).suggestion("Sawmill", false))
+                .map(BankBooks.Suggestion::payee)
+                .contains("Third");
+        assertThat(new BankBooks.Names(List.of(sameDay, newest)).suggestion("Sawmill", false))
+                .map(BankBooks.Suggestion::payee)
+                .contains("Sawmill");
     }
 
     @Test

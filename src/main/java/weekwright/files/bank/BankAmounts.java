@@ -23,7 +23,22 @@ final class BankAmounts {
 
     /** Empty where it is none in that way of writing, or has more places than the currency. */
     static Optional<Money> read(String text, Decimals decimals, int moneyDigits) {
-        String plain = GAPS.matcher(text.strip().replace('−', '-')).replaceAll("");
+        String plain = text.strip();
+        return bare(plain) ? signed(plain, false, decimals, moneyDigits) : dressed(plain, decimals, moneyDigits);
+    }
+
+    /** Whether there is nothing beside digits, marks and signs. */
+    private static boolean bare(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if ("0123456789.,+-".indexOf(text.charAt(i)) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Optional<Money> dressed(String text, Decimals decimals, int moneyDigits) {
+        String plain = GAPS.matcher(text.replace('−', '-')).replaceAll("");
         boolean brackets = plain.startsWith("(") && plain.endsWith(")");
         if (brackets) {
             plain = plain.substring(1, plain.length() - 1);
@@ -31,6 +46,10 @@ final class BankAmounts {
         plain = CURRENCY.matcher(plain).replaceAll("").strip();
         String sign = plain.startsWith("-") || plain.startsWith("+") ? plain.substring(0, 1) : "";
         plain = sign + CURRENCY.matcher(plain.substring(sign.length()).strip()).replaceAll("");
+        return signed(plain, brackets, decimals, moneyDigits);
+    }
+
+    private static Optional<Money> signed(String plain, boolean brackets, Decimals decimals, int moneyDigits) {
         Matcher signed = SIGNED.matcher(plain);
         if (!signed.matches() || !signed.group(1).isEmpty() && !signed.group(3).isEmpty()) {
             return Optional.empty();

@@ -154,14 +154,22 @@ public final class BankGuess {
         return only(Decimals.values(), amounts, decimals -> text -> BankAmounts.read(text, decimals, digits));
     }
 
+    /** Each text is read once, however often it stands there. */
     private static <W, V> Optional<W> only(
             W[] ways, List<String> texts, Function<W, Function<String, Optional<V>>> reader) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        texts.forEach(text -> counts.merge(text, 1, Integer::sum));
         Optional<W> best = Optional.empty();
         List<Optional<V>> values = List.of();
         long most = Math.max(1, (texts.size() + 1) / 2) - 1;
         for (W way : ways) {
-            List<Optional<V>> read = texts.stream().map(reader.apply(way)).toList();
-            long count = read.stream().filter(Optional::isPresent).count();
+            List<Optional<V>> read = new ArrayList<>(counts.size());
+            long count = 0;
+            for (Map.Entry<String, Integer> one : counts.entrySet()) {
+                Optional<V> value = reader.apply(way).apply(one.getKey());
+                read.add(value);
+                count += value.isPresent() ? one.getValue() : 0;
+            }
             if (count > most) {
                 best = Optional.of(way);
                 values = read;

@@ -1,6 +1,5 @@
 package weekwright.files.bank;
 
-import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -26,14 +25,13 @@ public final class BankLetters {
         if (bom(bytes, 0xff, 0xfe) || bom(bytes, 0xfe, 0xff) || zeros(bytes) * 4L > bytes.length) {
             return Encoding.UTF_16;
         }
-        boolean some = false;
-        boolean all = true;
-        for (byte[] line : lines(bytes)) {
-            boolean utf8 = decoded(line, StandardCharsets.UTF_8).isPresent();
-            all &= utf8;
-            some |= utf8 && beyondAscii(line);
+        if (decoded(bytes, StandardCharsets.UTF_8).isPresent()) {
+            return Encoding.UTF_8;
         }
-        return all ? Encoding.UTF_8 : some ? Encoding.BY_LINE : Encoding.WINDOWS_1252;
+        boolean some = lines(bytes).stream()
+                .anyMatch(line -> beyondAscii(line)
+                        && decoded(line, StandardCharsets.UTF_8).isPresent());
+        return some ? Encoding.BY_LINE : Encoding.WINDOWS_1252;
     }
 
     /** The letters; empty where some bytes are none in that encoding: then a fault was added. */
@@ -55,6 +53,12 @@ public final class BankLetters {
     }
 
     private static Optional<String> byLines(byte[] bytes, Encoding encoding, Problems problems) {
+        if (encoding != Encoding.WINDOWS_1252 || !beyondAscii(bytes)) {
+            Optional<String> whole = decoded(bytes, StandardCharsets.UTF_8);
+            if (whole.isPresent()) {
+                return whole;
+            }
+        }
         StringBuilder text = new StringBuilder();
         List<Integer> unread = new ArrayList<>();
         List<Integer> utf8 = new ArrayList<>();
@@ -132,15 +136,14 @@ public final class BankLetters {
 
     private static List<byte[]> lines(byte[] bytes) {
         List<byte[]> lines = new ArrayList<>();
-        ByteArrayOutputStream line = new ByteArrayOutputStream();
-        for (byte one : bytes) {
-            line.write(one);
-            if (one == '\n') {
-                lines.add(line.toByteArray());
-                line.reset();
+        int start = 0;
+        for (int i = 0; i < bytes.length; i++) {
+            if (bytes[i] == '\n') {
+                lines.add(Arrays.copyOfRange(bytes, start, i + 1));
+                start = i + 1;
             }
         }
-        lines.add(line.toByteArray());
+        lines.add(Arrays.copyOfRange(bytes, start, bytes.length));
         return lines;
     }
 

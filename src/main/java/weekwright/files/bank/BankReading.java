@@ -2,10 +2,13 @@ package weekwright.files.bank;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import weekwright.base.Money;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
@@ -23,6 +26,7 @@ import weekwright.funds.BankSource.Decimals;
  * @param empty lines of rows without a day and an amount, and of those that move nothing
  */
 public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer> empty) {
+    private static final Pattern GAPS = Pattern.compile("\\s+");
     private static final int NAME_MOST = 200;
     private static final int NOTE_MOST = 1500;
     private static final Set<String> OUT = Set.of("out", "d", "dr", "db", "debit", "s", "soll", "-", "paid out");
@@ -36,9 +40,10 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
         List<BankRow> rows = new ArrayList<>();
         List<Problem> unread = new ArrayList<>();
         List<Integer> empty = new ArrayList<>();
+        Map<String, Optional<LocalDate>> days = new HashMap<>();
         for (BankTable.Row row : table.after(source.skip())) {
             Problems problems = new Problems();
-            Optional<BankRow> read = new OneRow(row, source, currency, digits, problems).read();
+            Optional<BankRow> read = new OneRow(row, source, currency, digits, days, problems).read();
             unread.addAll(problems.list().stream()
                     .map(problem -> problem.at("", row.line()))
                     .toList());
@@ -55,8 +60,18 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
         return (int) unread.stream().map(Problem::line).distinct().count();
     }
 
-    /** Reads one row, and gathers what is wrong with it. */
-    private record OneRow(BankTable.Row row, BankSource source, String currency, int digits, Problems problems) {
+    /**
+     * Reads one row, and gathers what is wrong with it.
+     *
+     * @param days what was read already: many rows are of one day
+     */
+    private record OneRow(
+            BankTable.Row row,
+            BankSource source,
+            String currency,
+            int digits,
+            Map<String, Optional<LocalDate>> days,
+            Problems problems) {
 
         Optional<BankRow> read() {
             String day = row.cell(source.date());
@@ -67,7 +82,8 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
             if (nothing) {
                 return Optional.empty();
             }
-            Optional<LocalDate> date = BankDates.read(day, source.dateOrder());
+            Optional<LocalDate> date =
+                    days.computeIfAbsent(day, text -> BankDates.read(text, source.dateOrder()));
             if (date.isEmpty()) {
                 problems.fault(
                         "date",
@@ -154,7 +170,7 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
 
         private String text(String text, String name, int most) {
             try {
-                String clean = Text.checked(text.replaceAll("\\s+", " "), false);
+                String clean = Text.checked(GAPS.matcher(text).replaceAll(" "), false);
                 return clean.codePointCount(0, clean.length()) <= most
                         ? clean
                         : clean.substring(0, clean.offsetByCodePoints(0, most - 1)) + "…";

@@ -1,10 +1,13 @@
 package weekwright.web.funds;
 
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Codec;
+import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Refused;
@@ -26,6 +29,8 @@ final class FileReading {
 
     private final WaitingFile file;
     private final byte[] bytes;
+    private final Map<BankSource.Encoding, Text> texts = new EnumMap<>(BankSource.Encoding.class);
+    private final Map<List<?>, Taken> tables = new HashMap<>();
 
     private FileReading(WaitingFile file, byte[] bytes) {
         this.file = file;
@@ -50,13 +55,11 @@ final class FileReading {
         BankSource.Encoding letters =
                 word(BankSource.Encoding.class, encoding).orElseGet(() -> BankLetters.guess(bytes));
         found.put("encoding", Codec.word(letters));
-        Optional<String> text = BankLetters.read(bytes, letters, new Problems());
         BankSource.Divider parted = word(BankSource.Divider.class, divider)
-                .or(() -> text.map(BankTable::guess))
+                .or(() -> read(letters).text().map(BankTable::guess))
                 .orElse(BankSource.Divider.COMMA);
         found.put("divider", Codec.word(parted));
-        text.flatMap(t -> BankTable.of(file.name(), t, parted, new Problems()))
-                .ifPresent(table -> found.putAll(BankGuess.of(table, digits)));
+        taken(letters, parted).table().ifPresent(table -> found.putAll(BankGuess.of(table, digits)));
         return found;
     }
 
@@ -64,11 +67,35 @@ final class FileReading {
     Optional<BankTable> table(String encoding, String divider, Problems problems) {
         Optional<BankSource.Encoding> letters = word(BankSource.Encoding.class, encoding);
         Optional<BankSource.Divider> parted = word(BankSource.Divider.class, divider);
-        return letters.isEmpty() || parted.isEmpty()
-                ? Optional.empty()
-                : BankLetters.read(bytes, letters.get(), problems)
-                        .flatMap(text -> BankTable.of(file.name(), text, parted.get(), problems));
+        if (letters.isEmpty() || parted.isEmpty()) {
+            return Optional.empty();
+        }
+        problems.addAll(read(letters.get()).problems());
+        Taken taken = taken(letters.get(), parted.get());
+        problems.addAll(taken.problems());
+        return taken.table();
     }
+
+    /** A file is large, and looked at more than once for one answer. */
+    private Text read(BankSource.Encoding letters) {
+        return texts.computeIfAbsent(letters, encoding -> {
+            Problems found = new Problems();
+            return new Text(BankLetters.read(bytes, encoding, found), found.list());
+        });
+    }
+
+    private Taken taken(BankSource.Encoding letters, BankSource.Divider divider) {
+        return tables.computeIfAbsent(List.of(letters, divider), key -> {
+            Problems found = new Problems();
+            Optional<BankTable> table =
+                    read(letters).text().flatMap(text -> BankTable.of(file.name(), text, divider, found));
+            return new Taken(table, found.list());
+        });
+    }
+
+    private record Text(Optional<String> text, List<Problem> problems) {}
+
+    private record Taken(Optional<BankTable> table, List<Problem> problems) {}
 
     /** The bookings as a source has them. */
     Optional<BankReading> bookings(BankSource source, Request request, Problems problems) {

@@ -101,6 +101,7 @@ record FileRows(
             }
             members.get(line.group()).add(line.row());
         }
+        BankBooks.Names names = new BankBooks.Names(ledger);
         return members.stream()
                 .map(rows -> {
                     BankRow first = rows.get(0);
@@ -110,7 +111,7 @@ record FileRows(
                             in,
                             rows.size(),
                             rows.stream().map(BankRow::amount).reduce(Money.ZERO, Money::plus),
-                            BankBooks.suggestion(ledger, first.payee(), in));
+                            names.suggestion(first.payee(), in));
                 })
                 .toList();
     }

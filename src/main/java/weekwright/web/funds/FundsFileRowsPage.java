@@ -34,6 +34,7 @@ public final class FundsFileRowsPage implements Page {
     private static final int ROWS_MOST = 400;
 
     private static final int NAMES_MOST = 120;
+    private static final int SHUT_MOST = 200;
 
     /**
      * @param said what was found, in sentences
@@ -103,7 +104,7 @@ public final class FundsFileRowsPage implements Page {
                 said(rows, read, request, formats),
                 names,
                 shown.stream().map(line -> line(line, formats)).toList(),
-                rows.shut(),
+                shut(rows.shut()),
                 LedgerFields.kinds().stream()
                         .filter(kind -> !kind.value().equals("counted"))
                         .toList(),
@@ -111,6 +112,14 @@ public final class FundsFileRowsPage implements Page {
                 PledgeLevelStore.TABLE.values(read).stream()
                         .map(level -> new Form.Choice(level.id().value(), level.name()))
                         .toList());
+    }
+
+    private static List<String> shut(List<String> all) {
+        List<String> told = new ArrayList<>(all.subList(0, Math.min(SHUT_MOST, all.size())));
+        if (all.size() > SHUT_MOST) {
+            told.add("and " + (all.size() - SHUT_MOST) + " more");
+        }
+        return told;
     }
 
     private static LedgerEntry.Kind kind(FileRows rows, FileRows.Group group) {

@@ -163,6 +163,17 @@ class FundsFileRowsPageTest {
     }
 
     @Test
+    void of_very_many_rows_that_cannot_go_in_two_hundred_are_told_and_the_others_counted() {
+        Visitor.Reply page = read("Date,Name,Amount\n2026-11-03,Nails,-5.00\n" + "2026-08-31,Old,-5.00\n".repeat(203), "Bank");
+        assertThat(page.page().select(".unread li").eachText())
+                .hasSize(201)
+                .startsWith("Line 3: \"31 August 2026\" is before the books open")
+                .endsWith("Line 202: \"31 August 2026\" is before the books open", "and 3 more");
+        assertThat(ilse.form(page).send().troubles())
+                .containsExactly("203 rows cannot go in; tick that they are left out, or change how the file is read");
+    }
+
+    @Test
     void the_balance_of_the_file_is_held_against_the_books() {
         // the books of the small project: 4,000.00 at first, then 303.60, 317.40 and -86.20 by 17 November
         String file = "Date,Name,Amount,Balance\n2026-11-20,Nails,-5.00,4535.00\n2026-11-21,Oil,-4.80,%s\n";
