@@ -45,8 +45,7 @@ public final class BankBooks {
         for (boolean sure : new boolean[] {true, false}) {
             for (int i = 0; i < found.length; i++) {
                 BankRow row = rows.get(i);
-                List<LedgerEntry> same =
-                        open.getOrDefault(row.date(), Map.of()).getOrDefault(row.amount(), List.of());
+                List<LedgerEntry> same = open.getOrDefault(row.date(), Map.of()).getOrDefault(row.amount(), List.of());
                 if (found[i] != null) {
                     continue;
                 }

@@ -68,8 +68,8 @@ public final class BankFileBench {
         long begun = System.nanoTime();
         Visitor.Reply reply = work.get();
         if (reply.status() != status) {
-            throw new IllegalStateException(reply.address() + " answered " + reply.status() + ": "
-                    + String.join(" ", reply.troubles()));
+            throw new IllegalStateException(
+                    reply.address() + " answered " + reply.status() + ": " + String.join(" ", reply.troubles()));
         }
         System.out.printf(Locale.ROOT, "%-18s %6.2f s%n", what, (System.nanoTime() - begun) / 1e9);
         return reply;

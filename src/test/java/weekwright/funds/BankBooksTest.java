@@ -88,7 +88,8 @@ class BankBooksTest {
         assertThat(new BankBooks.Names(List.of(renamed)).suggestion("SAWMILL 0231", false))
                 .contains(new BankBooks.Suggestion(
                         LedgerEntry.Kind.MATERIAL, Optional.of(new Id("roof")), "Sawmill upstream"));
-        assertThat(new BankBooks.Names(List.of(renamed)).suggestion("SAWMILL 0231", true)).isEmpty();
+        assertThat(new BankBooks.Names(List.of(renamed)).suggestion("SAWMILL 0231", true))
+                .isEmpty();
         assertThat(new BankBooks.Names(List.of(renamed)).suggestion("", false)).isEmpty();
         LedgerEntry byReference = entry("a", 3, "-5", "Other", "paid bill 7");
         assertThat(BankBooks.twins(List.of(row), List.of(byReference), "")

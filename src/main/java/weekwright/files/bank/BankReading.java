@@ -82,8 +82,7 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
             if (nothing) {
                 return Optional.empty();
             }
-            Optional<LocalDate> date =
-                    days.computeIfAbsent(day, text -> BankDates.read(text, source.dateOrder()));
+            Optional<LocalDate> date = days.computeIfAbsent(day, text -> BankDates.read(text, source.dateOrder()));
             if (date.isEmpty()) {
                 problems.fault(
                         "date",

@@ -152,9 +152,9 @@ class FundsFileRowsPageTest {
                 .send();
         assertThat(rules.troubles())
                 .containsExactly(
-                        "pasted rows line 2, column kind: \"3 November 2026\" is a movement, not a counted balance; choose"
-                                + " another kind. pasted rows line 2, column stage: \"roof\" is no stage of this project;"
-                                + " choose one of the list");
+                        "pasted rows line 2, column kind: \"3 November 2026\" is a movement, not a counted balance;"
+                                + " choose another kind. pasted rows line 2, column stage: \"roof\" is no stage of this"
+                                + " project; choose one of the list");
         assertThat(books()).hasSize(3);
         Visitor.Reply saved = ilse.follow(
                 ilse.form(rules).with("kind.0", "regular").with("stage.0", "").send());
@@ -164,7 +164,8 @@ class FundsFileRowsPageTest {
 
     @Test
     void of_very_many_rows_that_cannot_go_in_two_hundred_are_told_and_the_others_counted() {
-        Visitor.Reply page = read("Date,Name,Amount\n2026-11-03,Nails,-5.00\n" + "2026-08-31,Old,-5.00\n".repeat(203), "Bank");
+        Visitor.Reply page =
+                read("Date,Name,Amount\n2026-11-03,Nails,-5.00\n" + "2026-08-31,Old,-5.00\n".repeat(203), "Bank");
         assertThat(page.page().select(".unread li").eachText())
                 .hasSize(201)
                 .startsWith("Line 3: \"31 August 2026\" is before the books open")
