@@ -31,7 +31,8 @@ final class Migrations {
             "0011_week_links.sql",
             "0012_build_log.sql",
             "0013_shot_takes.sql",
-            "0014_clip_time.sql");
+            "0014_clip_time.sql",
+            "0015_levers.sql");
 
     private Migrations() {}
 

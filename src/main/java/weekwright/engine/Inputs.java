@@ -427,8 +427,19 @@ public record Inputs(
     /** Twelve chances of a day lost outdoors, January first, and the mean length of a spell in days. */
     public record Weather(List<Double> lost, double spellDays) {}
 
-    /** {@code small} is the cost in minor units up to which an order passes one that waits for funds (rule 59), resolved. */
-    public record Orders(int marginDays, long smallMinor) {}
+    /**
+     * Settings of orders.
+     *
+     * @param smallMinor cost in minor units up to which an order passes one that waits for funds (rule 59), resolved
+     * @param onDeposit whether an order waits for its deposit alone and takes the balances to be there when they fall due, not
+     *     for its whole cost and all balances owed (rule 58); only a lever says so
+     */
+    public record Orders(int marginDays, long smallMinor, boolean onDeposit) {
+        /** As rule 58 has it. */
+        public Orders(int marginDays, long smallMinor) {
+            this(marginDays, smallMinor, false);
+        }
+    }
 
     /**
      * Settings of the model (rule 99); half-lives in months, 0 for none.

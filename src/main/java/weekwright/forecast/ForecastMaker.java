@@ -25,6 +25,8 @@ final class ForecastMaker {
     private static final double FOUR_IN_FIVE = 0.8;
     /** Rule 92: the need-by day is the fifth percentile of five. */
     private static final double NEED = 0.2;
+    /** Rule 75: the next twelve slots. */
+    static final int NEXT_SLOTS = 12;
 
     private final Inputs inputs;
     private final Outcome outcome;
@@ -237,7 +239,7 @@ final class ForecastMaker {
     /** Rule 75: the next twelve are the first twelve slots after the as-of day. */
     static Forecast.Slots slots(Inputs inputs, Outcome outcome) {
         List<Integer> indices = new ArrayList<>();
-        for (int i = 0; i < outcome.slots.length && indices.size() < 12; i++) {
+        for (int i = 0; i < outcome.slots.length && indices.size() < NEXT_SLOTS; i++) {
             if (outcome.slots[i] > inputs.asOf()) {
                 indices.add(i);
             }
@@ -313,7 +315,7 @@ final class ForecastMaker {
     }
 
     /** Rule 90: the last day up to which at least four of five futures have not yet had their first day under. */
-    private Optional<LocalDate> lastDay(int[] firstUnder) {
+    static Optional<LocalDate> lastDay(int[] firstUnder) {
         int[] sorted = firstUnder.clone();
         Arrays.sort(sorted);
         int mayHave = (int) Math.floor((1 - FOUR_IN_FIVE) * sorted.length + 1e-9);

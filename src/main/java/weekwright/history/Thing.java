@@ -29,6 +29,7 @@ public record Thing<R extends Record>(
         FUNDS("money"),
         NOTES("notes"),
         CREW("crew and equipment"),
+        LEVERS("kept levers"),
         SETTINGS("settings");
 
         private final String words;

@@ -27,6 +27,7 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.SkippedSlotStore;
 import weekwright.episodes.TellStore;
+import weekwright.forecast.KeptLeversStore;
 import weekwright.funds.BankFileStore;
 import weekwright.funds.BankSourceStore;
 import weekwright.funds.LedgerEntryStore;
@@ -157,6 +158,7 @@ public final class Things {
                 "incidents",
                 Kind.CREW,
                 (names, incident) -> incident.who() + ", " + Said.day(incident.date()));
+        add(KeptLeversStore.TABLE, "levers", "kept levers", Kind.LEVERS, (names, kept) -> kept.name());
         add(CautionStore.TABLE, "own caution", "own cautions", Kind.CREW, (names, caution) -> caution.hazard());
         settings(SettingsStore.PROJECT, "the project's settings");
         settings(SettingsStore.PUBLISHING, "the settings of publishing");

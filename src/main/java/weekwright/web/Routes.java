@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.App;
 import weekwright.files.picture.PhotoFiles;
+import weekwright.forecast.LeverFutures;
 import weekwright.forecast.SlotFutures;
 import weekwright.site.PublishSite;
 import weekwright.web.account.AccountLogInPage;
@@ -11,6 +12,7 @@ import weekwright.web.account.AccountPage;
 import weekwright.web.account.AccountPassphrasePage;
 import weekwright.web.account.AccountStartPage;
 import weekwright.web.ahead.AheadLearnedPage;
+import weekwright.web.ahead.AheadLeversPage;
 import weekwright.web.ahead.AheadPage;
 import weekwright.web.ahead.AheadState;
 import weekwright.web.build.BuildEquipmentEditPage;
@@ -172,6 +174,7 @@ public final class Routes {
                 form("/start/money", Access.CREW, new StartMoneyPage()),
                 sheet("/ahead", Access.CREW, new AheadPage()),
                 sheet("/ahead/learned", Access.CREW, new AheadLearnedPage()),
+                form("/ahead/levers", Access.CREW, new AheadLeversPage(new LeverFutures())),
                 sheet("/week", Access.HELPER, new WeekPage()),
                 form("/week/sheet", Access.CREW, new WeekSheetPage()),
                 sheet("/week/words", Access.CREW, new WeekWordsPage()),

@@ -86,6 +86,7 @@ class SampleProjectTest {
                         Map.entry("skipped", 2),
                         Map.entry("incidents", 3),
                         Map.entry("cautions", 7),
+                        Map.entry("levers", 3),
                         Map.entry("notes", 55),
                         Map.entry("photos", 20)));
     }

@@ -175,7 +175,8 @@ public final class PlainProject {
                 "piers.2,piers,Let the lime cure,wait,21,28,35,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,2026-05-29,2026-06-26,",
                 "deck.1,deck,Hew the beams,work,30,40,60,2,90,,,joiner,,,trestle:2,,,,,,,,,,,,,operator,,12.5,,dust,,,,"
                         + "12,2026-11-20,,,2026-11-02,,",
-                "deck.2,deck,Lift the beams,work,,6,,,,,,joiner,,,hoist trestle:4,,yes,,,,,,,,yes,,,once,,6,,,,,,,,,,,,",
+                "deck.2,deck,Lift the beams,work,,6,,,,,,joiner,,,hoist"
+                        + " trestle:4,,yes,,,,,,,,yes,,,once,,6,,,,,,,,,,,,",
                 "deck.3,deck,Lay the planks,work,10.5,16,24,12,,,,joiner,,,,,,,,,,,,,,,,,,,,,,,,,,,,,,");
         file(
                 "links.csv",
@@ -255,6 +256,7 @@ public final class PlainProject {
                 "id,date,who,what,hurt,near_miss,changed",
                 "i1,2026-05-12,ann,A stone slipped,,yes,Gloves");
         file("cautions.csv", "hazard,for,text", "lime,hands,Wash it off at once");
+        file("levers.csv", "name,pulled", "A third leave,supporters=-33");
         file(
                 "notes/2026-05-29-the-last-stone.md",
                 "---",

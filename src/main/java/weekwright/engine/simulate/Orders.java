@@ -23,6 +23,7 @@ final class Orders {
     private final Luck luck;
     private final Flow flow;
     private final Cash cash;
+    private final boolean onDeposit;
     private final int[] drift;
     /** Whether a line not yet due waits for the task or for one after it. */
     private final boolean[] leads;
@@ -45,6 +46,7 @@ final class Orders {
         this.flow = flow;
         this.cash = cash;
         this.parting = parting;
+        onDeposit = setup.inputs.orders().onDeposit();
         drift = new int[setup.tasks.count];
         leads = new boolean[setup.tasks.count];
         active = new int[setup.tasks.count];
@@ -190,7 +192,7 @@ final class Orders {
             activeCount = -1;
             sentNothingWith = Long.MIN_VALUE;
         }
-        if (hold && x.money[CASH] - x.money[OWED] <= sentNothingWith) {
+        if (hold && free() <= sentNothingWith) {
             return;
         }
         boolean waiting = false;
@@ -200,7 +202,7 @@ final class Orders {
             int m = x.due[i];
             long cost = cost(m);
             if (hold && cost > 0) {
-                boolean affordable = x.money[CASH] - cost - x.money[OWED] >= setup.reserve;
+                boolean affordable = free() - asked(m) >= setup.reserve;
                 if (!affordable || (waiting && cost > setup.inputs.orders().smallMinor())) {
                     if (!waiting) {
                         part(i, kept, n);
@@ -214,7 +216,7 @@ final class Orders {
             send(m, day);
         }
         x.number[DUE] = kept;
-        sentNothingWith = kept == n ? x.money[CASH] - x.money[OWED] : Long.MIN_VALUE;
+        sentNothingWith = kept == n ? free() : Long.MIN_VALUE;
     }
 
     /** The list is made whole before the state is copied: those already sent are no longer in it. */
@@ -235,12 +237,26 @@ final class Orders {
         if (trace != null) {
             trace.ordered(day, m, cost(m), x.money[CASH], x.money[OWED]);
         }
-        int lead = x.lineAgain[m] ? luck.leadAgain[m] : luck.lead[m];
+        int lead = lead(m);
         if (lead == 0) {
             arrive(m, day);
         } else {
             arriveOn(m, day + lead);
         }
+    }
+
+    /** What orders may use, the reserve in it. */
+    private long free() {
+        return x.money[CASH] - (onDeposit ? 0 : x.money[OWED]);
+    }
+
+    /** What has to be free before a line is ordered; where there is no lead, its balance falls due at once. */
+    private long asked(int m) {
+        return onDeposit && lead(m) > 0 ? deposit(m) : cost(m);
+    }
+
+    private int lead(int m) {
+        return x.lineAgain[m] ? luck.leadAgain[m] : luck.lead[m];
     }
 
     private long cost(int m) {

@@ -30,6 +30,8 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.SkippedSlotStore;
 import weekwright.episodes.TellStore;
+import weekwright.forecast.KeepLevers;
+import weekwright.forecast.KeptLeversStore;
 import weekwright.funds.BankFileStore;
 import weekwright.funds.BankSourceStore;
 import weekwright.funds.LedgerEntryStore;
@@ -88,7 +90,8 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             free("bank-files.csv", BankFileStore.TABLE),
             free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
-            of("cautions.csv", CautionStore.TABLE, CrewRules::check));
+            of("cautions.csv", CautionStore.TABLE, CrewRules::check),
+            of("levers.csv", KeptLeversStore.TABLE, KeepLevers::check));
 
     private static <R extends Record> FileTable<R> of(String file, Table<R> table, BiConsumer<R, Problems> rule) {
         return new FileTable<>(file, table, (row, digits, problems) -> {

@@ -8,7 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import weekwright.account.Codes;
 import weekwright.account.LogInStore;
 import weekwright.account.Session;
@@ -260,6 +262,12 @@ public final class Request {
         return text == null ? "" : text.strip();
     }
 
+    /** What stands after the question mark, read as a form is; its faults are the page's to show. */
+    public FormReader asked() {
+        Reading reading = hasProject() ? settings().typed() : Reading.form(2);
+        return new FormReader(context.queryParamMap(), reading);
+    }
+
     /** A request header; empty where there is none. */
     public String header(String name) {
         String text = context.header(name);
@@ -354,6 +362,19 @@ public final class Request {
         @SuppressWarnings("unchecked")
         Shape<R> shape = Shape.of((Class<R>) value.getClass());
         return shape.texts(value, settings().moneyDigits());
+    }
+
+    /**
+     * A form that asks by its address and saves nothing, with these texts in its fields.
+     *
+     * @param problems what is wrong with them
+     */
+    public Form asking(Map<String, List<String>> texts, List<Problem> problems) {
+        return new Form(csrf(), Keys.random(), Optional.empty(), texts, Refusals.byField(problems, fieldsOf(problems)));
+    }
+
+    private static Set<String> fieldsOf(List<Problem> problems) {
+        return problems.stream().map(Problem::column).collect(Collectors.toSet());
     }
 
     /** Whether this very form was sent and not accepted. */

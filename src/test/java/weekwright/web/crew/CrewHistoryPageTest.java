@@ -40,15 +40,16 @@ class CrewHistoryPageTest {
                 .isEqualTo("25 Nov 2026, 09:00 Ilse Hours “Ilse, 25 November 2026, Set the sill stones” added Take it"
                         + " back: Hours “Ilse, 25 November 2026, Set the sill stones” added");
         assertThat(page.page().select("table.changes tbody tr").get(1).text())
-                .isEqualTo("25 Nov 2026, 09:00 Test The project's settings, the settings of publishing, the settings of"
-                        + " weather, the settings of orders, the settings of tax, what to do in an emergency, the"
-                        + " settings of the forecast, the settings of the build log, 3 people, 2 stages, 6 tasks, 5 links, 5 hours entries, 4 episodes,"
-                        + " 3 tellings, 2 shots, 2 material lines, 1 pledge level, 3 supporters and 3 ledger entries"
-                        + " added Take it back: The project's settings, the settings of publishing, the settings of"
-                        + " weather, the settings of orders, the settings of tax, what to do in an emergency, the"
-                        + " settings of the forecast, the settings of the build log, 3 people, 2 stages, 6 tasks, 5 links, 5 hours entries, 4 episodes,"
-                        + " 3 tellings, 2 shots, 2 material lines, 1 pledge level, 3 supporters and 3 ledger entries"
-                        + " added");
+                .isEqualTo("25 Nov 2026, 09:00 Test The project's settings, the settings of publishing, the settings"
+                        + " of weather, the settings of orders, the settings of tax, what to do in an"
+                        + " emergency, the settings of the forecast, the settings of the build log, 3 people, 2"
+                        + " stages, 6 tasks, 5 links, 5 hours entries, 4 episodes, 3 tellings, 2 shots, 2"
+                        + " material lines, 1 pledge level, 3 supporters and 3 ledger entries added Take it"
+                        + " back: The project's settings, the settings of publishing, the settings of weather,"
+                        + " the settings of orders, the settings of tax, what to do in an emergency, the"
+                        + " settings of the forecast, the settings of the build log, 3 people, 2 stages, 6"
+                        + " tasks, 5 links, 5 hours entries, 4 episodes, 3 tellings, 2 shots, 2 material lines,"
+                        + " 1 pledge level, 3 supporters and 3 ledger entries added");
         assertThat(page.page().select("#kind option").eachText())
                 .containsExactly(
                         "everything",
@@ -60,6 +61,7 @@ class CrewHistoryPageTest {
                         "Money",
                         "Notes",
                         "Crew and equipment",
+                        "Kept levers",
                         "Settings");
     }
 
