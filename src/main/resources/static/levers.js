@@ -72,6 +72,9 @@
       const keep = document.querySelector("[data-keep] [name=pulled]");
       keep.value = page.querySelector("[data-keep] [name=pulled]").value;
       chosen(page);
+      const said = form.querySelector("[data-said]");
+      said.textContent = then.querySelector("h1").textContent;
+      said.hidden = false;
       settle();
     } catch (e) { /* overtaken by a newer question, or out of reach: the button still works */ }
   }
