@@ -32,7 +32,8 @@ final class Migrations {
             "0012_build_log.sql",
             "0013_shot_takes.sql",
             "0014_clip_time.sql",
-            "0015_levers.sql");
+            "0015_levers.sql",
+            "0016_closed_months.sql");
 
     private Migrations() {}
 

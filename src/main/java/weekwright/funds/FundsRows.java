@@ -5,7 +5,12 @@ import weekwright.db.Read;
 
 /** What the rules over many rows of the money side look at, out of plain files with places or out of the store without. */
 public record FundsRows(
-        Rows<Material> materials, Rows<StockItem> stock, Rows<LedgerEntry> ledger, Rows<SupporterMonth> supporters) {
+        Rows<Material> materials,
+        Rows<StockItem> stock,
+        Rows<LedgerEntry> ledger,
+        Rows<SupporterMonth> supporters,
+        Rows<ClosedMonth> closed,
+        Rows<StatementLine> statements) {
 
     /** The rows as the store has them. */
     public static FundsRows of(Read read) {
@@ -13,6 +18,8 @@ public record FundsRows(
                 Rows.of(MaterialStore.TABLE.values(read)),
                 Rows.of(StockItemStore.TABLE.values(read)),
                 Rows.of(LedgerEntryStore.TABLE.values(read)),
-                Rows.of(SupporterMonthStore.TABLE.values(read)));
+                Rows.of(SupporterMonthStore.TABLE.values(read)),
+                Rows.of(ClosedMonthStore.TABLE.values(read)),
+                Rows.of(ClosedMonthStore.LINES.values(read)));
     }
 }

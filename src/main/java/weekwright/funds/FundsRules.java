@@ -21,6 +21,7 @@ public final class FundsRules {
         months(rows.supporters(), problems);
         ledger(rows.ledger(), digits, problems);
         stock(rows.materials(), rows.stock(), problems);
+        closed(rows.closed(), rows.statements(), problems);
     }
 
     /** One row a month and level; a start that does not follow from the month before is trusted and told (rule 79). */
@@ -88,6 +89,31 @@ public final class FundsRules {
                     "is the last of transfers that do not cancel out; together they are "
                             + new Money(moved).text(digits),
                     "write both sides of each");
+        }
+    }
+
+    /** A month is closed once, and only a closed one has a statement. */
+    private static void closed(Rows<ClosedMonth> months, Rows<StatementLine> lines, Problems problems) {
+        months.twice(
+                row -> Optional.of(row.month()),
+                (later, first) -> months.fault(
+                        problems,
+                        later,
+                        "month",
+                        months.get(later).month().toString(),
+                        "is closed twice, first in " + months.place(first, "another row"),
+                        "keep one of the two"));
+        Map<YearMonth, ClosedMonth> closed = months.by(ClosedMonth::month);
+        for (int i = 0; i < lines.size(); i++) {
+            if (!closed.containsKey(lines.get(i).month())) {
+                lines.fault(
+                        problems,
+                        i,
+                        "month",
+                        lines.get(i).month().toString(),
+                        "has a statement and is not closed",
+                        "add it to closed-months.csv, or take its statement out");
+            }
         }
     }
 

@@ -30,6 +30,7 @@ import weekwright.episodes.TellStore;
 import weekwright.forecast.KeptLeversStore;
 import weekwright.funds.BankFileStore;
 import weekwright.funds.BankSourceStore;
+import weekwright.funds.ClosedMonthStore;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.MaterialStore;
 import weekwright.funds.PledgeLevelStore;
@@ -135,6 +136,18 @@ public final class Things {
                 "sources of bank files",
                 Kind.FUNDS,
                 (names, one) -> one.name());
+        add(
+                ClosedMonthStore.TABLE,
+                "closed month",
+                "closed months",
+                Kind.FUNDS,
+                (names, month) -> Said.month(month.month()));
+        add(
+                ClosedMonthStore.LINES,
+                "line of a statement",
+                "lines of statements",
+                Kind.FUNDS,
+                (names, line) -> Said.month(line.month()) + ", " + line.name());
         add(RegularItemStore.TABLE, "regular item", "regular items", Kind.FUNDS, (names, item) -> item.name());
         add(PledgeLevelStore.TABLE, "pledge level", "pledge levels", Kind.FUNDS, (names, level) -> level.name());
         add(

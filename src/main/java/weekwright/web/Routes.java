@@ -87,12 +87,16 @@ import weekwright.web.funds.FundsLedgerPage;
 import weekwright.web.funds.FundsLevelEditPage;
 import weekwright.web.funds.FundsLevelsNewPage;
 import weekwright.web.funds.FundsLevelsPage;
+import weekwright.web.funds.FundsMonthPage;
+import weekwright.web.funds.FundsMonthsPage;
 import weekwright.web.funds.FundsPage;
 import weekwright.web.funds.FundsReceiptsPage;
 import weekwright.web.funds.FundsRegularEditPage;
 import weekwright.web.funds.FundsRegularNewPage;
 import weekwright.web.funds.FundsRegularPage;
+import weekwright.web.funds.FundsStagesPage;
 import weekwright.web.funds.FundsSupportersPage;
+import weekwright.web.funds.MonthSheet;
 import weekwright.web.funds.Receipts;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
@@ -240,6 +244,9 @@ public final class Routes {
                 form("/funds/files/new", Access.CREW, new FundsFilesNewPage()),
                 form("/funds/files/{key}", Access.CREW, new FundsFilePage()),
                 form("/funds/files/{key}/rows", Access.CREW, new FundsFileRowsPage()),
+                sheet("/funds/stages", Access.CREW, new FundsStagesPage()),
+                sheet("/funds/months", Access.CREW, new FundsMonthsPage()),
+                form("/funds/months/{month}", Access.CREW, new FundsMonthPage()),
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),
                 form("/notes/new", Access.CREW, new NotesNewPage()),
@@ -288,6 +295,7 @@ public final class Routes {
                 new Other("/public", Access.PUBLIC, log),
                 new Other("/public/<file>", Access.PUBLIC, log),
                 new Other("/funds/books.csv", Access.CREW, new BooksSheet()),
+                new Other("/funds/months/{month}/statement.csv", Access.CREW, new MonthSheet()),
                 new Other("/receipts/{file}", Access.CREW, new Receipts()));
     }
 

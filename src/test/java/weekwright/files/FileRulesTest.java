@@ -52,6 +52,22 @@ class FileRulesTest {
     }
 
     @Test
+    void a_month_is_closed_once_and_only_a_closed_one_has_a_statement() {
+        assertThat(small().change(
+                                "closed-months.csv",
+                                "2026-05,2026-06-02,Ann",
+                                "2026-05,2026-06-02,Ann\r\n2026-05,2026-06-03,")
+                        .faults())
+                .containsExactly("closed-months.csv line 3, column month: \"2026-05\" is closed twice, first in line 2;"
+                        + " keep one of the two");
+        assertThat(small().change("statements.csv", "2026-05,hours", "2026-04,hours")
+                        .faults())
+                .containsExactly(
+                        "statements.csv line 3, column month: \"2026-04\" has a statement and is not closed; add"
+                                + " it to closed-months.csv, or take its statement out");
+    }
+
+    @Test
     void rule_103_a_standby_has_neither_slot_nor_number_until_it_is_published() {
         assertThat(small().faults()).isEmpty();
         assertThat(small().text("episodes.csv")).contains("\r\nsb,,,Round the tool chest,standby,");

@@ -83,6 +83,8 @@ class SampleProjectTest {
                         Map.entry("clips", 14),
                         Map.entry("bank_sources", 2),
                         Map.entry("bank_files", 0),
+                        Map.entry("closed_months", 0),
+                        Map.entry("statements", 0),
                         Map.entry("skipped", 2),
                         Map.entry("incidents", 3),
                         Map.entry("cautions", 7),

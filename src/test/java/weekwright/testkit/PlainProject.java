@@ -250,6 +250,14 @@ public final class PlainProject {
                 "bank-files.csv",
                 "id,source,name,date,from,to,entered,left_out",
                 "file.1,bank,May.csv,2026-06-01,2026-05-02,2026-05-29,12,1");
+        file("closed-months.csv", "month,closed,who", "2026-05,2026-06-02,Ann");
+        file(
+                "statements.csv",
+                "month,part,name,amount,gross,fee,hours,count",
+                "2026-05,income,Friend,92.00,100.00,8.00,,",
+                "2026-05,hours,hands,,,,41.5,",
+                "2026-05,figure,episodes published,,,,,0",
+                "2026-05,missing,\"2 costs have no receipt, as it was\",,,,,");
         file("skipped.csv", "date,reason", "2026-12-25,Christmas");
         file(
                 "incidents.csv",

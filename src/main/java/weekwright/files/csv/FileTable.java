@@ -34,6 +34,7 @@ import weekwright.forecast.KeepLevers;
 import weekwright.forecast.KeptLeversStore;
 import weekwright.funds.BankFileStore;
 import weekwright.funds.BankSourceStore;
+import weekwright.funds.ClosedMonthStore;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.LedgerRules;
 import weekwright.funds.MaterialRules;
@@ -88,6 +89,8 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             of("clips.csv", ClipStore.TABLE, EpisodeRules::check),
             of("bank-sources.csv", BankSourceStore.TABLE, SaveBankSource::check),
             free("bank-files.csv", BankFileStore.TABLE),
+            free("closed-months.csv", ClosedMonthStore.TABLE),
+            free("statements.csv", ClosedMonthStore.LINES),
             free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
             of("cautions.csv", CautionStore.TABLE, CrewRules::check),

@@ -27,6 +27,7 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.SkippedSlotStore;
 import weekwright.episodes.TellStore;
 import weekwright.forecast.Source;
+import weekwright.funds.ClosedMonthStore;
 import weekwright.funds.FundsRows;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.MaterialStore;
@@ -102,6 +103,8 @@ public record ProjectData(Settings settings, Map<String, Rows<?>> rows, Path sou
                 rows(rows, MaterialStore.TABLE),
                 rows(rows, StockItemStore.TABLE),
                 rows(rows, LedgerEntryStore.TABLE),
-                rows(rows, SupporterMonthStore.TABLE));
+                rows(rows, SupporterMonthStore.TABLE),
+                rows(rows, ClosedMonthStore.TABLE),
+                rows(rows, ClosedMonthStore.LINES));
     }
 }

@@ -27,7 +27,6 @@ public final class RecordCsv {
 
     private static final Pattern DECIMAL_HOURS = Pattern.compile("\\+?[0-9]{1,6}\\.[0-9]{1,6}");
 
-    private static final Pattern FORMULA = Pattern.compile("[=+\\-@\t\r\u0000]");
     private static final Set<Class<?>> TEXTS = Set.of(String.class, Words.class, Id.class);
 
     private RecordCsv() {}
@@ -172,29 +171,25 @@ public final class RecordCsv {
     }
 
     /**
-     * As {@link #write} for a spreadsheet: with a byte order mark, so that it sees UTF-8, and a quote mark before every text
-     * that it would run as a formula (ASVS 5.0.0, 1.2.10). It does not come back unchanged; numbers and dates stay.
+     * As {@link #write} for a spreadsheet, by {@link SheetCsv}. It does not come back unchanged; numbers and dates stay.
      */
     public static <R extends Record> String forSpreadsheet(Shape<R> shape, List<R> rows, int moneyDigits) {
-        StringBuilder out = new StringBuilder("\uFEFF");
-        line(shape.names(), out);
+        SheetCsv sheet = new SheetCsv(shape.names().toArray(String[]::new));
         for (R row : rows) {
-            line(
-                    shape.fields().stream()
-                            .map(field -> {
-                                String text = field.text(row, moneyDigits);
-                                return TEXTS.contains(field.valueType())
-                                                && FORMULA.matcher(text).lookingAt()
-                                        ? "'" + text
-                                        : text;
-                            })
-                            .toList(),
-                    out);
+            for (Shape.Field field : shape.fields()) {
+                String text = field.text(row, moneyDigits);
+                if (TEXTS.contains(field.valueType())) {
+                    sheet.text(text);
+                } else {
+                    sheet.figure(text);
+                }
+            }
+            sheet.end();
         }
-        return out.toString();
+        return sheet.toString();
     }
 
-    private static void line(List<String> cells, StringBuilder out) {
+    static void line(List<String> cells, StringBuilder out) {
         for (int i = 0; i < cells.size(); i++) {
             out.append(i == 0 ? "" : ",").append(cell(cells.get(i)));
         }

@@ -3,7 +3,6 @@ package weekwright.web.build;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,8 +17,7 @@ import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.forecast.Forecast;
-import weekwright.funds.LedgerEntry;
-import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.StageCosts;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -111,7 +109,7 @@ public final class BuildPage implements Page {
 
     private static List<Line> lines(Read read, Optional<Forecast> forecast, Formats formats) {
         var entries = TaskFigures.entries(read);
-        Map<String, Money> spent = spent(read);
+        Map<String, StageCosts> costs = StageCosts.all(read);
         List<Line> lines = new ArrayList<>();
         for (Stored<Stage> stored : StageStore.inOrder(read)) {
             Stage stage = stored.value();
@@ -137,26 +135,10 @@ public final class BuildPage implements Page {
                     sum,
                     tasks.size(),
                     (int) tasks.stream().filter(task -> task.done().isPresent()).count(),
-                    spent.getOrDefault(stage.id().folded(), Money.ZERO)));
+                    Optional.ofNullable(costs.get(stage.id().folded()))
+                            .map(StageCosts::spent)
+                            .orElse(Money.ZERO)));
         }
         return lines;
-    }
-
-    /** Money paid out for each stage, by its own rows and by those of its tasks. */
-    static Map<String, Money> spent(Read read) {
-        Map<String, String> stageOf = new HashMap<>();
-        TaskStore.TABLE
-                .values(read)
-                .forEach(task -> stageOf.put(task.id().folded(), task.stage().folded()));
-        Map<String, Money> spent = new HashMap<>();
-        for (LedgerEntry entry : LedgerEntryStore.TABLE.values(read)) {
-            Optional<String> stage = entry.stage()
-                    .map(id -> id.folded())
-                    .or(() -> entry.task().map(task -> stageOf.getOrDefault(task.folded(), "")));
-            if (stage.isPresent() && entry.kind() != LedgerEntry.Kind.COUNTED) {
-                spent.merge(stage.get(), entry.amount().negated(), Money::plus);
-            }
-        }
-        return spent;
     }
 }

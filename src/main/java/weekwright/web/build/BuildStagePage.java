@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
-import weekwright.base.Money;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
@@ -23,6 +22,7 @@ import weekwright.db.Stored;
 import weekwright.episodes.FinishFilmed;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Names;
+import weekwright.funds.StageCosts;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
 import weekwright.render.Form;
@@ -35,6 +35,7 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.CostLines;
 import weekwright.web.parts.HeldBy;
 import weekwright.web.parts.Lands;
 import weekwright.web.parts.Outlook;
@@ -61,7 +62,9 @@ public final class BuildStagePage implements Page {
             Optional<TaskFigures> sum,
             List<StageMaterials.Line> materials,
             String materialsRemark,
-            Money spent,
+            StageCosts costs,
+            String costsSaid,
+            List<CostLines.Line> costLines,
             List<NoteLine> notes,
             boolean anyOpen,
             LocalDate today,
@@ -132,6 +135,7 @@ public final class BuildStagePage implements Page {
                 kept.stream().map(task -> figures.get(task.id().value())).reduce(TaskFigures.none(), TaskFigures::plus);
         Optional<LocalDate> done = StageDays.done(kept);
         List<StageMaterials.Line> materials = StageMaterials.of(read, tasks, forecast, formats);
+        StageCosts costs = StageCosts.of(read, stage.id());
         return new View(
                 stage.id().value(),
                 stage.name(),
@@ -146,7 +150,9 @@ public final class BuildStagePage implements Page {
                 lines.isEmpty() ? Optional.empty() : Optional.of(sum),
                 materials,
                 StageMaterials.remark(materials),
-                BuildPage.spent(read).getOrDefault(stage.id().folded(), Money.ZERO),
+                costs,
+                CostLines.said(costs, formats),
+                CostLines.of(costs, formats),
                 notes(read, stage),
                 lines.stream().anyMatch(Line::open),
                 request.today(),

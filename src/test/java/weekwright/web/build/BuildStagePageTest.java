@@ -24,7 +24,9 @@ class BuildStagePageTest {
                 .containsExactly("Plane the gate boards", "Hang the gate", "Forge the straps");
         assertThat(page.page().select(".tasks svg.tally")).hasSize(3);
         assertThat(page.page().select(".materials a").eachText()).containsExactlyInAnyOrder("Oak boards", "Flat iron");
-        assertThat(page.page().select(".spent").text()).isEqualTo("Spent so far €0");
+        assertThat(page.page().select("#cost .ledger tr").eachText())
+                .containsExactly(
+                        "Estimate €355.00", "Spent so far €0.00", "Committed €0.00", "Left to order €355.00", "Comes to €355.00");
     }
 
     @Test

@@ -1,0 +1,72 @@
+package weekwright.web.funds;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import weekwright.base.Money;
+import weekwright.build.Settings;
+import weekwright.db.Read;
+import weekwright.funds.ClosedMonth;
+import weekwright.funds.ClosedMonthStore;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.SupporterMonthStore;
+import weekwright.render.Formats;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+
+/** Every month of the books, the newest first: what came, what went, what was there at its end, and whether it is closed. */
+public final class FundsMonthsPage implements Page {
+    /** @param some whether anything is in the books */
+    public record View(String lead, boolean some, List<Line> lines) {}
+
+    /**
+     * A month.
+     *
+     * @param standing closed on a day, to be closed, or so far
+     */
+    public record Line(String month, LocalDate first, String standing, boolean due, Money in, Money out, Money end) {}
+
+    @Override
+    public View show(Request request) {
+        return request.read(read -> view(request, read));
+    }
+
+    private static View view(Request request, Read read) {
+        Settings settings = request.settings();
+        Formats formats = new Formats(settings.project().currency(), request.today());
+        List<LedgerEntry> ledger = LedgerEntryStore.TABLE.values(read);
+        Map<YearMonth, ClosedMonth> closed = new HashMap<>();
+        ClosedMonthStore.TABLE.values(read).forEach(one -> closed.put(one.month(), one));
+        YearMonth now = YearMonth.from(request.today());
+        int count = Math.toIntExact(
+                Math.max(0, YearMonth.from(settings.openingDate()).until(now, java.time.temporal.ChronoUnit.MONTHS))
+                        + 1);
+        List<Line> lines = new ArrayList<>();
+        for (FundsMonths.Month month :
+                FundsMonths.of(request.today(), count, settings, ledger, SupporterMonthStore.TABLE.values(read))) {
+            ClosedMonth one = closed.get(month.month());
+            boolean due = one == null && month.month().isBefore(now);
+            lines.add(
+                    0,
+                    new Line(
+                            month.month().toString(),
+                            month.first(),
+                            one != null ? "closed " + formats.dateShort(one.closed()) : due ? "to be closed" : "so far",
+                            due,
+                            month.pledges().plus(month.receipts()),
+                            month.running().plus(month.materials()),
+                            month.closing()));
+        }
+        long due = lines.stream().filter(Line::due).count();
+        return new View(
+                due == 0
+                        ? "Every month that is over is closed."
+                        : Formats.sentence(Formats.counted(due, "month is", "months are")) + " to be closed.",
+                !ledger.isEmpty(),
+                lines);
+    }
+}
