@@ -26,7 +26,11 @@ class BuildStagePageTest {
         assertThat(page.page().select(".materials a").eachText()).containsExactlyInAnyOrder("Oak boards", "Flat iron");
         assertThat(page.page().select("#cost .ledger tr").eachText())
                 .containsExactly(
-                        "Estimate €355.00", "Spent so far €0.00", "Committed €0.00", "Left to order €355.00", "Comes to €355.00");
+                        "Estimate €355.00",
+                        "Spent so far €0.00",
+                        "Committed €0.00",
+                        "Left to order €355.00",
+                        "Comes to €355.00");
     }
 
     @Test
