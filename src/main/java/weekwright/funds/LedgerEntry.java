@@ -2,6 +2,7 @@ package weekwright.funds;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import weekwright.base.Bounds;
 import weekwright.base.Id;
 import weekwright.base.Lines;
@@ -36,6 +37,26 @@ public record LedgerEntry(
         @Bounds(min = 0) Optional<Quantity> rate,
         String receipt,
         @Lines @Bounds(max = 2000) String note) {
+    /** Neither income nor cost of the work: taken out, put in, lent, taxed, moved between accounts. */
+    private static final Set<Kind> APART = Set.of(Kind.DRAWINGS, Kind.OWN_MONEY, Kind.LOAN, Kind.TAX, Kind.TRANSFER);
+
+    /** A cost, a refund of one, or what comes again and goes out. */
+    public boolean isCost() {
+        return switch (kind) {
+            case MATERIAL, EQUIPMENT, WAGES, OTHER_COST, REFUND -> true;
+            case REGULAR -> amount.isNegative();
+            default -> false;
+        };
+    }
+
+    public boolean isApart() {
+        return APART.contains(kind);
+    }
+
+    public boolean isIncome() {
+        return !isCost() && !isApart() && kind != Kind.COUNTED;
+    }
+
     /** What the money was for. */
     public enum Kind {
         PAYOUT,

@@ -91,7 +91,7 @@ public final class MonthGaps {
                 gaps.add(new Gap(
                         Kind.ENTRY, "The pay-out of " + what + " has no gross and fee", String.valueOf(stored.row())));
             }
-            without += MonthStatement.isCost(entry) && entry.receipt().isEmpty() ? 1 : 0;
+            without += entry.isCost() && entry.receipt().isEmpty() ? 1 : 0;
         }
         if (without > 0) {
             gaps.add(new Gap(

@@ -30,14 +30,6 @@ import weekwright.funds.StatementLine.Part;
  * makes costs less. Costs stand as they are in the books: minus is money that went out.
  */
 public final class MonthStatement {
-    /** The kinds that are neither income nor cost of the work. */
-    private static final List<LedgerEntry.Kind> APART = List.of(
-            LedgerEntry.Kind.DRAWINGS,
-            LedgerEntry.Kind.OWN_MONEY,
-            LedgerEntry.Kind.LOAN,
-            LedgerEntry.Kind.TAX,
-            LedgerEntry.Kind.TRANSFER);
-
     private final Read read;
     private final YearMonth month;
     private final int published;
@@ -75,19 +67,6 @@ public final class MonthStatement {
                 && !entry.date().isBefore(settings.openingDate());
     }
 
-    /** Of costs, refunds of them, and what comes again and goes out. */
-    static boolean isCost(LedgerEntry entry) {
-        return switch (entry.kind()) {
-            case MATERIAL, EQUIPMENT, WAGES, OTHER_COST, REFUND -> true;
-            case REGULAR -> entry.amount().isNegative();
-            default -> false;
-        };
-    }
-
-    private static boolean isIncome(LedgerEntry entry) {
-        return !isCost(entry) && !APART.contains(entry.kind()) && entry.kind() != LedgerEntry.Kind.COUNTED;
-    }
-
     /** {@code other income}, as the statement has it. */
     static String words(LedgerEntry.Kind kind) {
         return kind == LedgerEntry.Kind.REGULAR
@@ -100,17 +79,14 @@ public final class MonthStatement {
         byKind(
                 Part.INCOME,
                 entries.stream()
-                        .filter(entry -> isIncome(entry) && entry.kind() != LedgerEntry.Kind.PAYOUT)
+                        .filter(entry -> entry.isIncome() && entry.kind() != LedgerEntry.Kind.PAYOUT)
                         .toList());
-        List<LedgerEntry> costs =
-                entries.stream().filter(MonthStatement::isCost).toList();
+        List<LedgerEntry> costs = entries.stream().filter(LedgerEntry::isCost).toList();
         byKind(Part.COST, costs);
         byStage(costs);
-        byKind(
-                Part.APART,
-                entries.stream().filter(entry -> APART.contains(entry.kind())).toList());
+        byKind(Part.APART, entries.stream().filter(LedgerEntry::isApart).toList());
         balances();
-        Money income = sum(entries.stream().filter(MonthStatement::isIncome).toList());
+        Money income = sum(entries.stream().filter(LedgerEntry::isIncome).toList());
         long minutes = hours();
         figures(income, sum(costs).negated(), minutes);
         return lines;

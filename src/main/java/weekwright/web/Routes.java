@@ -96,8 +96,10 @@ import weekwright.web.funds.FundsRegularNewPage;
 import weekwright.web.funds.FundsRegularPage;
 import weekwright.web.funds.FundsStagesPage;
 import weekwright.web.funds.FundsSupportersPage;
+import weekwright.web.funds.FundsYearsPage;
 import weekwright.web.funds.MonthSheet;
 import weekwright.web.funds.Receipts;
+import weekwright.web.funds.YearZip;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
@@ -245,6 +247,7 @@ public final class Routes {
                 form("/funds/files/{key}", Access.CREW, new FundsFilePage()),
                 form("/funds/files/{key}/rows", Access.CREW, new FundsFileRowsPage()),
                 sheet("/funds/stages", Access.CREW, new FundsStagesPage()),
+                sheet("/funds/years", Access.CREW, new FundsYearsPage()),
                 sheet("/funds/months", Access.CREW, new FundsMonthsPage()),
                 form("/funds/months/{month}", Access.CREW, new FundsMonthPage()),
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
@@ -296,6 +299,7 @@ public final class Routes {
                 new Other("/public/<file>", Access.PUBLIC, log),
                 new Other("/funds/books.csv", Access.CREW, new BooksSheet()),
                 new Other("/funds/months/{month}/statement.csv", Access.CREW, new MonthSheet()),
+                new Other("/funds/years/{year}/folder.zip", Access.CREW, new YearZip()),
                 new Other("/receipts/{file}", Access.CREW, new Receipts()));
     }
 

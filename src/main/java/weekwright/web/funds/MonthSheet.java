@@ -5,12 +5,9 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import weekwright.base.Codec;
-import weekwright.base.Hours;
-import weekwright.base.Money;
 import weekwright.build.Said;
 import weekwright.db.Stored;
-import weekwright.files.csv.SheetCsv;
+import weekwright.files.year.StatementSheet;
 import weekwright.funds.ClosedMonth;
 import weekwright.funds.ClosedMonthStore;
 import weekwright.funds.StatementLine;
@@ -35,7 +32,7 @@ public final class MonthSheet implements Fragment {
                     + closed.map(one -> ", closed on " + Said.day(one.closed()))
                             .orElse(", not closed, as of " + Said.day(request.today()))
                     + ", amounts in " + request.settings().project().currency();
-            return csv(lines, digits, source);
+            return StatementSheet.of(lines, digits, source);
         });
         return new Answer.Body(
                 200,
@@ -46,24 +43,5 @@ public final class MonthSheet implements Fragment {
                         "no-store",
                         "Content-Disposition",
                         "attachment; filename=\"statement-" + month + ".csv\""));
-    }
-
-    static String csv(List<StatementLine> lines, int digits, String source) {
-        SheetCsv sheet = new SheetCsv("month", "part", "what", "amount", "gross", "fee", "hours", "count", "source");
-        for (StatementLine line : lines) {
-            sheet.figure(line.month().toString())
-                    .figure(Codec.word(line.part()))
-                    .text(line.name())
-                    .figure(line.amount().map(money -> money.text(digits)).orElse(""))
-                    .figure(line.gross()
-                            .map((Money money) -> money.text(digits))
-                            .orElse(""))
-                    .figure(line.fee().map(money -> money.text(digits)).orElse(""))
-                    .figure(line.hours().map(Hours::text).orElse(""))
-                    .figure(line.count().map(String::valueOf).orElse(""))
-                    .text(source)
-                    .end();
-        }
-        return sheet.toString();
     }
 }

@@ -1,5 +1,6 @@
 package weekwright.web.kit;
 
+import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
 
@@ -16,6 +17,9 @@ public sealed interface Answer {
      * @param headers more headers by name
      */
     record Body(int status, String type, byte[] bytes, Map<String, String> headers) implements Answer {}
+
+    /** A body that is read from a stream, which is closed then: too large to be held. */
+    record Stream(String type, InputStream content, Map<String, String> headers) implements Answer {}
 
     /**
      * The same page once more, nothing saved: what was typed stands in its chief form, with these fields in place of their

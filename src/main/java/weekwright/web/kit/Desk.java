@@ -326,6 +326,9 @@ public final class Desk {
         } else if (answer instanceof Answer.Body body) {
             body.headers().forEach(context::header);
             context.status(body.status()).contentType(body.type()).result(body.bytes());
+        } else if (answer instanceof Answer.Stream stream) {
+            stream.headers().forEach(context::header);
+            context.status(200).contentType(stream.type()).result(stream.content());
         }
     }
 

@@ -1,0 +1,2 @@
+/** A tax year as one folder for the accountant. */
+package weekwright.files.year;
