@@ -2,6 +2,8 @@ package weekwright;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import weekwright.account.Entrance;
 import weekwright.account.Passphrases;
@@ -9,8 +11,8 @@ import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
+import weekwright.episodes.MondayEpisode;
 import weekwright.files.backup.Backups;
-import weekwright.files.backup.DailyBackups;
 import weekwright.forecast.Forecasts;
 import weekwright.render.Templates;
 
@@ -25,7 +27,7 @@ public final class App implements AutoCloseable {
     private final boolean sample;
     private final AutoCloseable lock;
     private final Entrance entrance;
-    private Optional<DailyBackups> daily = Optional.empty();
+    private List<Daily> daily = List.of();
     private final int firstLook;
     private final int trials;
     private volatile Optional<Db> db = Optional.empty();
@@ -111,10 +113,27 @@ public final class App implements AutoCloseable {
         return forecasts;
     }
 
-    /** From now on a backup is made each day. */
-    public synchronized void keepBackups() {
+    /** From now on a backup is made each day, and on Mondays the episode of what was filmed in the week before. */
+    public synchronized void keepDays() {
         if (daily.isEmpty()) {
-            daily = Optional.of(new DailyBackups(() -> project().map(one -> new Backups(folder, one, clock))));
+            daily = List.of(new Daily("episode", this::episode), new Daily("backup", this::backup));
+        }
+    }
+
+    private void episode() {
+        project().ifPresent(store -> {
+            LocalDate today =
+                    LocalDate.now(clock.withZone(store.read(SettingsStore::get).zone()));
+            if (!store.read(read -> MondayEpisode.isMade(read, today))) {
+                store.write("weekwright", write -> MondayEpisode.make(write, today));
+            }
+        });
+    }
+
+    private void backup() throws FolderRefused {
+        Optional<Db> store = project();
+        if (store.isPresent()) {
+            new Backups(folder, store.get(), clock).daily();
         }
     }
 
@@ -140,7 +159,7 @@ public final class App implements AutoCloseable {
 
     @Override
     public void close() {
-        daily.ifPresent(DailyBackups::close);
+        daily.forEach(Daily::close);
         forecasts.ifPresent(Forecasts::close);
         db.ifPresent(Db::close);
         try {

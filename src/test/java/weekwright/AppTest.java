@@ -37,11 +37,11 @@ class AppTest {
     void while_it_serves_a_backup_of_the_day_is_made_by_itself() throws Exception {
         try (App app = open(folder.resolve("new"))) {
             SmallProject.fill(app.create());
-            app.keepBackups();
+            app.keepDays();
         }
         assertThat(folder.resolve("new/backups/2026-11-25-080000.zip")).isRegularFile();
         try (App app = open(folder.resolve("new"))) {
-            app.keepBackups();
+            app.keepDays();
         }
         try (var files = Files.list(folder.resolve("new/backups"))) {
             assertThat(files).hasSize(1);

@@ -133,7 +133,7 @@ final class ServeCommand implements Callable<Integer> {
                                 + "account/start).");
                 terminal.err().flush();
             }
-            app.keepBackups();
+            app.keepDays();
             Runtime.getRuntime().addShutdownHook(hook);
             stop.await();
         } catch (Server.PortTaken taken) {

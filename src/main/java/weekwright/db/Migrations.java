@@ -33,7 +33,8 @@ final class Migrations {
             "0013_shot_takes.sql",
             "0014_clip_time.sql",
             "0015_levers.sql",
-            "0016_closed_months.sql");
+            "0016_closed_months.sql",
+            "0017_episode_parts.sql");
 
     private Migrations() {}
 

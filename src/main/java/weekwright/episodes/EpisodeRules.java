@@ -55,6 +55,24 @@ public final class EpisodeRules {
                         "minutes", "0", "is no footage", "write its length in minutes, or leave it empty"));
     }
 
+    public static void check(Segment part, Problems problems) {
+        needed("title", part.title(), "write what it shows", problems);
+        oneDecimal("minutes", part.minutes(), problems);
+        part.minutes()
+                .filter(minutes -> minutes.value().signum() == 0)
+                .ifPresent(minutes -> problems.fault(
+                        "minutes", "0", "is no length", "write its length in minutes, or leave it empty"));
+    }
+
+    public static void check(Music music, Problems problems) {
+        needed("title", music.title(), "write what is played", problems);
+        needed("licence", music.licence(), "write under which licence it may be used", problems);
+    }
+
+    public static void check(Release release, Problems problems) {
+        needed("who", release.who(), "write the person or the place", problems);
+    }
+
     public static void check(Shot shot, Problems problems) {
         needed("what", shot.what(), "write what the picture shows", problems);
         if (shot.calledOff() && shot.captured().isPresent()) {

@@ -3,6 +3,7 @@ package weekwright.episodes;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
@@ -40,6 +41,25 @@ public final class MarkEpisode {
         Faults.refuse(problems);
         Episode changed = EpisodeStore.TABLE.shape().with(episode, step.column(), day);
         return new Marked(EpisodeStore.TABLE.update(write, shown.row(), shown.version(), changed), problems.remarks());
+    }
+
+    /** Keeps who brought the episode to a step; nobody takes that away. */
+    public static void by(Write write, Id episode, Step step, Optional<Id> crew) throws Stale {
+        Optional<Stored<StepBy>> stands = StepByStore.ofEpisode(write, episode).stream()
+                .filter(row -> row.value().step() == step)
+                .findFirst();
+        if (crew.isEmpty()) {
+            if (stands.isPresent()) {
+                StepByStore.TABLE.delete(write, stands.get().row(), stands.get().version());
+            }
+            return;
+        }
+        StepBy by = new StepBy(episode, step, crew.get());
+        if (stands.isEmpty()) {
+            StepByStore.TABLE.insert(write, by);
+        } else if (!stands.get().value().equals(by)) {
+            StepByStore.TABLE.update(write, stands.get().row(), stands.get().version(), by);
+        }
     }
 
     private static Episode shown(Read read, Shown shown) throws Stale {

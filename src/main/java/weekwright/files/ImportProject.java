@@ -21,6 +21,7 @@ import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Table;
 import weekwright.db.Write;
+import weekwright.episodes.RollStore;
 import weekwright.files.csv.PlainFiles;
 import weekwright.files.csv.ProjectData;
 import weekwright.files.csv.ReadResult;
@@ -141,6 +142,7 @@ public final class ImportProject {
                 ProjectData.tables().forEach(table -> table.deleteAll(write));
                 settings(write, data);
                 ProjectData.tables().forEach(table -> insert(write, table, data));
+                RollStore.forgetOfMissing(write);
                 CrewMemberStore.forgetAccessOfMissing(write);
                 pictures.swap(backup);
                 return null;

@@ -24,8 +24,13 @@ import weekwright.build.WeekLineStore;
 import weekwright.db.Table;
 import weekwright.episodes.ClipStore;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.MusicStore;
+import weekwright.episodes.ReleaseStore;
+import weekwright.episodes.RollStore;
+import weekwright.episodes.SegmentStore;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.SkippedSlotStore;
+import weekwright.episodes.StepByStore;
 import weekwright.episodes.TellStore;
 import weekwright.forecast.KeptLeversStore;
 import weekwright.funds.BankFileStore;
@@ -110,6 +115,27 @@ public final class Things {
                 "tellings",
                 Kind.EPISODES,
                 (names, tell) -> names.of("episodes", tell.episode()) + ": " + names.of("tasks", tell.task()));
+        add(
+                SegmentStore.TABLE,
+                "part of an episode",
+                "parts of episodes",
+                Kind.EPISODES,
+                (names, part) -> names.of("episodes", part.episode()) + ": " + part.title());
+        add(MusicStore.TABLE, "music", "music", Kind.EPISODES, (names, music) -> music.title());
+        add(ReleaseStore.TABLE, "release", "releases", Kind.EPISODES, (names, release) -> release.who());
+        add(
+                StepByStore.TABLE,
+                "step of an episode",
+                "steps of episodes",
+                Kind.EPISODES,
+                (names, by) ->
+                        names.of("episodes", by.episode()) + ": " + by.step().words());
+        add(
+                RollStore.TABLE,
+                "roll of supporters",
+                "rolls of supporters",
+                Kind.EPISODES,
+                (names, roll) -> names.of("episodes", roll.episode()));
         add(ShotStore.TABLE, "shot", "shots", Kind.EPISODES, (names, shot) -> shot.what());
         add(
                 ClipStore.TABLE,

@@ -63,9 +63,12 @@ import weekwright.web.crew.CrewSafetyPage;
 import weekwright.web.crew.CrewSettingsPage;
 import weekwright.web.crew.CrewStoppedEditPage;
 import weekwright.web.crew.CrewStoppedNewPage;
+import weekwright.web.episodes.EpisodeCreditsPage;
 import weekwright.web.episodes.EpisodeEditPage;
+import weekwright.web.episodes.EpisodeOrderPage;
 import weekwright.web.episodes.EpisodePage;
 import weekwright.web.episodes.EpisodeRemovePage;
+import weekwright.web.episodes.EpisodeRightsPage;
 import weekwright.web.episodes.EpisodeSlotPage;
 import weekwright.web.episodes.EpisodesFootageEditPage;
 import weekwright.web.episodes.EpisodesFootageNewPage;
@@ -227,6 +230,9 @@ public final class Routes {
                 form("/episodes/footage/{row}/edit", Access.CREW, new EpisodesFootageEditPage()),
                 form("/episodes/{id}", Access.CREW, new EpisodePage()),
                 form("/episodes/{id}/slot", Access.CREW, new EpisodeSlotPage(futures)),
+                form("/episodes/{id}/order", Access.CREW, new EpisodeOrderPage()),
+                form("/episodes/{id}/rights", Access.CREW, new EpisodeRightsPage()),
+                form("/episodes/{id}/credits", Access.CREW, new EpisodeCreditsPage()),
                 form("/episodes/{id}/edit", Access.CREW, new EpisodeEditPage()),
                 form("/episodes/{id}/remove", Access.CREW, new EpisodeRemovePage()),
                 sheet("/funds", Access.CREW, new FundsPage()),

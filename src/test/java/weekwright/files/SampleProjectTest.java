@@ -89,6 +89,10 @@ class SampleProjectTest {
                         Map.entry("incidents", 3),
                         Map.entry("cautions", 7),
                         Map.entry("levers", 3),
+                        Map.entry("segments", 7),
+                        Map.entry("music", 2),
+                        Map.entry("releases", 2),
+                        Map.entry("step_by", 4),
                         Map.entry("notes", 55),
                         Map.entry("photos", 20)));
     }

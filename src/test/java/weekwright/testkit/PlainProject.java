@@ -264,6 +264,10 @@ public final class PlainProject {
                 "id,date,who,what,hurt,near_miss,changed",
                 "i1,2026-05-12,ann,A stone slipped,,yes,Gloves");
         file("cautions.csv", "hazard,for,text", "lime,hands,Wash it off at once");
+        file("segments.csv", "episode,place,title,minutes", "e1,1,The first board,4.5", "e1,2,\"The last, at dusk\",");
+        file("music.csv", "episode,title,licence,source,until", "e1,Slow air,own recording,the mill loft,2027-12-31");
+        file("releases.csv", "episode,who,got,note", "e1,The miller's aunt,2026-11-20,on paper", "e1,The weir,,");
+        file("steps.csv", "episode,step,crew", "e1,cut,ben");
         file("levers.csv", "name,pulled", "A third leave,supporters=-33");
         file(
                 "notes/2026-05-29-the-last-stone.md",

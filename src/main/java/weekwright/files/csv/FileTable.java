@@ -27,8 +27,12 @@ import weekwright.db.Table;
 import weekwright.episodes.ClipStore;
 import weekwright.episodes.EpisodeRules;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.MusicStore;
+import weekwright.episodes.ReleaseStore;
+import weekwright.episodes.SegmentStore;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.SkippedSlotStore;
+import weekwright.episodes.StepByStore;
 import weekwright.episodes.TellStore;
 import weekwright.forecast.KeepLevers;
 import weekwright.forecast.KeptLeversStore;
@@ -94,6 +98,10 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
             of("cautions.csv", CautionStore.TABLE, CrewRules::check),
+            of("segments.csv", SegmentStore.TABLE, EpisodeRules::check),
+            of("music.csv", MusicStore.TABLE, EpisodeRules::check),
+            of("releases.csv", ReleaseStore.TABLE, EpisodeRules::check),
+            free("steps.csv", StepByStore.TABLE),
             of("levers.csv", KeptLeversStore.TABLE, KeepLevers::check));
 
     private static <R extends Record> FileTable<R> of(String file, Table<R> table, BiConsumer<R, Problems> rule) {

@@ -17,6 +17,7 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.ClipStore;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.StepByStore;
 import weekwright.notes.NoteStore;
 import weekwright.render.Form;
 import weekwright.render.Formats;
@@ -87,6 +88,7 @@ public final class CrewMemberEditPage implements Page {
         some(named, WeekLineStore.TABLE.where(read, "crew", id).size(), "line on week sheets", "lines on week sheets");
         some(named, StoppedStore.TABLE.where(read, "crew", id).size(), "stopped day", "stopped days");
         some(named, EpisodeStore.TABLE.where(read, "editor", id).size(), "episode", "episodes");
+        some(named, StepByStore.TABLE.where(read, "crew", id).size(), "step of an episode", "steps of episodes");
         some(named, ClipStore.TABLE.where(read, "who", id).size(), "clip", "clips");
         some(named, NoteStore.TABLE.where(read, "author", id).size(), "build note", "build notes");
         some(

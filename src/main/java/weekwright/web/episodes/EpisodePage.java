@@ -2,13 +2,19 @@ package weekwright.web.episodes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import weekwright.base.Codec;
+import weekwright.base.Id;
 import weekwright.base.Problem;
+import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.HoursEntry;
+import weekwright.build.HoursEntryStore;
 import weekwright.build.Shown;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
@@ -20,9 +26,15 @@ import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.Footage;
 import weekwright.episodes.MarkEpisode;
+import weekwright.episodes.Music;
+import weekwright.episodes.MusicStore;
+import weekwright.episodes.Release;
+import weekwright.episodes.ReleaseStore;
+import weekwright.episodes.SegmentStore;
 import weekwright.episodes.Shot;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.Step;
+import weekwright.episodes.StepByStore;
 import weekwright.episodes.Tell;
 import weekwright.episodes.TellStore;
 import weekwright.forecast.Forecast;
@@ -43,7 +55,13 @@ import weekwright.web.parts.Outlook;
 /** One episode: its steps to mark, what it tells, its shots to capture. */
 public final class EpisodePage implements Page {
 
-    /** @param next the step that is offered first */
+    /**
+     * @param next the step that is offered first
+     * @param length of the running order against the length wanted
+     * @param rights music and releases, a phrase each
+     * @param warnings what of these is missing or ends too soon
+     * @param people who may have done a step
+     */
     public record View(
             Form form,
             Form shotForm,
@@ -56,14 +74,32 @@ public final class EpisodePage implements Page {
             String next,
             List<TellLine> tells,
             List<ShotLine> shots,
+            List<Part> parts,
+            String length,
+            List<Credits> credits,
+            List<String> rights,
+            List<String> warnings,
+            List<Form.Choice> people,
             List<Frame.Cell> facts,
             LocalDate today) {}
 
-    /** A step; {@code day} is empty while it is not marked. */
-    public record StepLine(String value, String words, Optional<LocalDate> day, boolean last) {}
+    /** A part of the running order; {@code minutes} is empty while its length is not known. */
+    public record Part(String title, String minutes) {}
 
-    /** A told task. */
-    public record TellLine(String id, String title, String share, String lands) {}
+    /**
+     * A step.
+     *
+     * @param day empty while it is not marked
+     * @param by who did it, or who is to do it; empty where nobody is named
+     */
+    public record StepLine(String value, String words, Optional<LocalDate> day, String by, boolean last) {}
+
+    /**
+     * A told task.
+     *
+     * @param far how much of it is done
+     */
+    public record TellLine(String id, String title, String share, String far, String lands) {}
 
     /** A shot with the version of its row. */
     public record ShotLine(
@@ -85,7 +121,12 @@ public final class EpisodePage implements Page {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         Optional<Forecast> forecast = Outlook.forecast(request);
         String next = next(episode);
-        Form first = request.form("mark", Map.of("day", request.today().toString(), "step", next));
+        Form first = request.form(
+                "mark",
+                Map.of(
+                        "day", request.today().toString(),
+                        "step", next,
+                        "by", request.person().map(one -> one.id().value()).orElse("")));
         return request.read(read -> {
             EpisodeSteps steps = EpisodeSteps.of(read, episode);
             return new View(
@@ -101,13 +142,57 @@ public final class EpisodePage implements Page {
                     episode.title(),
                     lead(request, episode, steps, forecast, formats),
                     steps.reel(),
-                    steps(episode),
+                    steps(read, episode),
                     next,
                     tells(read, episode, forecast, formats),
                     shots(read, episode),
-                    facts(read, episode),
+                    parts(read, episode),
+                    EpisodeOrderPage.lead(
+                            SegmentStore.ofEpisode(read, episode.id()).stream()
+                                    .map(Stored::value)
+                                    .toList(),
+                            EpisodeOrderPage.wanted(request, episode)),
+                    Credits.of(read, episode),
+                    rights(read, episode, formats),
+                    EpisodeRightsPage.warnings(read, episode, formats),
+                    request.crew().stream()
+                            .map(one -> new Form.Choice(one.id().value(), one.name()))
+                            .toList(),
+                    facts(request, read, episode),
                     request.today());
         });
+    }
+
+    private static List<Part> parts(Read read, Episode episode) {
+        return SegmentStore.ofEpisode(read, episode.id()).stream()
+                .map(Stored::value)
+                .map(part -> new Part(
+                        part.title(),
+                        part.minutes()
+                                .map(minutes -> minutes.text() + Formats.NBSP + "min")
+                                .orElse("")))
+                .toList();
+    }
+
+    private static List<String> rights(Read read, Episode episode, Formats formats) {
+        List<String> rights = new ArrayList<>();
+        for (Stored<Music> row : MusicStore.ofEpisode(read, episode.id())) {
+            Music music = row.value();
+            rights.add("“" + music.title() + "”, " + music.licence()
+                    + (music.source().isEmpty() ? "" : ", " + music.source())
+                    + music.until()
+                            .map(day -> ", until " + formats.dateLong(day))
+                            .orElse(""));
+        }
+        for (Stored<Release> row : ReleaseStore.ofEpisode(read, episode.id())) {
+            Release release = row.value();
+            rights.add(release.who() + ": "
+                    + release.got()
+                            .map(day -> "consent got " + formats.dateLong(day))
+                            .orElse("consent not got yet")
+                    + (release.note().isEmpty() ? "" : ", " + release.note()));
+        }
+        return rights;
     }
 
     private static String above(Episode episode, Formats formats) {
@@ -146,14 +231,25 @@ public final class EpisodePage implements Page {
         return Codec.word(Step.PUBLISHED);
     }
 
-    private static List<StepLine> steps(Episode episode) {
+    private static List<StepLine> steps(Read read, Episode episode) {
         List<StepLine> lines = new ArrayList<>();
+        Map<Step, String> by = new EnumMap<>(Step.class);
+        Function<Id, String> name = id -> CrewMemberStore.TABLE
+                .find(read, id)
+                .map(one -> one.value().name())
+                .orElse("");
+        StepByStore.ofEpisode(read, episode.id())
+                .forEach(
+                        row -> by.put(row.value().step(), name.apply(row.value().crew())));
+        String editor = episode.editor().map(name).orElse("");
         Step last = null;
         for (Step step : Step.values()) {
             last = step.day(episode).isPresent() ? step : last;
         }
         for (Step step : Step.values()) {
-            lines.add(new StepLine(Codec.word(step), step.words(), step.day(episode), step == last));
+            boolean edits = step != Step.FOOTAGE_COMPLETE && step != Step.PUBLISHED;
+            String who = step.day(episode).isPresent() ? by.getOrDefault(step, "") : edits ? editor : "";
+            lines.add(new StepLine(Codec.word(step), step.words(), step.day(episode), who, step == last));
         }
         return lines;
     }
@@ -171,6 +267,7 @@ public final class EpisodePage implements Page {
                             .filter(share -> share.doubleValue() < 1)
                             .map(share -> Math.round(share.doubleValue() * 100) + " % of it")
                             .orElse("all of it"),
+                    EpisodeSteps.far(read, one),
                     Lands.brief(
                             one.done(),
                             forecast,
@@ -196,14 +293,30 @@ public final class EpisodePage implements Page {
                 .toList();
     }
 
-    private static List<Frame.Cell> facts(Read read, Episode episode) {
+    /** "9½ hours of 20 left, Wren": what the editing is thought to take less what is logged. */
+    private static String editing(Request request, Read read, Episode episode) {
+        int all = episode.editLikely().orElse(request.settings().editLikely()).minutes();
+        int logged = HoursEntryStore.TABLE.where(read, "episode", episode.id().value()).stream()
+                .map(Stored::value)
+                .filter(entry -> entry.asOrDefault() == HoursEntry.As.EDIT)
+                .mapToInt(entry -> entry.hours().minutes() * entry.peopleOrDefault())
+                .sum();
+        if (episode.cut().isPresent()) {
+            return Formats.hoursLong(logged) + " logged";
+        }
+        int left = Math.max(0, all - logged);
+        String who = episode.editor()
+                .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
+                .map(one -> one.value().name())
+                .orElse("whoever has the trade edit");
+        return (left == 0 ? "none" : Formats.hoursLong(left)) + " left of " + Formats.hoursLong(all) + ", " + who;
+    }
+
+    private static List<Frame.Cell> facts(Request request, Read read, Episode episode) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("Kind", Codec.word(episode.kindOrDefault()));
         episode.minutes().ifPresent(minutes -> facts.put("Length", minutes.text() + " minutes"));
-        episode.editor()
-                .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
-                .ifPresent(member -> facts.put("Editor", member.value().name()));
-        episode.editLikely().ifPresent(hours -> facts.put("Editing", Formats.hoursLong(hours.minutes())));
+        facts.put("Editing", editing(request, read, episode));
         facts.put("Footage", EpisodesFootagePage.words(Footage.of(read), episode));
         if (!episode.address().isEmpty()) {
             facts.put("Address", episode.address());
@@ -232,10 +345,16 @@ public final class EpisodePage implements Page {
                 Optional<Step> step = form.needed("step", Step.class);
                 Optional<LocalDate> day =
                         form.act().equals("mark") ? form.needed("day", LocalDate.class) : Optional.empty();
+                Optional<Id> by = form.act().equals("mark")
+                        ? form.oneOf(
+                                "by",
+                                request.crew().stream().map(CrewMember::id).toList())
+                        : Optional.empty();
                 Shown shown = new Shown(stored.row(), form.version());
                 return request.save(write -> {
                     MarkEpisode.Marked marked =
                             MarkEpisode.mark(write, shown, step.orElseThrow(), day, request.today());
+                    MarkEpisode.by(write, stored.value().id(), step.get(), by);
                     StringBuilder said = new StringBuilder(
                             day.map(d -> Formats.sentence(step.get().words()) + " on " + Formats.dayMonthLong(d) + ".")
                                     .orElse("The mark “" + step.get().words() + "” is taken away."));

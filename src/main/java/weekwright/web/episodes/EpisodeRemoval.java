@@ -15,8 +15,13 @@ import weekwright.db.Table;
 import weekwright.db.Write;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.MusicStore;
+import weekwright.episodes.ReleaseStore;
+import weekwright.episodes.RollStore;
+import weekwright.episodes.SegmentStore;
 import weekwright.episodes.Shot;
 import weekwright.episodes.ShotStore;
+import weekwright.episodes.StepByStore;
 import weekwright.episodes.TellStore;
 import weekwright.notes.NoteStore;
 import weekwright.render.Formats;
@@ -46,6 +51,13 @@ final class EpisodeRemoval {
                 WeekLineStore.TABLE.where(read, "episode", id).size(),
                 "line on week sheets",
                 "lines on week sheets");
+        some(
+                goes,
+                SegmentStore.ofEpisode(read, episode.id()).size(),
+                "part of its running order",
+                "parts of its running order");
+        some(goes, MusicStore.ofEpisode(read, episode.id()).size(), "piece of music", "pieces of music");
+        some(goes, ReleaseStore.ofEpisode(read, episode.id()).size(), "release", "releases");
         return new Going(goes, held(read, episode));
     }
 
@@ -88,6 +100,11 @@ final class EpisodeRemoval {
         }
         Id id = episode.value().id();
         deleteAll(write, TellStore.TABLE, TellStore.ofEpisode(write, id));
+        deleteAll(write, SegmentStore.TABLE, SegmentStore.ofEpisode(write, id));
+        deleteAll(write, MusicStore.TABLE, MusicStore.ofEpisode(write, id));
+        deleteAll(write, ReleaseStore.TABLE, ReleaseStore.ofEpisode(write, id));
+        deleteAll(write, StepByStore.TABLE, StepByStore.ofEpisode(write, id));
+        deleteAll(write, RollStore.TABLE, RollStore.ofEpisode(write, id));
         deleteAll(write, ShotStore.TABLE, ShotStore.ofEpisode(write, id));
         deleteAll(write, WeekLineStore.TABLE, WeekLineStore.TABLE.where(write, "episode", id.value()));
         EpisodeStore.TABLE.delete(write, episode.row(), version);

@@ -65,6 +65,15 @@ record EpisodeSteps(Episode episode, int shots, int captured, double told, List<
         return all == 0 ? 0 : (double) hours.logged() / all;
     }
 
+    /** "done", "40 % done", "not begun". */
+    static String far(Read read, Task task) {
+        if (task.done().isPresent()) {
+            return "done";
+        }
+        long percent = Math.round(100 * Math.min(1, doneShare(read, task)));
+        return percent == 0 ? "not begun" : percent + Formats.NBSP + "% done";
+    }
+
     /** The strip of film, a frame a step. */
     String reel() {
         double[] filled = new double[Step.values().length];

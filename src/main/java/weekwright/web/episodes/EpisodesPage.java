@@ -12,6 +12,7 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.MondayEpisode;
 import weekwright.episodes.PublishFromBank;
 import weekwright.episodes.SlotRules;
 import weekwright.forecast.Forecast;
@@ -38,6 +39,7 @@ public final class EpisodesPage implements Page {
      * @param lead the others, and who makes them late
      * @param bank minutes and weeks in hand in words
      * @param bankOutlook empty before the first forecast
+     * @param untitled those whose title is asked
      */
     public record View(
             String head,
@@ -50,8 +52,13 @@ public final class EpisodesPage implements Page {
             Optional<BankOutlook> bankOutlook,
             List<Line> published,
             boolean some,
+            List<Untitled> untitled,
+            Form titleForm,
             Form form,
             LocalDate today) {}
+
+    /** An episode that was made by itself and has no title of its own yet. */
+    public record Untitled(long row, long version, String id, String said) {}
 
     /**
      * An episode, or a slot without one.
@@ -104,6 +111,8 @@ public final class EpisodesPage implements Page {
                     shown.flatMap(s -> BankOutlook.of(s.forecast(), settings, request.today(), formats)),
                     published,
                     !all.isEmpty(),
+                    untitled(read, formats),
+                    request.form("title"),
                     request.form(
                             "bank",
                             Map.of(
@@ -116,6 +125,14 @@ public final class EpisodesPage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
+        if (form.act().equals("title")) {
+            long row = form.needed("row", Integer.class).orElse(0);
+            String title = form.text("title", Episode.class, "title");
+            return request.save(write -> {
+                MondayEpisode.call(write, row, form.version(), title);
+                return Saved.to("/episodes").saying("It is called “" + title + "”.");
+            });
+        }
         String title = form.neededText("title");
         Optional<LocalDate> slot = form.needed("slot", LocalDate.class);
         Optional<Quantity> minutes = form.needed("minutes", Quantity.class);
@@ -124,6 +141,25 @@ public final class EpisodesPage implements Page {
                     PublishFromBank.publish(write, slot.orElseThrow(), title, minutes.orElseThrow(), request.today());
             return Saved.to("/episodes/" + kept.value().id()).saying("Published from the story bank.");
         });
+    }
+
+    private static List<Untitled> untitled(Read read, Formats formats) {
+        return EpisodeStore.TABLE.list(read).stream()
+                .filter(row -> MondayEpisode.isUntitled(row.value())
+                        && row.value().published().isEmpty())
+                .map(row -> new Untitled(
+                        row.row(),
+                        row.version(),
+                        row.value().id().value(),
+                        "An episode"
+                                + row.value()
+                                        .slot()
+                                        .map(day -> " for " + formats.date(day))
+                                        .orElse("")
+                                + " was made from what was "
+                                + row.value().title().substring(0, 1).toLowerCase(java.util.Locale.ROOT)
+                                + row.value().title().substring(1) + "."))
+                .toList();
     }
 
     private static List<Line> slots(

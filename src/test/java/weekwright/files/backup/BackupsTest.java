@@ -102,10 +102,4 @@ class BackupsTest {
         clock.step(Duration.ofDays(3));
         assertThat(backups.warning()).isEqualTo("The last good backup is 3 days old.");
     }
-
-    @Test
-    void the_thread_finishes_the_first_one_before_it_ends() {
-        new DailyBackups(() -> java.util.Optional.of(backups)).close();
-        assertThat(days()).containsExactly("2026-11-25");
-    }
 }

@@ -32,8 +32,46 @@ class EpisodePageTest {
                         + " that is not captured.");
         Visitor.Reply back = bram.follow(bram.form(marked, ".flash form").send());
         assertThat(back.page().select(".flash p").text())
-                .isEqualTo("Taken back: episode “no. 12, Boards for the gate” changed.");
+                .isEqualTo("Taken back: episode “no. 12, Boards for the gate” changed, step of an episode “no. 12,"
+                        + " Boards for the gate: footage complete” added.");
         assertThat(back.address()).endsWith("/episodes/ep.12");
+    }
+
+    @Test
+    void a_step_says_who_did_it_and_the_editing_who_is_to_do_it() {
+        try (ServerFixture sample = ServerFixture.sample()) {
+            Visitor ilse = sample.as("ilse");
+            Visitor.Reply page = ilse.get("/episodes/e48");
+            assertThat(page.page().select(".steps tr").eachText())
+                    .containsExactly(
+                            "Footage complete not yet",
+                            "Rough cut Tomas, not yet",
+                            "Picture lock Tomas, not yet",
+                            "Sound Tomas, not yet",
+                            "Ready Tomas, not yet",
+                            "Published not yet");
+            assertThat(page.page().select("section:has(#order-head)").text())
+                    .contains("Four parts, 15 of 16 minutes.")
+                    .contains("Why a shaft wants hoops 2 min");
+            assertThat(page.page().select("section:has(#rights-head) li").eachText())
+                    .containsExactly(
+                            "“Air for two fiddles”, own recording, no fee, played by Wren and her sister",
+                            "Jonas, seen at the anvil: consent got 14 November, on paper in the blue folder");
+            assertThat(page.page().select(".facts").text())
+                    .contains("Editing")
+                    .contains("left of")
+                    .contains(", Tomas");
+            Visitor.Reply marked = ilse.follow(ilse.form(page, "form.mark")
+                    .with("step", "footage-complete")
+                    .with("by", "wren")
+                    .press("mark"));
+            assertThat(marked.page().select(".steps tr").get(0).text())
+                    .isEqualTo("Footage complete 25 November, Wren Take it back");
+            Visitor.Reply away = ilse.follow(ilse.form(marked, ".steps form").press("unmark"));
+            assertThat(away.page().select(".steps tr").get(0).text()).isEqualTo("Footage complete not yet");
+            assertThat(ilse.get("/episodes/sb1").page().select(".steps tr").eachText())
+                    .contains("Sound 8 July, Ilse", "Ready 8 July, Tomas Take it back");
+        }
     }
 
     @Test
