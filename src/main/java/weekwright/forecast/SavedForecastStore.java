@@ -20,8 +20,8 @@ public final class SavedForecastStore {
         write.handle()
                 .createUpdate(
                         "INSERT INTO saved_forecast (day, made_at, seed, trials, engine, project_version, by_hand,"
-                                + " ranks, results, inputs) VALUES (:day, :made_at, :seed, :trials, :engine, :version, :by_hand,"
-                                + " :ranks, :results, :inputs)")
+                                + " ranks, results, inputs) VALUES (:day, :made_at, :seed, :trials, :engine, :version,"
+                                + " :by_hand, :ranks, :results, :inputs)")
                 .bind("day", forecast.day().toString())
                 .bind("made_at", forecast.madeAt().toString())
                 .bind("seed", forecast.seed())
@@ -48,6 +48,15 @@ public final class SavedForecastStore {
     /** The newest one kept for that day or a day before it. */
     public static Optional<SavedForecast> newest(Read read, LocalDate day) {
         return one(read, "WHERE day <= :day ORDER BY day DESC, id DESC LIMIT 1", day);
+    }
+
+    /** The first that was kept. */
+    public static Optional<SavedForecast> oldest(Read read) {
+        return read.handle()
+                .createQuery(COLUMNS + "ORDER BY day, id LIMIT 1")
+                .mapToMap()
+                .findOne()
+                .map(SavedForecastStore::row);
     }
 
     /** The one whose day is nearest to a day, of two the earlier; of one day the first. */

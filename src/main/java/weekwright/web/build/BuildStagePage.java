@@ -29,6 +29,7 @@ import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.render.chart.CauseBar;
 import weekwright.render.chart.Tally;
+import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
@@ -65,6 +66,7 @@ public final class BuildStagePage implements Page {
             StageCosts costs,
             String costsSaid,
             List<CostLines.Line> costLines,
+            Optional<StageEarned.Table> earned,
             List<NoteLine> notes,
             boolean anyOpen,
             LocalDate today,
@@ -153,6 +155,14 @@ public final class BuildStagePage implements Page {
                 costs,
                 CostLines.said(costs, formats),
                 CostLines.of(costs, formats),
+                request.access() == Access.CREW && sum.estimate() > 0
+                        ? Optional.of(StageEarned.of(
+                                read,
+                                kept,
+                                figures,
+                                request.today(),
+                                request.settings().moneyDigits()))
+                        : Optional.empty(),
                 notes(read, stage),
                 lines.stream().anyMatch(Line::open),
                 request.today(),

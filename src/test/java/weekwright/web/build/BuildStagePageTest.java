@@ -2,8 +2,11 @@ package weekwright.web.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import weekwright.forecast.SavedForecast;
+import weekwright.forecast.SavedForecastStore;
 import weekwright.testkit.OakMill;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
@@ -67,5 +70,76 @@ class BuildStagePageTest {
             assertThat(done.page().select(".flash p").text())
                     .isEqualTo("Plane the gate boards and Forge the straps are done.");
         }
+    }
+
+    /**
+     * Worked by hand. The plan: 16 h by 14 October, 30 h by 28 October, from 5 October on, so after each week 0, 16, 16, 46 hours.
+     * Done 16 h, and 13.5 of 30 h with 16.5 left: earned 29.5 for 33 logged. ES = 3 + 13.5/30 = 3.45 weeks of 51 days = 7.29 weeks.
+     */
+    @Test
+    void earned_value_and_earned_schedule_are_folded_away_and_compare_with_the_first_kept_forecast() {
+        try (ServerFixture server = ServerFixture.small().drawn()) {
+            Visitor ilse = server.as("ilse");
+            assertThat(ilse.get("/build/stages/weir").page().select(".earned p").text())
+                    .isEqualTo("These compare with the first forecast that was kept, once that is a week old.");
+            server.db().write("test", write -> {
+                SavedForecast now = SavedForecastStore.oldest(write).orElseThrow();
+                String plan = planned(
+                        planned(now.results(), "weir.1", "2026-10-05", "2026-10-14"),
+                        "weir.2",
+                        "2026-10-15",
+                        "2026-10-28");
+                SavedForecastStore.insert(
+                        write,
+                        new SavedForecast(
+                                LocalDate.of(2026, 10, 1),
+                                now.madeAt(),
+                                now.seed(),
+                                now.trials(),
+                                now.engine(),
+                                now.projectVersion(),
+                                false,
+                                now.ranks(),
+                                plan,
+                                now.inputs()));
+                return null;
+            });
+            Visitor.Reply page = ilse.get("/build/stages/weir");
+            assertThat(page.page().select("details.earned[open]")).isEmpty();
+            assertThat(page.page().select(".earned p").text())
+                    .isEqualTo(
+                            "Against the forecast of 1 October 2026, the first that was kept, in hours of the hands.");
+            assertThat(page.page().select(".earned tr").eachText())
+                    .containsExactly(
+                            "Budget BAC 46 hours",
+                            "Planned by today PV 46 hours",
+                            "Earned EV 29½ hours",
+                            "What it took AC 33 hours",
+                            "Cost variance CV −3½ hours",
+                            "Schedule variance SV −16½ hours",
+                            "Cost index CPI 0.89",
+                            "Schedule index SPI 0.64",
+                            "At completion, as it goes EAC 51½ hours",
+                            "Earned schedule ES 3.5 weeks",
+                            "Time gone AT 7.3 weeks",
+                            "Schedule variance in time SV(t) −3.8 weeks",
+                            "Schedule index in time SPI(t) 0.47",
+                            "Duration, as it goes PD/SPI(t) 8.4 weeks, planned 4.0 weeks");
+            assertThat(server.as("noor").get("/build/stages/weir").page().select(".earned"))
+                    .isEmpty();
+        }
+    }
+
+    private static String planned(String json, String task, String start, String landing) {
+        String dates = "\\{[^}]*\\}";
+        String now = "\"id\" ?: ?\"" + task + "\", ?\"start\" ?: ?" + dates + ", ?\"landing\" ?: ?" + dates;
+        String then = "\"id\":\"" + task + "\",\"start\":" + days(start) + ",\"landing\":" + days(landing);
+        String changed = json.replaceFirst(now, then);
+        assertThat(changed).isNotEqualTo(json);
+        return changed;
+    }
+
+    private static String days(String day) {
+        return "{\"p10\":\"%1$s\",\"p50\":\"%1$s\",\"p80\":\"%1$s\",\"p90\":\"%1$s\",\"beyond\":0}".formatted(day);
     }
 }
