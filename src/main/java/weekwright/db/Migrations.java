@@ -34,7 +34,8 @@ final class Migrations {
             "0014_clip_time.sql",
             "0015_levers.sql",
             "0016_closed_months.sql",
-            "0017_episode_parts.sql");
+            "0017_episode_parts.sql",
+            "0018_hazards_read.sql");
 
     private Migrations() {}
 

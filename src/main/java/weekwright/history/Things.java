@@ -12,6 +12,8 @@ import weekwright.build.CrewMemberStore;
 import weekwright.build.DaysOffStore;
 import weekwright.build.EquipmentStore;
 import weekwright.build.GatheringStore;
+import weekwright.build.HazardCodes;
+import weekwright.build.HazardReadStore;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.IncidentStore;
 import weekwright.build.LinkStore;
@@ -198,6 +200,13 @@ public final class Things {
                 Kind.CREW,
                 (names, incident) -> incident.who() + ", " + Said.day(incident.date()));
         add(KeptLeversStore.TABLE, "levers", "kept levers", Kind.LEVERS, (names, kept) -> kept.name());
+        add(
+                HazardReadStore.TABLE,
+                "reading of a hazard",
+                "readings of hazards",
+                Kind.CREW,
+                (names, one) -> names.of("crew", one.crew()) + ", "
+                        + HazardCodes.title(one.hazard()).orElse(one.hazard()));
         add(CautionStore.TABLE, "own caution", "own cautions", Kind.CREW, (names, caution) -> caution.hazard());
         settings(SettingsStore.PROJECT, "the project's settings");
         settings(SettingsStore.PUBLISHING, "the settings of publishing");

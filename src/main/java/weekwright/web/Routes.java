@@ -273,7 +273,7 @@ public final class Routes {
                 form("/crew/calendars", Access.CREW, new CrewCalendarsPage()),
                 form("/crew/backups", Access.CREW, new CrewBackupsPage()),
                 sheet("/crew/days", Access.CREW, new CrewDaysPage()),
-                sheet("/crew/safety", Access.CREW, new CrewSafetyPage()),
+                form("/crew/safety", Access.CREW, new CrewSafetyPage()),
                 form("/crew/off/new", Access.CREW, new CrewOffNewPage()),
                 form("/crew/off/{row}/edit", Access.CREW, new CrewOffEditPage()),
                 form("/crew/hours/new", Access.CREW, new CrewHoursNewPage()),

@@ -12,11 +12,13 @@ import weekwright.build.DaysOffStore;
 import weekwright.build.EquipmentRules;
 import weekwright.build.EquipmentStore;
 import weekwright.build.GatheringStore;
+import weekwright.build.HazardReadStore;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.HoursRules;
 import weekwright.build.IncidentStore;
 import weekwright.build.LinkRules;
 import weekwright.build.LinkStore;
+import weekwright.build.SayRead;
 import weekwright.build.StageRules;
 import weekwright.build.StageStore;
 import weekwright.build.StoppedStore;
@@ -98,6 +100,7 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
             of("cautions.csv", CautionStore.TABLE, CrewRules::check),
+            of("hazards-read.csv", HazardReadStore.TABLE, SayRead::check),
             of("segments.csv", SegmentStore.TABLE, EpisodeRules::check),
             of("music.csv", MusicStore.TABLE, EpisodeRules::check),
             of("releases.csv", ReleaseStore.TABLE, EpisodeRules::check),

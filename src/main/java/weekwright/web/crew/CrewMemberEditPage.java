@@ -7,6 +7,7 @@ import java.util.Map;
 import weekwright.account.LogInStore;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.HazardReadStore;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.RemoveCrewMember;
 import weekwright.build.Said;
@@ -88,6 +89,7 @@ public final class CrewMemberEditPage implements Page {
         some(named, WeekLineStore.TABLE.where(read, "crew", id).size(), "line on week sheets", "lines on week sheets");
         some(named, StoppedStore.TABLE.where(read, "crew", id).size(), "stopped day", "stopped days");
         some(named, EpisodeStore.TABLE.where(read, "editor", id).size(), "episode", "episodes");
+        some(named, HazardReadStore.TABLE.where(read, "crew", id).size(), "hazard read", "hazards read");
         some(named, StepByStore.TABLE.where(read, "crew", id).size(), "step of an episode", "steps of episodes");
         some(named, ClipStore.TABLE.where(read, "who", id).size(), "clip", "clips");
         some(named, NoteStore.TABLE.where(read, "author", id).size(), "build note", "build notes");

@@ -3,19 +3,28 @@ package weekwright.web.crew;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import weekwright.base.Codec;
+import weekwright.base.Id;
 import weekwright.base.Refused;
 import weekwright.build.Caution;
 import weekwright.build.CautionStore;
+import weekwright.build.CrewMember;
 import weekwright.build.HazardCodes;
 import weekwright.build.Incident;
 import weekwright.build.IncidentStore;
+import weekwright.build.SayRead;
 import weekwright.db.Stored;
+import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.render.Frame;
+import weekwright.web.kit.Answer;
+import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.kit.Saved;
 import weekwright.web.parts.EmergencyCells;
 
 /**
@@ -31,6 +40,7 @@ public final class CrewSafetyPage implements Page {
      * @param to its last day
      */
     public record View(
+            Form form,
             List<OwnCaution> cautions,
             List<Event> incidents,
             List<SafetyFolder.Danger> dangers,
@@ -56,6 +66,7 @@ public final class CrewSafetyPage implements Page {
         return request.read(read -> {
             SafetyFolder folder = new SafetyFolder(read, today);
             return new View(
+                    request.form("read"),
                     CautionStore.TABLE.list(read).stream()
                             .map(CrewSafetyPage::caution)
                             .toList(),
@@ -70,6 +81,39 @@ public final class CrewSafetyPage implements Page {
                     from,
                     to,
                     EmergencyCells.of(request.settings().emergency()));
+        });
+    }
+
+    /** Somebody has read of a danger: of one, or of all that stand there. */
+    @Override
+    public Answer submit(Request request) throws Exception {
+        FormReader form = request.form();
+        List<Id> crew = request.crew().stream().map(CrewMember::id).toList();
+        Optional<Id> who = form.oneOf("crew", crew);
+        if (who.isEmpty() && form.text("crew").isEmpty()) {
+            form.fault("crew", "", "is missing", "choose who has read it");
+        }
+        List<String> codes = form.texts("hazard");
+        if (codes.isEmpty()) {
+            form.fault("hazard", "", "is missing", "choose the danger that was read of");
+        }
+        String name = request.crew().stream()
+                .filter(one -> who.map(id -> id.equals(one.id())).orElse(false))
+                .map(CrewMember::name)
+                .findFirst()
+                .orElse("");
+        return request.save(write -> {
+            for (String code : codes) {
+                SayRead.say(write, code, who.orElseThrow(), request.today());
+            }
+            return Saved.to("/crew/safety#dangers-head")
+                    .saying(name + " has read of "
+                            + (codes.size() == 1
+                                    ? HazardCodes.title(codes.get(0))
+                                            .orElse(codes.get(0))
+                                            .toLowerCase(Locale.ROOT)
+                                    : Formats.counted(codes.size(), "danger", "dangers"))
+                            + ".");
         });
     }
 

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import weekwright.base.Id;
@@ -17,6 +18,7 @@ import weekwright.build.Equipment;
 import weekwright.build.EquipmentNeeds;
 import weekwright.build.EquipmentStore;
 import weekwright.build.HazardCodes;
+import weekwright.build.HazardReadStore;
 import weekwright.build.HazardReferences;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
@@ -38,9 +40,20 @@ final class SafetyFolder {
      * @param work titles of open tasks and names of machines with it, a few
      * @param seen where its rules stand, looked at
      * @param memory the same from memory
+     * @param readBy for each of the crew, when they read of it last
      */
     public record Danger(
-            String title, String work, String hands, String camera, List<String> seen, List<String> memory) {}
+            String code,
+            String title,
+            String work,
+            String hands,
+            String camera,
+            List<String> seen,
+            List<String> memory,
+            List<ReadBy> readBy) {}
+
+    /** @param on day on which a person has read of it; empty where they have not */
+    public record ReadBy(String crew, String name, Optional<LocalDate> on) {}
 
     /** Who was on site on a day, by the hours log. */
     public record OnSite(LocalDate date, String names) {}
@@ -84,16 +97,28 @@ final class SafetyFolder {
             if (works.containsKey(code)) {
                 List<String> titles = List.copyOf(works.get(code));
                 dangers.add(new Danger(
+                        code,
                         HazardCodes.title(code).orElse(code),
                         String.join("; ", titles.subList(0, Math.min(3, titles.size())))
                                 + (titles.size() > 3 ? " and " + (titles.size() - 3) + " more" : ""),
                         caution(code, Caution.Whom.HANDS),
                         caution(code, Caution.Whom.CAMERA),
                         HazardReferences.seen(code),
-                        HazardReferences.fromMemory(code)));
+                        HazardReferences.fromMemory(code),
+                        readBy(code)));
             }
         }
         return dangers;
+    }
+
+    private List<ReadBy> readBy(String code) {
+        return crew.stream()
+                .map(one -> new ReadBy(
+                        one.id().value(),
+                        one.name(),
+                        HazardReadStore.of(read, one.id(), code)
+                                .map(row -> row.value().date())))
+                .toList();
     }
 
     private String caution(String code, Caution.Whom whom) {

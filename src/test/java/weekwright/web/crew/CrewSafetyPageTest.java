@@ -20,8 +20,8 @@ class CrewSafetyPageTest {
         Visitor.Reply page = SERVER.as("ilse").get("/crew/safety");
         assertThat(page.page().select("main section p.quiet").get(0).text())
                 .isEqualTo(
-                        "None yet. What is special about your shop or your machine belongs here; it is printed on the week"
-                                + " sheet of each day with that hazard.");
+                        "None yet. What is special about your shop or your machine belongs here; it is printed on the"
+                                + " week sheet of each day with that hazard.");
         assertThat(page.text()).contains("Local codes and licensed or qualified people come first");
     }
 
@@ -51,5 +51,38 @@ class CrewSafetyPageTest {
         assertThat(SERVER.as("ilse").get("/crew/safety?from=2026-02-30").text())
                 .isEqualTo("Nothing stands here \"2026-02-30\" is not a day of the calendar.");
         assertThat(SERVER.as("noor").get("/crew/safety").status()).isEqualTo(403);
+    }
+
+    @Test
+    void who_has_read_of_a_danger_is_kept_and_all_faults_are_said_at_once() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply refused =
+                    ilse.form(ilse.get("/crew/safety"), "form[method=post]").press("read");
+            assertThat(refused.status()).isEqualTo(422);
+            assertThat(refused.troubles())
+                    .containsExactly(
+                            "is missing; choose who has read it", "is missing; choose the danger that was read of");
+            Visitor.Reply kept = ilse.follow(ilse.form(refused, "form[method=post]")
+                    .with("crew", "noor")
+                    .with("hazard", "lift", "hot")
+                    .press("read"));
+            assertThat(kept.page().select(".flash p").text()).isEqualTo("Noor has read of two dangers.");
+            assertThat(kept.page()
+                            .select(".dangers tbody tr .read-by:last-child")
+                            .eachText())
+                    .containsExactly("", "Wed 25 Nov", "Wed 25 Nov");
+            Visitor.Reply strange = ilse.form(kept, "form:has(select[name=crew])")
+                    .with("crew", "noor")
+                    .with("hazard", "dragons")
+                    .press("read");
+            assertThat(strange.status()).isEqualTo(422);
+            assertThat(strange.troubles().get(0)).startsWith("\"dragons\" is not a known hazard; write one of ");
+            Visitor.Reply back = ilse.follow(ilse.form(kept, ".flash form").send());
+            assertThat(back.page()
+                            .select(".dangers tbody tr .read-by:last-child")
+                            .eachText())
+                    .isEmpty();
+        }
     }
 }
