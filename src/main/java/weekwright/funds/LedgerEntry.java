@@ -1,5 +1,8 @@
 package weekwright.funds;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.Set;
@@ -55,6 +58,21 @@ public record LedgerEntry(
 
     public boolean isIncome() {
         return !isCost() && !isApart() && kind != Kind.COUNTED;
+    }
+
+    /**
+     * What one unit of the other currency cost: the rate that was paid, else from the two amounts, six digits, half to even.
+     *
+     * @param digits of the project's currency
+     */
+    public Optional<String> ratePaid(int digits) {
+        return rate.map(Quantity::text)
+                .or(() -> foreignAmount
+                        .filter(paid -> !paid.equals(Quantity.ZERO))
+                        .map(paid -> BigDecimal.valueOf(Math.abs(amount.minor()), digits)
+                                .divide(paid.value(), new MathContext(6, RoundingMode.HALF_EVEN))
+                                .stripTrailingZeros()
+                                .toPlainString()));
     }
 
     /** What the money was for. */

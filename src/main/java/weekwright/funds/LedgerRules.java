@@ -4,6 +4,8 @@ import static weekwright.base.RowRules.needed;
 import static weekwright.base.RowRules.notBefore;
 import static weekwright.base.RowRules.percent;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Optional;
 import weekwright.base.Money;
@@ -15,11 +17,25 @@ import weekwright.build.Said;
 
 /** What must hold within one row of the books, one regular item, one pledge level. */
 public final class LedgerRules {
+    private static final BigDecimal FIFTIETH = new BigDecimal("0.02");
+
     private LedgerRules() {}
+
+    /** Money of the project's own currency is not foreign. */
+    static void own(LedgerEntry entry, String currency, Problems problems) {
+        if (entry.foreignCurrency().equals(currency)) {
+            problems.fault(
+                    "foreign_currency",
+                    currency,
+                    "is the project's own currency",
+                    "leave out what was paid in another");
+        }
+    }
 
     /** @param digits of the project's currency, to write amounts with */
     public static void check(LedgerEntry entry, int digits, Problems problems) {
         foreign(entry, problems);
+        rate(entry, digits, problems);
         if (entry.gross().isPresent() && entry.fee().isPresent()) {
             Money rest = entry.gross().get().minus(entry.fee().get());
             if (!rest.equals(entry.amount())) {
@@ -58,6 +74,42 @@ public final class LedgerRules {
         }
         nothing("foreign_amount", entry.foreignAmount(), problems);
         nothing("rate", entry.rate(), problems);
+    }
+
+    /** What was paid has the places of its currency, and comes to the amount at the rate that was paid, within a fiftieth. */
+    private static void rate(LedgerEntry entry, int digits, Problems problems) {
+        if (entry.foreignAmount().isEmpty() || entry.foreignAmount().get().equals(Quantity.ZERO)) {
+            return;
+        }
+        Quantity paid = entry.foreignAmount().get();
+        try {
+            int places = Money.digits(entry.foreignCurrency());
+            if (paid.value().scale() > places) {
+                problems.fault(
+                        "foreign_amount",
+                        paid.text(),
+                        "has more decimal places than " + entry.foreignCurrency(),
+                        places == 0 ? "write whole units" : "write at most " + places + " places");
+            }
+        } catch (Refused refused) {
+            // told already
+        }
+        entry.rate().filter(rate -> !rate.equals(Quantity.ZERO)).ifPresent(rate -> {
+            BigDecimal should = paid.value().multiply(rate.value());
+            BigDecimal is = BigDecimal.valueOf(Math.abs(entry.amount().minor()), digits);
+            if (is.subtract(should).abs().compareTo(should.multiply(FIFTIETH)) > 0) {
+                problems.remark(
+                        "rate",
+                        rate.text(),
+                        "makes "
+                                + should.setScale(digits, RoundingMode.HALF_EVEN)
+                                        .toPlainString() + " of "
+                                + paid.text() + " " + entry.foreignCurrency() + ", and " + is.toPlainString()
+                                + " stands there",
+                        "the rate is what one " + entry.foreignCurrency()
+                                + " cost; leave it empty to take it from the two" + " amounts");
+            }
+        });
     }
 
     private static void nothing(String column, Optional<Quantity> value, Problems problems) {

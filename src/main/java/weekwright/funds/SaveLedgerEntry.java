@@ -60,6 +60,7 @@ public final class SaveLedgerEntry {
             problems.fault("date", Said.day(entry.date()), "has a counted balance already", "write another day");
         }
         LedgerRules.check(entry, settings.moneyDigits(), problems);
+        LedgerRules.own(entry, settings.project().currency(), problems);
         References.check(read, LedgerEntryStore.TABLE.shape(), entry, problems);
         return problems;
     }

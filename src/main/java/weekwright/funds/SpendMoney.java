@@ -52,6 +52,7 @@ public final class SpendMoney {
         }
         LedgerRules.day(entry.date(), settings.openingDate(), today, "enter it once it is paid", problems);
         LedgerRules.check(entry, settings.moneyDigits(), problems);
+        LedgerRules.own(entry, settings.project().currency(), problems);
         References.check(read, LedgerEntryStore.TABLE.shape(), entry, problems);
         return problems;
     }

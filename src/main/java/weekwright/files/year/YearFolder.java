@@ -175,7 +175,7 @@ public final class YearFolder {
                     .figure(money(entry.fee()))
                     .figure(number(entry.foreignAmount()))
                     .text(entry.foreignCurrency())
-                    .figure(number(entry.rate()))
+                    .figure(entry.ratePaid(digits).orElse(""))
                     .text(named.getOrDefault(
                             entry.id(), gone.contains(entry.id().value()) ? "the file is gone" : ""))
                     .text(entry.note())

@@ -42,9 +42,20 @@ public final class FundsLedgerPage implements Page {
             String older,
             boolean some) {}
 
-    /** @param of stage or task that it belongs to, by name */
+    /**
+     * @param of stage or task that it belongs to, by name
+     * @param foreign what was paid in another currency, with the rate; empty for none
+     */
     public record Line(
-            long row, String day, String kind, String what, String of, String account, Money amount, boolean sums) {}
+            long row,
+            String day,
+            String kind,
+            String what,
+            String of,
+            String account,
+            Money amount,
+            String foreign,
+            boolean sums) {}
 
     @Override
     public View show(Request request) {
@@ -74,7 +85,8 @@ public final class FundsLedgerPage implements Page {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return new View(
                 match.subList(from, to).stream()
-                        .map(row -> line(row, stages, formats))
+                        .map(row ->
+                                line(row, stages, formats, request.settings().moneyDigits()))
                         .toList(),
                 LedgerFields.kinds(),
                 months(all),
@@ -107,7 +119,7 @@ public final class FundsLedgerPage implements Page {
                 .toList();
     }
 
-    private static Line line(Stored<LedgerEntry> stored, Map<String, String> stages, Formats formats) {
+    private static Line line(Stored<LedgerEntry> stored, Map<String, String> stages, Formats formats, int digits) {
         LedgerEntry entry = stored.value();
         Optional<String> stage = entry.stage().map(id -> stages.getOrDefault(id.folded(), id.value()));
         return new Line(
@@ -118,6 +130,10 @@ public final class FundsLedgerPage implements Page {
                 stage.orElse(""),
                 entry.account(),
                 entry.amount(),
+                entry.foreignAmount()
+                        .map(paid -> paid.text() + Formats.NBSP + entry.foreignCurrency() + " at "
+                                + entry.ratePaid(digits).orElse(""))
+                        .orElse(""),
                 sums(entry));
     }
 

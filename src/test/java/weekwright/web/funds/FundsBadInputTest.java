@@ -128,7 +128,11 @@ class FundsBadInputTest {
                         typed(
                                 "foreign_currency",
                                 "XXX",
-                                "\"XXX\" is not a currency of ISO 4217; write its three letters, such as EUR")));
+                                "\"XXX\" is not a currency of ISO 4217; write its three letters, such as EUR"),
+                        typed(
+                                "foreign_currency",
+                                "EUR",
+                                "\"EUR\" is the project's own currency; leave out what was paid in another")));
         assertThat(forms.atOnce(
                         "/funds/entries/new",
                         Map.of(

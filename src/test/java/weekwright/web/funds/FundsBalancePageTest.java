@@ -35,6 +35,33 @@ class FundsBalancePageTest {
     }
 
     @Test
+    void every_count_says_by_how_much_the_books_are_off_now() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            ilse.form(ilse.get("/funds/balance"))
+                    .with("amount", "4310.60")
+                    .with("date", "2026-10-31")
+                    .send();
+            Visitor.Reply page = ilse.get("/funds/balance");
+            assertThat(page.page()
+                            .select("section[aria-labelledby=counts-head] tbody tr")
+                            .eachText())
+                    .containsExactly("31 Oct the account €4,310.60 €4,303.60 €7.00 more");
+            ilse.form(ilse.get("/funds/entries/new"))
+                    .with("way", "in")
+                    .with("amount", "7")
+                    .with("date", "2026-10-30")
+                    .with("kind", "other-income")
+                    .send();
+            assertThat(ilse.get("/funds/balance")
+                            .page()
+                            .select("section[aria-labelledby=counts-head] tbody tr")
+                            .eachText())
+                    .containsExactly("31 Oct the account €4,310.60 €4,310.60 none");
+        }
+    }
+
+    @Test
     void a_helper_counts_none() {
         assertThat(SERVER.as("noor").get("/funds/balance").status()).isEqualTo(403);
     }
