@@ -39,12 +39,12 @@ class BadInputTest {
                         .change("ledger.csv", "-126.00", "\"-126,00\"")
                         .change("ledger.csv", ",92.00,", ",92.005,"),
                 "tasks.csv line 2, column likely: \"3x\" is not a number; write 12 or 2.5",
-                "tasks.csv line 4, column left_on: \"2026-11-31\" is not a day of the calendar; write a day that exists,"
-                        + " such as 2026-02-28",
+                "tasks.csv line 4, column left_on: \"2026-11-31\" is not a day of the calendar; write a day that"
+                        + " exists, such as 2026-02-28",
                 "links.csv line 6, column after: \"deck.9\" is not an id in tasks.csv; write one of deck.1, deck.2,"
                         + " deck.3",
-                "ledger.csv line 2, column amount: \"92.005\" has more decimal places than the currency; write at most 2"
-                        + " places",
+                "ledger.csv line 2, column amount: \"92.005\" has more decimal places than the currency; write at most"
+                        + " 2 places",
                 "ledger.csv line 3, column amount: \"-126,00\" has a decimal comma; write -126.00");
     }
 
@@ -154,8 +154,8 @@ class BadInputTest {
     void rule_48_more_hands_than_people_is_a_remark() {
         remark(
                 small().remove("gatherings.csv").change("tasks.csv", ",16,24,12,,,,joiner,", ",16,24,12,,4,,joiner,"),
-                "tasks.csv line 6, column hands: \"4\" people are needed, and no day of the next 12 months has more than 3"
-                        + " who can do it; ask for fewer hands, or add people, hours or trades");
+                "tasks.csv line 6, column hands: \"4\" people are needed, and no day of the next 12 months has more"
+                        + " than 3 who can do it; ask for fewer hands, or add people, hours or trades");
     }
 
     @Test
@@ -173,8 +173,8 @@ class BadInputTest {
                         .remove("clips.csv")
                         .remove("ledger.csv")
                         .change("notes/2026-05-29-the-last-stone.md", "tasks: piers.1\n", ""),
-                "tasks.csv line 2, column hands: \"1\" person is needed, and no day of the next 12 months has anybody who"
-                        + " can do it; ask for fewer hands, or add people, hours or trades");
+                "tasks.csv line 2, column hands: \"1\" person is needed, and no day of the next 12 months has anybody"
+                        + " who can do it; ask for fewer hands, or add people, hours or trades");
     }
 
     @Test
@@ -182,16 +182,16 @@ class BadInputTest {
         remark(
                 small().change("crew.csv", "mason joiner camera edit", "mason joiner edit")
                         .change("crew.csv", "ben,Ben,joiner camera,", "ben,Ben,joiner,"),
-                "tasks.csv line 5, column camera: \"once\" needs somebody with the trade camera besides the hands, and no"
-                        + " day of the next 12 months has one; give somebody the trade, or film it otherwise");
+                "tasks.csv line 5, column camera: \"once\" needs somebody with the trade camera besides the hands, and"
+                        + " no day of the next 12 months has one; give somebody the trade, or film it otherwise");
     }
 
     @Test
     void rule_44_more_equipment_than_there_is_is_a_remark() {
         remark(
                 small().change("tasks.csv", "hoist trestle:4", "hoist trestle:5"),
-                "tasks.csv line 5, column equipment: \"trestle:5\" is more than the 4 there are, so the task never starts;"
-                        + " change one of the two");
+                "tasks.csv line 5, column equipment: \"trestle:5\" is more than the 4 there are, so the task never"
+                        + " starts; change one of the two");
     }
 
     @Test
@@ -232,8 +232,8 @@ class BadInputTest {
     void more_than_24_hours_of_one_person_on_one_day_are_a_fault_that_names_the_entries() {
         fault(
                 small().add("hours.csv", "h5,2026-05-04,ann,,piers.1,,,10,,,,,", "h6,2026-05-04,ann,,,,shop,6.5,,,,,"),
-                "hours.csv line 7, column hours: \"6.5\" makes 24.5 hours of ann on 2026-05-04 (h1 8, h5 10, h6 6.5), and a"
-                        + " day has 24; correct one of them");
+                "hours.csv line 7, column hours: \"6.5\" makes 24.5 hours of ann on 2026-05-04 (h1 8, h5 10, h6 6.5),"
+                        + " and a day has 24; correct one of them");
     }
 
     @Test
@@ -247,8 +247,8 @@ class BadInputTest {
     void rule_105_hours_over_the_stated_hours_of_the_day_are_a_remark() {
         remark(
                 small().add("hours.csv", "h5,2026-05-04,ann,,piers.1,,,1,,,,,"),
-                "hours.csv line 6, column hours: \"1\" makes 9 hours of ann on 2026-05-04, whose stated hours that day are"
-                        + " 8");
+                "hours.csv line 6, column hours: \"1\" makes 9 hours of ann on 2026-05-04, whose stated hours that day"
+                        + " are 8");
     }
 
     @Test
@@ -289,7 +289,8 @@ class BadInputTest {
                 "stopped.csv line 2, column date: \"2026-02-29\" is not a day of the calendar; write a day that exists,"
                         + " such as 2026-02-28",
                 "week.csv line 2, column date: \"26.11.2026\" is not a date; write year-month-day, such as 2026-03-05",
-                "clips.csv line 2, column date: \"+10000-01-01\" is not a date; write year-month-day, such as 2026-03-05",
+                "clips.csv line 2, column date: \"+10000-01-01\" is not a date; write year-month-day, such as"
+                        + " 2026-03-05",
                 "incidents.csv line 2, column date: \"2026-5-12\" is not a date; write year-month-day, such as"
                         + " 2026-03-05");
     }
@@ -313,8 +314,8 @@ class BadInputTest {
                                 "crew,from,to,hours,reason",
                                 "ann,2026-03-05,2026-03-04,,",
                                 "ann,2026-03-05,2076-03-04,,"),
-                "days-off.csv line 2, column to: \"2026-03-04\" is before from 2026-03-05; write 2026-03-05 or later, or"
-                        + " change from",
+                "days-off.csv line 2, column to: \"2026-03-04\" is before from 2026-03-05; write 2026-03-05 or later,"
+                        + " or change from",
                 "days-off.csv line 3, column to: \"2076-03-04\" is over five years after from 2026-03-05; write it in"
                         + " parts");
     }
@@ -324,7 +325,8 @@ class BadInputTest {
         remark(small().change("tasks.csv", "04-01,10-31", "11-15,02-29"));
         fault(
                 small().change("tasks.csv", "04-01,10-31", "11-15,02-30"),
-                "tasks.csv line 2, column season_to: \"02-30\" is not a day of the year; write month-day, such as 04-15");
+                "tasks.csv line 2, column season_to: \"02-30\" is not a day of the year; write month-day, such as"
+                        + " 04-15");
     }
 
     @Test
@@ -366,8 +368,8 @@ class BadInputTest {
                         .change("shots.csv", "Chips fly from the axe", "\"Chips\nfly from the axe\""),
                 "stages.csv line 4, column name: \"Oak\u0007deck\" has a character that is no text at letter 4; take it"
                         + " out",
-                "shots.csv line 2, column what: \"Chips\nfly from the axe\" has a line break or tab at letter 6; write it"
-                        + " on one line");
+                "shots.csv line 2, column what: \"Chips\n"
+                        + "fly from the axe\" has a line break or tab at letter 6; write it on one line");
     }
 
     @Test
