@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import weekwright.base.Codec;
+import weekwright.base.Money;
 import weekwright.funds.BankSource.DateOrder;
 import weekwright.funds.BankSource.Decimals;
 
@@ -194,6 +195,34 @@ public final class BankGuess {
         }
         return Optional.empty();
     }
+
+    /**
+     * Why it cannot be said what stands before the cents: an amount that can be two, or two of which one has a comma and the
+     * other a point. Empty where all agree.
+     */
+    public static Optional<Undecided> undecided(List<String> amounts, int digits) {
+        Optional<String> comma = Optional.empty();
+        Optional<String> point = Optional.empty();
+        for (String text : amounts) {
+            Optional<Money> one = BankAmounts.read(text, Decimals.COMMA, digits);
+            Optional<Money> other = BankAmounts.read(text, Decimals.POINT, digits);
+            if (one.isPresent() && other.isPresent() && !one.equals(other)) {
+                return Optional.of(new Undecided(
+                        text,
+                        "can be " + one.get().text(digits) + " or "
+                                + other.get().text(digits)));
+            }
+            comma = comma.or(() -> one.filter(money -> other.isEmpty()).map(money -> text));
+            point = point.or(() -> other.filter(money -> one.isEmpty()).map(money -> text));
+        }
+        return comma.isPresent() && point.isPresent()
+                ? Optional.of(
+                        new Undecided(comma.get(), "has a decimal comma, and \"" + point.get() + "\" a decimal point"))
+                : Optional.empty();
+    }
+
+    /** An amount that leaves open what stands before the cents, and why. */
+    public record Undecided(String text, String rule) {}
 
     /** A date that can be two days. */
     public record Twofold(String text, LocalDate one, LocalDate other) {}

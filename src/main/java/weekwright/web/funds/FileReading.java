@@ -113,8 +113,8 @@ final class FileReading {
         }
     }
 
-    /** The texts of the dates under a mapping that is not whole yet. */
-    static List<String> dates(BankTable table, String skip, String column) {
+    /** The texts of a column, such as the dates, under a mapping that is not whole yet. */
+    static List<String> column(BankTable table, String skip, String column) {
         if (!skip.matches("[0-9]{1,3}") || !column.matches("[0-9]{1,3}")) {
             return List.of();
         }

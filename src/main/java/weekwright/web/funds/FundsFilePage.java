@@ -1,10 +1,13 @@
 package weekwright.web.funds;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
@@ -86,6 +89,11 @@ public final class FundsFilePage implements Page {
                     .ifPresent(two -> remarks.add("“" + two.text() + "” can be " + Said.day(two.one()) + " or "
                             + Said.day(two.other()) + ": choose the order of a date, nothing is guessed."));
         }
+        if (form.value("decimals").isEmpty()) {
+            table.flatMap(t -> undecided(t, form::value, request.settings().moneyDigits()))
+                    .ifPresent(one -> remarks.add("“" + one.text() + "” " + one.rule()
+                            + ": choose what stands before the cents, nothing is guessed."));
+        }
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return new View(
                 form,
@@ -144,7 +152,15 @@ public final class FundsFilePage implements Page {
     }
 
     private static Optional<BankGuess.Twofold> twofold(BankTable table, String skip, String column) {
-        return BankGuess.twofold(FileReading.dates(table, skip, column));
+        return BankGuess.twofold(FileReading.column(table, skip, column));
+    }
+
+    private static Optional<BankGuess.Undecided> undecided(BankTable table, UnaryOperator<String> field, int digits) {
+        List<String> amounts = new ArrayList<>();
+        for (String role : List.of("amount", "out", "in", "balance", "gross", "fee")) {
+            amounts.addAll(FileReading.column(table, field.apply("skip"), field.apply(role)));
+        }
+        return BankGuess.undecided(amounts, digits);
     }
 
     private static Lists lists() {
@@ -262,6 +278,7 @@ public final class FundsFilePage implements Page {
             return new Answer.Again(instead, "");
         }
         askOrder(form, reading);
+        askDecimals(form, reading, digits);
         BankSource draft = form.draft(STAND_IN, asked(form));
         Problems cells = new Problems();
         Optional<BankTable> table = reading.table(form.text("encoding"), form.text("divider"), cells);
@@ -297,11 +314,23 @@ public final class FundsFilePage implements Page {
                         "choose the order of a date"));
     }
 
-    /** All fields but one that was asked about already. */
+    /** Amounts that leave open what stands before the cents are asked about with what was found. */
+    private static void askDecimals(FormReader form, FileReading reading, int digits) {
+        if (!form.text("decimals").isEmpty()) {
+            return;
+        }
+        reading.table(form.text("encoding"), form.text("divider"), new Problems())
+                .flatMap(table -> undecided(table, form::text, digits))
+                .ifPresent(
+                        one -> form.fault("decimals", one.text(), one.rule(), "choose what stands before the cents"));
+    }
+
+    /** All fields but those that were asked about already. */
     private static String[] asked(FormReader form) {
-        boolean order = form.problems().hasFaults();
+        Set<String> told = new HashSet<>();
+        form.problems().list().forEach(problem -> told.add(problem.column()));
         return java.util.Arrays.stream(COLUMNS)
-                .filter(name -> !order || !name.equals("date_order"))
+                .filter(name -> !told.contains(name))
                 .toArray(String[]::new);
     }
 

@@ -270,6 +270,15 @@ class BankFilesTest {
         return source;
     }
 
+    /** Three places are a fraction in a currency of three digits (ISO 4217: KWD) and thousands in one of two. */
+    @Test
+    void an_amount_that_can_be_two_is_told_with_both() {
+        assertThat(BankGuess.undecided(List.of("5", "1.234"), 3))
+                .contains(new BankGuess.Undecided("1.234", "can be 1234.000 or 1.234"));
+        assertThat(BankGuess.undecided(List.of("5", "1.234", "-1.234,50"), 2)).isEmpty();
+        assertThat(BankGuess.undecided(List.of("5", "12"), 2)).isEmpty();
+    }
+
     @Test
     void the_divider_is_the_one_that_parts_most_lines_alike() {
         assertThat(BankTable.guess("a;b;c\n1,5;2;3\n1,6;2;3")).isEqualTo(Divider.SEMICOLON);

@@ -66,6 +66,24 @@ class FundsFilePageTest {
     }
 
     @Test
+    void what_stands_before_the_cents_is_asked_about_where_the_file_has_both() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply page = pasted(ilse, "2026-11-03;Nails;1.234,56\n2026-11-04;Oak;1,234.56\n");
+        assertThat(page.text())
+                .contains("“1.234,56” has a decimal comma, and \"1,234.56\" a decimal point: choose what stands before"
+                        + " the cents, nothing is guessed.");
+        Visitor.Reply refused = ilse.form(page).with("name", "The bank").send();
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "\"1.234,56\" has a decimal comma, and \"1,234.56\" a decimal point; choose what stands"
+                                + " before the cents");
+        Visitor.Reply shown = ilse.form(refused).with("decimals", "comma").press("look");
+        assertThat(rows(shown)).containsExactly("3 November Nails €1,234.56");
+        assertThat(shown.page().select(".unread li").eachText())
+                .containsExactly("Line 2: \"1,234.56\" is no amount with a decimal comma and at most 2 places");
+    }
+
+    @Test
     void every_fault_of_the_columns_is_told_at_once() {
         Visitor ilse = SERVER.as("ilse");
         Visitor.Reply page = pasted(ilse, "2026-11-03,Nails,-5.00\n");
