@@ -478,8 +478,40 @@ public record Inputs(
      * @param cashMinor of all accounts at the end of what is recorded up to the as-of day (rule 85)
      * @param otherMonths totals of other income and other costs of the last whole months, at most 24, oldest first
      *     (rule 86: drawn with replacement and booked on the 15th)
+     * @param putBy what of it is kept for the tax office
      */
-    public record Money(long cashMinor, long reserveMinor, List<Long> otherMonths) {}
+    public record Money(long cashMinor, long reserveMinor, List<Long> otherMonths, PutBy putBy) {
+        public Money {
+            putBy = putBy == null ? PutBy.NOTHING : putBy;
+        }
+
+        /** Nothing put by. */
+        public Money(long cashMinor, long reserveMinor, List<Long> otherMonths) {
+            this(cashMinor, reserveMinor, otherMonths, PutBy.NOTHING);
+        }
+
+        /** What orders may use. */
+        public long availableMinor() {
+            return cashMinor - putBy.minor();
+        }
+    }
+
+    /**
+     * Money that is not theirs (rule 135).
+     *
+     * @param minor of the net pay-outs since the last tax payment
+     * @param percent of each pay-out to come
+     * @param taxMonth 1 to 12, at whose end all of it is paid out, 0 for never
+     */
+    public record PutBy(long minor, double percent, int taxMonth) {
+        /** All pay-outs are theirs. */
+        public static final PutBy NOTHING = new PutBy(0, 0, 0);
+
+        /** What of a pay-out is put by, rounded half up. */
+        public long of(long payoutMinor) {
+            return StrictMath.round(payoutMinor * percent / 100);
+        }
+    }
 
     /**
      * A pledge level.

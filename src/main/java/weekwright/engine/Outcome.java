@@ -53,7 +53,7 @@ public final class Outcome {
         public final int[][] stageStart;
         /** Day on which the stage's last task was done; {@link Inputs#NONE} for a stage that has no task left to land. */
         public final int[][] stageLanding;
-        /** Balance on the evenings of {@link Outcome#weeks}. */
+        /** Balance on the evenings of {@link Outcome#weeks}, without what is put by for tax. */
         public final long[][] cash;
         /** By month of {@link Outcome#months}: whether a day ended under the reserve. */
         public final boolean[][] underReserve;
@@ -116,6 +116,8 @@ public final class Outcome {
     public final int[][] needDay;
     /** Balance on the evenings of {@link #weeks} with the purchases not yet ordered on the as-of day left out. */
     public final long[][] unspent;
+    /** What is put by for tax on the evenings of {@link #weeks}, over and above the balances (rule 135). */
+    public final long[][] putBy;
     /** First day that ended under the reserve if pledges stopped today and nothing more were ordered, or {@link #LATER}. */
     public final int[] firstUnderWithoutPledges;
     /** Work first, by stage: deepest reserve - cash at the end of a day on which one of its lines was paid, at least 0. */
@@ -168,6 +170,7 @@ public final class Outcome {
         orderDay = new int[materials][trials];
         needDay = new int[materials][trials];
         unspent = new long[weeks.length][trials];
+        putBy = new long[weeks.length][trials];
         firstUnderWithoutPledges = new int[trials];
         stageShort = new long[stages][trials];
         stageCovered = new int[stages][weeks.length];

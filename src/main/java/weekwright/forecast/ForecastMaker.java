@@ -289,10 +289,9 @@ final class ForecastMaker {
             Money[] u = money(outcome.unspent[w], 0.1, 0.25, 0.5, 0.75, 0.9);
             unspent.add(new Forecast.UnspentWeek(sunday, u[0], u[1], u[2], u[3], u[4]));
         }
-        Money now = new Money(inputs.money().cashMinor());
         return new Forecast.Cash(
-                now,
-                now,
+                new Money(inputs.money().cashMinor()),
+                new Money(inputs.money().availableMinor()),
                 weeks,
                 unspent,
                 months(outcome.workFirst.underReserve),

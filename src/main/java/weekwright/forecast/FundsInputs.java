@@ -12,7 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.base.Quantity;
+import weekwright.build.Settings;
 import weekwright.engine.Inputs;
+import weekwright.funds.Balance;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.Material;
 import weekwright.funds.PledgeLevel;
@@ -105,7 +107,15 @@ final class FundsInputs {
     }
 
     Inputs.Money money() {
-        return new Inputs.Money(cash(), facts.settings().reserve().minor(), otherMonths());
+        return new Inputs.Money(cash(), facts.settings().reserve().minor(), otherMonths(), putBy());
+    }
+
+    private Inputs.PutBy putBy() {
+        Settings settings = facts.settings();
+        return new Inputs.PutBy(
+                Balance.putBy(facts.asOf(), settings, facts.ledger()).minor(),
+                settings.putByPercent().value().doubleValue(),
+                settings.money().taxMonth().orElse(0));
     }
 
     /**

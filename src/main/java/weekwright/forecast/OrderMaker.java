@@ -91,7 +91,7 @@ final class OrderMaker {
         }
         long[] missing = new long[outcome.trials];
         for (int trial = 0; trial < outcome.trials; trial++) {
-            long cash = week < 0 ? inputs.money().cashMinor() : outcome.unspent[week][trial];
+            long cash = week < 0 ? inputs.money().availableMinor() : outcome.unspent[week][trial];
             missing[trial] = Math.max(0, inputs.money().reserveMinor() + soFar - cash);
         }
         long[] q = Outcome.quantiles(missing, 0.5, 0.9);

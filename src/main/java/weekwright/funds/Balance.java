@@ -1,5 +1,7 @@
 package weekwright.funds;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +20,30 @@ public final class Balance {
     /** All accounts together. */
     public static Money on(LocalDate day, Settings settings, List<LedgerEntry> ledger) {
         return accounts(day, settings, ledger).values().stream().reduce(Money.ZERO, Money::plus);
+    }
+
+    /**
+     * What of it is not theirs (rule 135): the percent that is put by of the net pay-outs since the last tax payment, rounded half
+     * up, at least 0. A pay-out of the day of a payment came before it.
+     */
+    public static Money putBy(LocalDate day, Settings settings, List<LedgerEntry> ledger) {
+        LocalDate paid = ledger.stream()
+                .filter(entry -> entry.kind() == LedgerEntry.Kind.TAX
+                        && entry.amount().isNegative()
+                        && !entry.date().isAfter(day))
+                .map(LedgerEntry::date)
+                .reduce(settings.openingDate().minusDays(1), (a, b) -> a.isAfter(b) ? a : b);
+        long in = ledger.stream()
+                .filter(entry -> entry.kind() == LedgerEntry.Kind.PAYOUT
+                        && entry.date().isAfter(paid)
+                        && !entry.date().isAfter(day))
+                .mapToLong(entry -> entry.amount().minor())
+                .reduce(0, Math::addExact);
+        BigDecimal share = settings.putByPercent().value().movePointLeft(2);
+        return new Money(BigDecimal.valueOf(Math.max(0, in))
+                .multiply(share)
+                .setScale(0, RoundingMode.HALF_UP)
+                .longValueExact());
     }
 
     /** By account; the project's one account has the empty name. */

@@ -210,6 +210,95 @@ class MoneyRulesTest {
     }
 
     @Test
+    void rule_135_what_is_put_by_for_tax_is_never_theirs_and_goes_out_at_the_end_of_the_tax_month() {
+        ProjectInputs project = project()
+                .cash(10_000, 0)
+                .putBy(1_500, 20, 5)
+                .level("friend", 1_000, false)
+                .supporters("2027-03", "friend", 10, 0, 0);
+        Run run = Run.of(project);
+        // 100.00 in the bank, 15.00 of it put by; on the as-of 1 March 10 supporters pay 100.00, of which 20 % are put
+        // by
+        assertThat(run.cash("2027-03-07")).isEqualTo(10_000 - 1_500 + 8_000);
+        assertThat(putBy(run, "2027-03-07")).isEqualTo(1_500 + 2_000);
+        // who stays is drawn: what is theirs and what is put by grow four to one
+        long theirs = run.cash("2027-05-30");
+        assertThat(4 * (putBy(run, "2027-05-30") - 1_500)).isEqualTo(theirs - 8_500);
+        // from 1 June nothing of before is left; what June brought is put by again
+        long june = run.cash("2027-06-06") - theirs;
+        assertThat(june).isPositive();
+        assertThat(4 * putBy(run, "2027-06-06")).isEqualTo(june);
+    }
+
+    private static long putBy(Run run, String sunday) {
+        return run.outcome().putBy[run.week(sunday)][0];
+    }
+
+    @Test
+    void rule_135_a_pay_out_share_is_rounded_half_up() {
+        // 2.5 % of 5.00, 4.98 and 5.40: 12.5, 12.45 and 13.5
+        Inputs.PutBy putBy = new Inputs.PutBy(0, 2.5, 0);
+        assertThat(List.of(putBy.of(500), putBy.of(498), putBy.of(540))).containsExactly(13L, 12L, 14L);
+        assertThat(Inputs.PutBy.NOTHING.of(100_000)).isZero();
+    }
+
+    @Test
+    void rule_135_an_order_waits_for_money_that_is_theirs_and_cover_counts_only_that() {
+        ProjectInputs all = project().person("ana").cash(6_000, 1_000).material("oak", "a", 5_000, 3);
+        all.task("a").exactly(8);
+        Run run = Run.of(all);
+        assertThat(Run.text(run.outcome().orderDay[0][0])).isEqualTo("2027-03-01");
+        assertThat(run.outcome().stageShort[0][0]).isZero();
+        // a cent of it put by: 59.99 - 50.00 is under the reserve of 10.00, until 0.01 comes in on 10 March
+        ProjectInputs less =
+                project().person("ana").cash(6_000, 1_000).putBy(1, 0, 0).material("oak", "a", 5_000, 3);
+        less.task("a").exactly(8);
+        less.regular("gift", 1, Inputs.Every.YEAR, "2027-03-10", "");
+        Run waits = Run.of(less);
+        assertThat(Run.text(waits.outcome().orderDay[0][0])).isEqualTo("2027-03-10");
+        assertThat(waits.outcome().stageShort[0][0]).isEqualTo(1);
+        assertThat(waits.outcome().stageCovered[0][waits.week("2027-03-07")]).isZero();
+        assertThat(waits.outcome().stageCovered[0][waits.week("2027-03-14")]).isEqualTo(1);
+    }
+
+    @Test
+    void rule_135_the_money_lasts_as_long_as_what_is_theirs() {
+        ProjectInputs project =
+                project().cash(1_000, 0).putBy(400, 0, 0).regular("rent", -100, Inputs.Every.WEEK, "2027-03-02", "");
+        Run run = Run.of(project);
+        // 6.00 are theirs: gone after six rents, under zero with the seventh, on 13 April
+        assertThat(Run.text(run.outcome().workFirst.firstUnderZero[0])).isEqualTo("2027-04-13");
+        assertThat(Run.text(run.outcome().firstUnderWithoutPledges[0])).isEqualTo("2027-04-13");
+    }
+
+    @Test
+    void rule_136_a_line_from_the_yard_costs_nothing_and_is_there_when_it_is_dry() {
+        ProjectInputs project = project().person("ana").cash(0, 0);
+        project.task("a").exactly(8);
+        // laid down on 1 January, dry after 80 days: on 22 March
+        project.material(new Inputs.Material(
+                "oak",
+                "a",
+                "",
+                3,
+                0,
+                Inputs.Range.ZERO,
+                Inputs.Source.OWN,
+                0,
+                Inputs.Range.of(80),
+                0,
+                day("2027-01-01"),
+                Inputs.NONE,
+                Inputs.NONE,
+                0));
+        Run run = Run.of(project);
+        assertThat(Run.text(run.outcome().taskStart[0][0])).isEqualTo("2027-03-22");
+        assertThat(run.outcome().stageNeed[0]).isZero();
+        assertThat(run.cash("2027-03-28")).isZero();
+        assertThat(run.outcome().stageShort[0][0]).isZero();
+    }
+
+    @Test
     void rule_91_a_stages_need_is_what_is_left_to_pay_for_its_lines() {
         ProjectInputs project = project().person("ana").cash(100_000, 0);
         project.task("a").exactly(8).task("b").exactly(8);

@@ -34,7 +34,7 @@ class RuleListTest {
             126, "no page proposes story work yet, and none offers to drop the second person");
 
     private static Stream<Integer> inForce() {
-        return IntStream.concat(IntStream.rangeClosed(1, 123), IntStream.rangeClosed(125, 134))
+        return IntStream.concat(IntStream.rangeClosed(1, 123), IntStream.rangeClosed(125, 136))
                 .boxed();
     }
 

@@ -28,7 +28,17 @@ class FundsInputsTest {
     @BeforeEach
     void start() throws Exception {
         project = SmallProject.withOneTask(
-                folder, "opening_cash", "1000", "opening_date", "2026-01-05", "reserve", "5000");
+                folder,
+                "opening_cash",
+                "1000",
+                "opening_date",
+                "2026-01-05",
+                "reserve",
+                "5000",
+                "money.put_by_percent",
+                "12.5",
+                "money.tax_month",
+                "5");
     }
 
     @AfterEach
@@ -152,6 +162,22 @@ class FundsInputsTest {
         assertThat(line.priceMinor()).isEqualTo(Inputs.Range.ZERO);
         assertThat(line.leadDays()).isEqualTo(Inputs.Range.ZERO);
         assertThat(line.atShare()).isEqualTo(0.5);
+    }
+
+    @Test
+    void rule_135_the_percent_of_the_pay_outs_since_the_last_tax_payment_is_put_by() {
+        ledger("id=1", "date=2026-03-01", "amount=4000", "kind=payout");
+        ledger("id=2", "date=2026-05-20", "amount=-500", "kind=tax");
+        ledger("id=3", "date=2026-05-20", "amount=1000", "kind=payout");
+        ledger("id=4", "date=2026-05-21", "amount=100.05", "kind=payout");
+        ledger("id=5", "date=2026-06-01", "amount=30", "kind=tax");
+        ledger("id=6", "date=2026-06-02", "amount=70", "kind=other-income");
+        ledger("id=7", "date=2026-12-01", "amount=900", "kind=payout");
+        // 12.5 % of 100.05 is 12.50625: neither a tax that came back, nor other income, nor what is not paid out yet
+        // counts
+        assertThat(inputs().money().putBy()).isEqualTo(new Inputs.PutBy(1251, 12.5, 5));
+        assertThat(inputs().money().availableMinor())
+                .isEqualTo(100_000 + 400_000 - 50_000 + 100_000 + 10_005 + 3_000 + 7_000 - 1_251);
     }
 
     @Test

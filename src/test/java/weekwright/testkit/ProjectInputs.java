@@ -359,12 +359,22 @@ public final class ProjectInputs {
     }
 
     public ProjectInputs cash(long cashMinor, long reserveMinor) {
-        money = new Inputs.Money(cashMinor, reserveMinor, money.otherMonths());
+        money = new Inputs.Money(cashMinor, reserveMinor, money.otherMonths(), money.putBy());
+        return this;
+    }
+
+    /** So much is put by on the as-of day, and of each pay-out; a tax month of 0 never pays it. */
+    public ProjectInputs putBy(long minor, double percent, int taxMonth) {
+        money = new Inputs.Money(
+                money.cashMinor(),
+                money.reserveMinor(),
+                money.otherMonths(),
+                new Inputs.PutBy(minor, percent, taxMonth));
         return this;
     }
 
     public ProjectInputs otherMonths(Long... totals) {
-        money = new Inputs.Money(money.cashMinor(), money.reserveMinor(), List.of(totals));
+        money = new Inputs.Money(money.cashMinor(), money.reserveMinor(), List.of(totals), money.putBy());
         return this;
     }
 

@@ -9,6 +9,7 @@ import static weekwright.engine.simulate.State.FIRST_UNDER_ZERO;
 import static weekwright.engine.simulate.State.LATER;
 import static weekwright.engine.simulate.State.NEXT_REGULAR;
 import static weekwright.engine.simulate.State.PLEDGED;
+import static weekwright.engine.simulate.State.PUT_BY;
 import static weekwright.engine.simulate.State.SPENT;
 import static weekwright.engine.simulate.State.WAGES;
 
@@ -31,12 +32,14 @@ final class Cash {
     private State x;
     private int today;
     private final long[] stageNeed;
+    private final Inputs.PutBy putBy;
     private final Supporters supporters;
 
     Cash(Setup setup, Luck luck) {
         this.setup = setup;
         this.luck = luck;
         supporters = new Supporters(setup, luck);
+        putBy = setup.inputs.money().putBy();
         int stages = setup.inputs.stages().size();
         stageNeed = new long[stages];
         for (int m = 0; m < setup.lines.count; m++) {
@@ -49,7 +52,8 @@ final class Cash {
         x = state;
         FundsTable funds = setup.funds;
         Arrays.fill(x.money, 0);
-        x.money[CASH] = setup.inputs.money().cashMinor();
+        x.money[CASH] = setup.inputs.money().availableMinor();
+        x.money[PUT_BY] = putBy.minor();
         System.arraycopy(funds.onTheWay, 0, x.payIn, 0, funds.onTheWay.length);
         Arrays.fill(x.payInNew, 0);
         System.arraycopy(funds.now, 0, x.supporters, 0, funds.levels);
@@ -101,15 +105,14 @@ final class Cash {
         }
         if (setup.calendar.dayOfMonth[day] == 1) {
             if (day > 0) {
+                payTax(day);
                 turnMonth(day);
             }
             chargeMonthly(day);
         }
         long in = x.payIn[day] + x.payInNew[day];
         if (in != 0) {
-            x.money[CASH] += in;
-            x.money[PLEDGED] += x.payInNew[day];
-            tell("payout", in);
+            comesIn(in, x.payInNew[day]);
         }
         while (x.number[NEXT_REGULAR] < luck.regular.length && setup.funds.regularDay[x.number[NEXT_REGULAR]] == day) {
             long amount = luck.regular[x.number[NEXT_REGULAR]++];
@@ -132,6 +135,22 @@ final class Cash {
             long cost = setup.inputs.gatherings().get(g).costMinor();
             x.money[CASH] -= cost;
             tell("gathering", -cost);
+        }
+    }
+
+    /** A pay-out: what of it goes to the tax office is put by at once and never counts as theirs (rule 135). */
+    private void comesIn(long amount, long ofNewCharges) {
+        long kept = putBy.of(amount);
+        x.money[CASH] += amount - kept;
+        x.money[PUT_BY] += kept;
+        x.money[PLEDGED] += ofNewCharges - putBy.of(ofNewCharges);
+        tell("payout", amount - kept);
+    }
+
+    /** On the morning after the tax month all that was put by is paid out; what is theirs does not change by it. */
+    private void payTax(int day) {
+        if (setup.calendar.months[setup.calendar.monthIndex[day] - 1] % 12 + 1 == putBy.taxMonth()) {
+            x.money[PUT_BY] = 0;
         }
     }
 
@@ -243,9 +262,7 @@ final class Cash {
                 }
             }
             long atOnce = x.payInNew[day] - before;
-            x.money[CASH] += atOnce;
-            x.money[PLEDGED] += atOnce;
-            tell("payout", atOnce);
+            comesIn(atOnce, atOnce);
         }
         for (int r = 0; r < setup.inputs.regular().size(); r++) {
             Inputs.Regular item = setup.inputs.regular().get(r);
@@ -334,6 +351,7 @@ final class Cash {
         if (week >= 0) {
             x.cashWeek[week] = cash;
             x.unspentWeek[week] = cash + x.money[SPENT];
+            x.putByWeek[week] = x.money[PUT_BY];
             x.bankWeek[week] = (float) x.bank[0];
             for (int s = 0; s < stageNeed.length; s++) {
                 if (stageNeed[s] > 0) {

@@ -71,6 +71,7 @@ final class Recorder {
                 Columns.of(held.slotOutcome, outcome.slot, most),
                 Columns.of(held.bankWeek, outcome.bank, most),
                 Columns.of(held.unspentWeek, held.unspentWeek, outcome.unspent, most),
+                Columns.of(held.putByWeek, held.putByWeek, outcome.putBy, most),
                 Columns.ofDays(held.orderedOn, outcome.orderDay, asOf, most),
                 Columns.ofDays(held.needDay, outcome.needDay, asOf, most),
                 Columns.of(held.counts, outcome.counts, most),

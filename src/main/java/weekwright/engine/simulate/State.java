@@ -122,6 +122,7 @@ final class State {
     // record
     final long[] cashWeek;
     final long[] unspentWeek;
+    final long[] putByWeek;
     final float[] bankWeek;
     final boolean[] underReserve;
     final boolean[] underZero;
@@ -134,8 +135,8 @@ final class State {
     final int[] number;
     final double[] bank;
 
-    /** Positions in {@link #money}. */
-    static final int CASH = 0, OWED = 1, WAGES = 2, SPENT = 3, PLEDGED = 4;
+    /** Positions in {@link #money}; the cash is what is theirs, what is put by for tax stands beside it (rule 135). */
+    static final int CASH = 0, OWED = 1, WAGES = 2, SPENT = 3, PLEDGED = 4, PUT_BY = 5;
 
     /** Positions in {@link #number}. */
     static final int QUEUED = 0,
@@ -236,13 +237,14 @@ final class State {
         surge = keep(new double[3]);
         cashWeek = longs(weeks);
         unspentWeek = longs(weeks);
+        putByWeek = longs(weeks);
         bankWeek = keep(new float[weeks]);
         underReserve = keep(new boolean[months]);
         underZero = keep(new boolean[months]);
         stageShort = longs(stages);
         covered = keep(new boolean[stages * weeks]);
         counts = ints(Outcome.Count.values().length);
-        money = longs(5);
+        money = longs(6);
         number = ints(NUMBERS);
         bank = keep(new double[1]);
     }

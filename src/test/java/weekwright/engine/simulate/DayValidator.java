@@ -71,7 +71,7 @@ final class DayValidator implements Trace {
         lastDay = filled(tasks);
         lineThere = new boolean[inputs.materials().size()];
         paid = new long[inputs.materials().size()];
-        cash = inputs.money().cashMinor();
+        cash = inputs.money().availableMinor();
     }
 
     private static int[] filled(int n) {
