@@ -1,6 +1,7 @@
 package weekwright.funds;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import weekwright.base.Money;
@@ -41,6 +42,17 @@ public final class SaveLedgerEntry {
                 problems.remarks());
     }
 
+    /** A closed month's statement stays as it was. */
+    static void closed(Read read, LocalDate day, Problems problems) {
+        ClosedMonthStore.find(read, YearMonth.from(day))
+                .ifPresent(month -> problems.remark(
+                        "date",
+                        Said.day(day),
+                        "is in a month that was closed on "
+                                + Said.day(month.value().closed()),
+                        "its statement stays as it was; open the month again and close it to have it in"));
+    }
+
     /** Everything that the rules say of such a row. */
     public static Problems check(Read read, Optional<Shown> shown, LedgerEntry entry, LocalDate today) {
         Settings settings = SettingsStore.get(read);
@@ -62,6 +74,7 @@ public final class SaveLedgerEntry {
         LedgerRules.check(entry, settings.moneyDigits(), problems);
         LedgerRules.own(entry, settings.project().currency(), problems);
         References.check(read, LedgerEntryStore.TABLE.shape(), entry, problems);
+        closed(read, entry.date(), problems);
         return problems;
     }
 }

@@ -1,7 +1,5 @@
 package weekwright.web.funds;
 
-import java.nio.charset.StandardCharsets;
-import java.util.Map;
 import weekwright.files.csv.RecordCsv;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.web.kit.Answer;
@@ -16,14 +14,6 @@ public final class BooksSheet implements Fragment {
                 LedgerEntryStore.TABLE.shape(),
                 LedgerEntryStore.TABLE.values(read),
                 request.settings().moneyDigits()));
-        return new Answer.Body(
-                200,
-                "text/csv; charset=utf-8",
-                csv.getBytes(StandardCharsets.UTF_8),
-                Map.of(
-                        "Cache-Control",
-                        "no-store",
-                        "Content-Disposition",
-                        "attachment; filename=\"books-" + request.today() + ".csv\""));
+        return Answer.sheet(csv, "books-" + request.today() + ".csv");
     }
 }

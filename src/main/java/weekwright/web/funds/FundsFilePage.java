@@ -34,7 +34,6 @@ import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
-import weekwright.web.parts.Choices;
 
 /** How a waiting file is read, with its first rows as they would be entered; kept for the next file of its source. */
 public final class FundsFilePage implements Page {
@@ -53,20 +52,12 @@ public final class FundsFilePage implements Page {
     public record View(
             Form form,
             String name,
-            Lists lists,
+            FileLists lists,
             List<Form.Choice> columns,
             List<String> remarks,
             String found,
             List<Line> lines,
             List<String> faults) {}
-
-    /** What is chosen from. */
-    public record Lists(
-            List<Form.Choice> encodings,
-            List<Form.Choice> dividers,
-            List<Form.Choice> orders,
-            List<Form.Choice> decimals,
-            List<Form.Choice> kinds) {}
 
     /** A row as it would be entered. */
     public record Line(String day, String payee, String reference, weekwright.base.Money amount, String balance) {}
@@ -98,8 +89,8 @@ public final class FundsFilePage implements Page {
         return new View(
                 form,
                 reading.file().name(),
-                lists(),
-                table.map(t -> columns(t, form.value("skip"))).orElse(List.of()),
+                FileLists.all(),
+                table.map(t -> FileLists.columns(t, form.value("skip"))).orElse(List.of()),
                 remarks,
                 bookings.map(FundsFilePage::found).orElse(""),
                 bookings.map(b -> lines(b, formats)).orElse(List.of()),
@@ -161,65 +152,6 @@ public final class FundsFilePage implements Page {
             amounts.addAll(FileReading.column(table, field.apply("skip"), field.apply(role)));
         }
         return BankGuess.undecided(amounts, digits);
-    }
-
-    private static Lists lists() {
-        return new Lists(
-                Choices.words(
-                        BankSource.Encoding.class,
-                        Map.of(
-                                BankSource.Encoding.UTF_8, "UTF-8",
-                                BankSource.Encoding.UTF_16, "UTF-16",
-                                BankSource.Encoding.WINDOWS_1252, "Windows-1252 (Western European)",
-                                BankSource.Encoding.BY_LINE, "each line for itself: UTF-8, else Windows-1252")),
-                Choices.words(
-                        BankSource.Divider.class,
-                        Map.of(
-                                BankSource.Divider.COMMA, "commas ,",
-                                BankSource.Divider.SEMICOLON, "semicolons ;",
-                                BankSource.Divider.TAB, "tabs",
-                                BankSource.Divider.BAR, "upright bars |")),
-                Choices.words(
-                        BankSource.DateOrder.class,
-                        Map.of(
-                                BankSource.DateOrder.YMD, BankSource.DateOrder.YMD.words(),
-                                BankSource.DateOrder.DMY, BankSource.DateOrder.DMY.words(),
-                                BankSource.DateOrder.MDY, BankSource.DateOrder.MDY.words())),
-                Choices.words(
-                        BankSource.Decimals.class,
-                        Map.of(
-                                BankSource.Decimals.POINT, "a point: 1,234.56",
-                                BankSource.Decimals.COMMA, "a comma: 1.234,56")),
-                LedgerFields.kinds().stream()
-                        .filter(kind -> !kind.value().equals("counted"))
-                        .toList());
-    }
-
-    private static List<Form.Choice> columns(BankTable table, String skip) {
-        int first = skip.matches("[0-9]{1,3}") ? Integer.parseInt(skip) : 0;
-        List<Form.Choice> columns = new ArrayList<>();
-        for (int column = 1; column <= table.columns(); column++) {
-            int at = column;
-            String heading = first > 0 && first <= table.rows().size()
-                    ? table.rows().get(first - 1).cell(column)
-                    : "";
-            String text = table.after(first).stream()
-                    .map(row -> row.cell(at))
-                    .filter(cell -> !cell.isEmpty())
-                    .findFirst()
-                    .orElse("empty");
-            columns.add(new Form.Choice(
-                    String.valueOf(column),
-                    column + ": " + (heading.isEmpty() ? "" : shortened(heading) + ", such as ") + shortened(text)));
-        }
-        return columns;
-    }
-
-    private static String shortened(String text) {
-        int most = 24;
-        return text.codePointCount(0, text.length()) <= most
-                ? text
-                : text.substring(0, text.offsetByCodePoints(0, most)) + "…";
     }
 
     private static String found(BankReading bookings) {

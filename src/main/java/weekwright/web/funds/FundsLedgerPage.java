@@ -65,7 +65,7 @@ public final class FundsLedgerPage implements Page {
     private static View view(Request request, Read read) {
         List<Stored<LedgerEntry>> all = LedgerEntryStore.TABLE.list(read);
         Map<String, String> chosen = new LinkedHashMap<>();
-        for (String name : List.of("kind", "month", "stage")) {
+        for (String name : List.of("kind", "month", "stage", "receipt")) {
             chosen.put(name, request.query(name));
         }
         Map<String, String> stages = new LinkedHashMap<>();
@@ -105,6 +105,8 @@ public final class FundsLedgerPage implements Page {
         return (chosen.get("kind").isEmpty() || Codec.word(entry.kind()).equals(chosen.get("kind")))
                 && (chosen.get("month").isEmpty()
                         || YearMonth.from(entry.date()).toString().equals(chosen.get("month")))
+                && (!chosen.get("receipt").equals("none")
+                        || entry.isCost() && entry.receipt().isEmpty())
                 && (stage.isEmpty()
                         || entry.stage()
                                 .map(id -> id.value().equalsIgnoreCase(stage))

@@ -126,7 +126,7 @@ public final class FundsMonthPage implements Page {
         return switch (gap.kind()) {
             case BALANCE -> "/funds/balance";
             case ENTRY -> "/funds/entries/" + gap.of() + "/edit";
-            case RECEIPTS -> "/funds/ledger?month=" + gap.of();
+            case RECEIPTS -> "/funds/ledger?receipt=none&month=" + gap.of();
             case DELIVERY -> "/build/materials/" + gap.of();
             case SUPPORTERS -> "/funds/supporters?month=" + gap.of();
             case FILE -> "/funds/files/" + gap.of();

@@ -1,9 +1,7 @@
 package weekwright.web.funds;
 
-import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import weekwright.build.Said;
 import weekwright.db.Stored;
@@ -34,14 +32,6 @@ public final class MonthSheet implements Fragment {
                     + ", amounts in " + request.settings().project().currency();
             return StatementSheet.of(lines, digits, source);
         });
-        return new Answer.Body(
-                200,
-                "text/csv; charset=utf-8",
-                csv.getBytes(StandardCharsets.UTF_8),
-                Map.of(
-                        "Cache-Control",
-                        "no-store",
-                        "Content-Disposition",
-                        "attachment; filename=\"statement-" + month + ".csv\""));
+        return Answer.sheet(csv, "statement-" + month + ".csv");
     }
 }

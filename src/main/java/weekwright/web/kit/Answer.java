@@ -1,6 +1,7 @@
 package weekwright.web.kit;
 
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 
@@ -39,6 +40,15 @@ public sealed interface Answer {
 
     static Answer to(Saved saved, Cookie... cookies) {
         return new GoOn(saved, List.of(cookies));
+    }
+
+    /** A table for a spreadsheet, saved under a name and not kept by browsers. */
+    static Answer sheet(String csv, String name) {
+        return new Body(
+                200,
+                "text/csv; charset=utf-8",
+                csv.getBytes(StandardCharsets.UTF_8),
+                Map.of("Cache-Control", "no-store", "Content-Disposition", "attachment; filename=\"" + name + "\""));
     }
 
     /** A body that is not kept by browsers. */

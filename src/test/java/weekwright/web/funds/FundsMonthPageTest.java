@@ -137,7 +137,7 @@ class FundsMonthPageTest {
                         "3 costs have no receipt");
         assertThat(page.page().select(".missing a").eachAttr("href"))
                 .startsWith("/funds/balance", "/funds/entries/1/edit")
-                .endsWith("/funds/ledger?month=2026-10");
+                .endsWith("/funds/ledger?receipt=none&month=2026-10");
         assertThat(page.text()).contains("ask a licensed accountant or your tax office");
         Visitor.Reply refused = ilse.form(page, "main form.act").press("close");
         assertThat(refused.status()).isEqualTo(422);
@@ -171,6 +171,27 @@ class FundsMonthPageTest {
                         "Weir: nothing then, €40.00 now",
                         "Counted differently: €5.00 then, €45.00 now",
                         "Cost of an hour worked: €20.00 then, €25.00 now");
+    }
+
+    @Test
+    void the_costs_without_a_receipt_are_listed_and_an_entry_of_a_closed_month_is_told() {
+        Visitor.Reply page = closed();
+        assertThat(page.page().select(".missing li").eachText()).endsWith("3 costs have no receipt");
+        assertThat(ilse.get("/funds/ledger?receipt=none&month=2026-10")
+                        .page()
+                        .select("tbody th")
+                        .eachText())
+                .containsExactly("refund", "Nails", "Sawmill");
+        Visitor.Reply saved = ilse.follow(ilse.form(ilse.get("/funds/entries/new"))
+                .with("way", "out")
+                .with("amount", "7")
+                .with("date", "2026-10-30")
+                .with("kind", "other-cost")
+                .send());
+        assertThat(saved.page().select(".flash p").text())
+                .isEqualTo(
+                        "It is in the books. \"30 October 2026\" is in a month that was closed on 25 November 2026; its"
+                                + " statement stays as it was; open the month again and close it to have it in.");
     }
 
     @Test
