@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import weekwright.build.HoursEntry;
@@ -17,11 +16,13 @@ import weekwright.episodes.Episode;
 /** Episodes and the publishing settings as the engine takes them. Pure. */
 final class EpisodeInputs {
     private final Facts facts;
+    private final EditHours editing;
     private final Map<String, Integer> edited = new HashMap<>();
     private final Map<String, List<Inputs.Tell>> tells = new HashMap<>();
 
     EpisodeInputs(Facts facts) {
         this.facts = facts;
+        editing = new EditHours(facts);
         for (HoursEntry entry : facts.hours()) {
             if (entry.episode().isPresent() && facts.known(entry.date()) && entry.asOrDefault() != HoursEntry.As.SHOP) {
                 edited.merge(
@@ -57,7 +58,7 @@ final class EpisodeInputs {
                 id,
                 Inputs.EpisodeKind.valueOf(row.kindOrDefault().name()),
                 row.kindOrDefault() == Episode.Kind.STANDBY ? Inputs.NONE : Facts.day(row.slot()),
-                Facts.hoursRange(row.editLow(), row.editLikely(), row.editHigh()),
+                editing.of(row),
                 facts.id("crew", row.editor()),
                 edited.getOrDefault(id, 0),
                 footage,
@@ -72,8 +73,6 @@ final class EpisodeInputs {
 
     Inputs.Publishing publishing() {
         Settings settings = facts.settings();
-        Inputs.Range edit = Facts.hoursRange(
-                Optional.of(settings.editLow()), Optional.of(settings.editLikely()), Optional.of(settings.editHigh()));
         return new Inputs.Publishing(
                 settings.weekday().getValue(),
                 Facts.day(settings.firstSlot()),
@@ -81,7 +80,7 @@ final class EpisodeInputs {
                 settings.targetMinutes().doubleValue(),
                 settings.earlyDays(),
                 settings.editWindowDays(),
-                edit,
+                editing.standard(),
                 settings.publishing().chargesAMonth().orElse(Inputs.NO_LIMIT),
                 settings.emptyLeaving().doubleValue(),
                 Stream.of(settings.skip()).flatMap(List::stream).map(Facts::day).toList(),

@@ -25,6 +25,7 @@ import weekwright.engine.simulate.Learned;
  * @param turnedUp what has turned up so far
  * @param failing open tasks that may fail
  * @param surging of supporters, nothing while nobody was counted
+ * @param editing how long editing takes
  */
 public record Lessons(
         Ratio ratio,
@@ -35,7 +36,8 @@ public record Lessons(
         Found found,
         Found.TurnedUp turnedUp,
         List<Failing> failing,
-        Optional<Learned.Surging> surging) {
+        Optional<Learned.Surging> surging,
+        Editing editing) {
     private static final int ENOUGH_OF_A_TRADE = 3;
 
     /** How many times the estimate work takes, and from how many finished tasks. */
@@ -48,6 +50,14 @@ public record Lessons(
             return actualMinutes / estimateMinutes;
         }
     }
+
+    /**
+     * How long editing takes, from the episodes that are ready.
+     *
+     * @param ratio logged over estimated hours
+     * @param perFinished minutes of editing for a finished minute; 0 where no length is known
+     */
+    public record Editing(Ratio ratio, double perFinished, List<TaskRatio> episodes) {}
 
     /** The weighted geometric mean of a trade's tasks. */
     public record TradeRatio(String trade, double times, int tasks) {}
@@ -106,7 +116,34 @@ public record Lessons(
                                 task.failPercent() / 100,
                                 task.redoPercent() / 100))
                         .toList(),
-                learned.surging());
+                learned.surging(),
+                editing(read, day));
+    }
+
+    /** How long editing takes, as of a day. */
+    public static Editing editing(Read read, LocalDate day) {
+        return editing(new EditHours(Facts.of(Source.of(read), day)), InputsBuilder.names(read));
+    }
+
+    private static Editing editing(EditHours hours, Names names) {
+        double logged = 0;
+        double finished = 0;
+        List<TaskRatio> episodes = new ArrayList<>();
+        for (EditHours.Edited one : hours.finished()) {
+            if (one.finishedMinutes() > 0) {
+                logged += one.loggedMinutes();
+                finished += one.finishedMinutes();
+            }
+            episodes.add(new TaskRatio(
+                    one.id(), names.episode(one.id()), one.ready(), one.estimateMinutes(), one.loggedMinutes(), 1));
+        }
+        episodes.sort((a, b) -> b.done().compareTo(a.done()));
+        EffortRatio ratio = hours.ratio();
+        return new Editing(
+                new Ratio(
+                        ratio.ratioQuantile(0.1), ratio.ratioQuantile(0.5), ratio.ratioQuantile(0.9), ratio.finished()),
+                finished == 0 ? 0 : logged / finished,
+                List.copyOf(episodes));
     }
 
     private static List<Turnout> turnout(Inputs inputs, Learned learned, Names names) {

@@ -12,6 +12,7 @@ import weekwright.render.Chances;
 import weekwright.render.Formats;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.parts.EditingWords;
 
 /** What the crew's own records teach the forecast, in sentences, with what each is learned from. */
 public final class AheadLearnedPage implements Page {
@@ -26,6 +27,8 @@ public final class AheadLearnedPage implements Page {
      * @param found what turns up
      * @param fails what may have to be done again
      * @param surges of supporters
+     * @param editing how long editing takes
+     * @param episodes behind that
      */
     public record View(
             String work,
@@ -35,6 +38,8 @@ public final class AheadLearnedPage implements Page {
             List<String> found,
             List<String> fails,
             List<String> surges,
+            String editing,
+            List<Line> episodes,
             List<Line> tasks) {}
 
     @Override
@@ -53,15 +58,21 @@ public final class AheadLearnedPage implements Page {
                 found(lessons),
                 lessons.failing().stream().map(AheadLearnedPage::fails).toList(),
                 lessons.surging().map(AheadLearnedPage::surges).stream().toList(),
-                lessons.tasks().stream()
-                        .map(task -> new Line(
-                                task.id(),
-                                task.title(),
-                                task.done(),
-                                Formats.hoursForecast(task.estimateMinutes()),
-                                Formats.hours(task.actualMinutes()),
-                                times(task.times())))
-                        .toList());
+                EditingWords.of(lessons.editing()),
+                lessons.editing().episodes().stream()
+                        .map(AheadLearnedPage::line)
+                        .toList(),
+                lessons.tasks().stream().map(AheadLearnedPage::line).toList());
+    }
+
+    private static Line line(Lessons.TaskRatio one) {
+        return new Line(
+                one.id(),
+                one.title(),
+                one.done(),
+                Formats.hoursForecast(one.estimateMinutes()),
+                Formats.hours(one.actualMinutes()),
+                times(one.times()));
     }
 
     private static String times(double value) {

@@ -17,21 +17,25 @@ import weekwright.episodes.ClipStore;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.Footage;
+import weekwright.forecast.Lessons;
 import weekwright.render.Formats;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.EditingWords;
 
 /** The footage log: the clips of a month, what is in hand for each coming episode, and how much is shot for a finished minute. */
 public final class EpisodesFootagePage implements Page {
     /**
      * @param head the shooting ratio in a sentence
+     * @param editing how long editing takes
      * @param earlier address of the month before that has clips; empty without one
      */
     public record View(
             String head,
             String lead,
+            String editing,
             LocalDate month,
             List<Line> clips,
             List<InHand> inHand,
@@ -60,6 +64,7 @@ public final class EpisodesFootagePage implements Page {
                             ? "Measured on " + Formats.count(footage.measured(), "published episode") + "."
                             : "What is shot for a finished minute shows once an episode with footage in the log is"
                                     + " published.",
+                    EditingWords.of(Lessons.editing(read, request.today())),
                     month.atDay(1),
                     ClipStore.between(read, month.atDay(1), month.atEndOfMonth()).stream()
                             .sorted(Comparator.comparing(

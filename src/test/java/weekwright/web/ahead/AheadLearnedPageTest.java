@@ -23,15 +23,18 @@ class AheadLearnedPageTest {
                             + " from 36 finished tasks.");
             assertThat(page.text())
                     .contains("Of Ilse’s 40 hours a week, 30 reach the build, from 47 weeks of log.")
-                    .contains(
-                            "Beside the listed hours of an open stage about 11 in a hundred more turn up, from one finished stage"
-                                    + " and what is usual. Found since May 2026: 21 hours in two jobs.")
+                    .contains("Beside the listed hours of an open stage about 11 in a hundred more turn up, from one"
+                            + " finished stage and what is usual. Found since May 2026: 21 hours in two jobs.")
                     .contains(
                             "Forge and weld six hoops: one in ten that it fails, and then 60 in a hundred of it is done"
                                     + " again.")
                     .contains("One film in 43 brings a surge of supporters, about 2.6 months’ worth of usual joining,"
                             + " from one month that a film drove, of 45 films.");
-            assertThat(page.page().select("tbody tr")).hasSize(36);
+            assertThat(page.page().select("section:has(#tasks) tbody tr")).hasSize(36);
+            assertThat(page.page().select("section:has(#editing) > p").text())
+                    .isEqualTo("Editing takes 1.00 times its estimate, four chances in five between 0.96 and 1.05,"
+                            + " ¾ hour for each finished minute, from 46 episodes.");
+            assertThat(page.page().select("section:has(#editing) tbody tr")).hasSize(46);
             assertThat(server.as("ilse")
                             .get("/ahead")
                             .page()

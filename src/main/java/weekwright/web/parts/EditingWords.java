@@ -1,0 +1,31 @@
+package weekwright.web.parts;
+
+import java.util.Locale;
+import weekwright.forecast.Lessons;
+import weekwright.render.Formats;
+
+/** How long editing takes, in words. */
+public final class EditingWords {
+    private static final int QUARTER = 15;
+
+    private EditingWords() {}
+
+    public static String of(Lessons.Editing editing) {
+        Lessons.Ratio ratio = editing.ratio();
+        if (ratio.finished() == 0) {
+            return "No episode with hours of editing is ready yet. Until then editing is taken to last what is written"
+                    + " down for it.";
+        }
+        String each = editing.perFinished() == 0
+                ? ""
+                : ", " + Formats.hoursLong(Math.round(editing.perFinished() / QUARTER) * QUARTER)
+                        + " for each finished minute";
+        return "Editing takes " + times(ratio.p50()) + " times its estimate, four chances in five between "
+                + times(ratio.p10()) + " and " + times(ratio.p90()) + each + ", from "
+                + Formats.counted(ratio.finished(), "episode", "episodes") + ".";
+    }
+
+    private static String times(double value) {
+        return String.format(Locale.ROOT, "%.2f", value);
+    }
+}
