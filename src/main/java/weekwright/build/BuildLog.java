@@ -15,6 +15,9 @@ import weekwright.base.Bounds;
  * @param episodes those that are out, with their notes
  * @param thanks who gave material or money in kind, by the credit that was agreed
  * @param drawing the crew's own drawing, inked as stages are done
+ * @param moved why that date moved, in one sentence
+ * @param rung the next purchase and how far the money for it is there
+ * @param pledge which share of what was spent on the build went into which stage
  */
 public record BuildLog(
         Optional<Boolean> open,
@@ -24,12 +27,18 @@ public record BuildLog(
         Optional<Boolean> landing,
         Optional<Boolean> episodes,
         Optional<Boolean> thanks,
-        Optional<Boolean> drawing) {
+        Optional<Boolean> drawing,
+        Optional<Boolean> moved,
+        Optional<Boolean> rung,
+        Optional<Boolean> pledge) {
     /** Nothing switched on. */
     public static final BuildLog OFF = new BuildLog(
             Optional.empty(),
             "",
             "",
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),

@@ -35,7 +35,8 @@ final class Migrations {
             "0015_levers.sql",
             "0016_closed_months.sql",
             "0017_episode_parts.sql",
-            "0018_hazards_read.sql");
+            "0018_hazards_read.sql",
+            "0019_public_money.sql");
 
     private Migrations() {}
 

@@ -328,6 +328,10 @@ public final class Forecasts implements AutoCloseable {
                 then,
                 basis.inputs(),
                 basis.names());
+        db.write("forecast", write -> {
+            MovedStore.keep(write, made);
+            return null;
+        });
         synchronized (this) {
             moved = Optional.of(made);
         }

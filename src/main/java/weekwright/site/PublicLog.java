@@ -27,7 +27,8 @@ import weekwright.render.Formats;
 
 /**
  * Everything that the public may read of a project, and what supporters may read besides; nothing else leaves the store for
- * the build log. Holds no hours of people, days off, addresses, amounts or times of day. Immutable.
+ * the build log. Holds no hours of people, days off, addresses or times of
+ * day, and no amount but what the next purchase costs. Immutable.
  *
  * @param key what the ids of the feed are made from
  * @param address where the log stands in public, ending in a slash; empty where that is not known
@@ -36,6 +37,9 @@ import weekwright.render.Formats;
  * @param token of the supporters' link
  * @param landing when the stage in hand is done, a sentence; empty where that is not shown
  * @param thanks credits in their order
+ * @param moved why that date moved, a sentence; empty where that is not shown or not known
+ * @param rung the next purchase; empty where that is not shown
+ * @param pledge where the spent money went; empty where that is not shown
  */
 public record PublicLog(
         String key,
@@ -52,7 +56,10 @@ public record PublicLog(
         String landing,
         List<Film> episodes,
         List<String> thanks,
-        boolean showsDrawing) {
+        boolean showsDrawing,
+        String moved,
+        Optional<PublicMoney.Rung> rung,
+        List<PublicMoney.Share> pledge) {
 
     /**
      * A note that may be read.
@@ -77,6 +84,7 @@ public record PublicLog(
     public static PublicLog of(Read read, LocalDate today) {
         Settings settings = SettingsStore.get(read);
         BuildLog shown = settings.buildLog();
+        Formats formats = new Formats(settings.project().currency(), today);
         List<PublicStage> stages = PublicStage.all(read);
         List<Film> films = films(read, today);
         List<Entry> all = entries(read, today, stages, films, BuildLog.on(shown.episodes()));
@@ -97,12 +105,16 @@ public record PublicLog(
                 stages,
                 BuildLog.on(shown.stages()),
                 BuildLog.on(shown.landing())
-                        ? PublicStage.landing(
-                                read, stages, new Formats(settings.project().currency(), today), settings.moneyDigits())
+                        ? PublicStage.landing(read, stages, formats, settings.moneyDigits())
                         : "",
                 BuildLog.on(shown.episodes()) ? films : List.of(),
                 BuildLog.on(shown.thanks()) ? thanks(read) : List.of(),
-                BuildLog.on(shown.drawing()));
+                BuildLog.on(shown.drawing()),
+                BuildLog.on(shown.moved()) ? PublicStage.moved(read, stages, formats) : "",
+                BuildLog.on(shown.rung())
+                        ? PublicMoney.rung(read, stages, formats, settings.moneyDigits())
+                        : Optional.empty(),
+                BuildLog.on(shown.pledge()) ? PublicMoney.pledge(read, stages) : List.of());
     }
 
     private static List<Film> films(Read read, LocalDate today) {

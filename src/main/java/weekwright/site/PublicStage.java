@@ -16,6 +16,7 @@ import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.forecast.Forecast;
+import weekwright.forecast.MovedStore;
 import weekwright.forecast.SavedForecastStore;
 import weekwright.render.Formats;
 import weekwright.render.chart.KeyDrawing;
@@ -76,6 +77,35 @@ public record PublicStage(
                 .map(days -> stage.get().name() + " is done "
                         + between(days.p10().get(), days.p90().get(), formats) + ", with four chances in five.")
                 .orElse("");
+    }
+
+    /** Why the date of the stage in hand moved since a week ago, in one sentence; empty where that is not known. */
+    static String moved(Read read, List<PublicStage> stages, Formats formats) {
+        Optional<PublicStage> stage = inHand(stages);
+        return stage.flatMap(one -> MovedStore.find(read, one.id().value(), formats.today()))
+                .map(kept -> sentence(stage.get().name(), kept, formats))
+                .orElse("");
+    }
+
+    private static String sentence(String stage, MovedStore.Kept kept, Formats formats) {
+        String since = "Since " + formats.dateLong(kept.since()) + " the date of " + stage;
+        if (kept.sum() == 0) {
+            return since + " has not moved.";
+        }
+        boolean later = kept.sum() > 0;
+        return since + " moved " + Formats.count(Math.abs(kept.sum()), "day") + (later ? " later" : " earlier")
+                + ", mostly because "
+                + switch (kept.foremost()) {
+                    case WORK -> later ? "the work went slower than expected." : "the work went faster than expected.";
+                    case ESTIMATES -> "we now reckon with other hours for some of the work.";
+                    case PLAN -> "we changed the plan.";
+                    case MATERIALS -> later
+                            ? "materials take longer or cost more than expected."
+                            : "materials come sooner or cost less than expected.";
+                    case MONEY -> later
+                            ? "there is less money for materials than expected."
+                            : "there is more money for materials than expected.";
+                };
     }
 
     private static String between(LocalDate low, LocalDate high, Formats formats) {

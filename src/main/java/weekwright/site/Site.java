@@ -81,9 +81,12 @@ public final class Site {
             String lead,
             List<StageLine> stages,
             String landing,
+            String moved,
             String drawing,
             List<Line> notes,
-            List<String> thanks) {}
+            List<String> thanks,
+            Optional<PublicMoney.Rung> rung,
+            List<PublicMoney.Share> pledge) {}
 
     /** A page of one note. */
     public record NotePage(
@@ -204,9 +207,12 @@ public final class Site {
                         log.lead(),
                         stages,
                         log.landing(),
+                        log.moved(),
                         drawn(),
                         lines(log.notes().stream().limit(LATEST).toList(), "notes/"),
-                        log.thanks()));
+                        log.thanks(),
+                        log.rung(),
+                        log.pledge()));
     }
 
     private String drawn() {

@@ -27,6 +27,9 @@ import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
 import weekwright.db.Stale;
+import weekwright.forecast.Forecasts;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
 import weekwright.notes.NoteStore;
 import weekwright.notes.Photo;
 import weekwright.notes.PhotoStore;
@@ -37,7 +40,7 @@ import weekwright.testkit.SmallProject;
 
 class SiteTest {
     private static final Templates TEMPLATES = Templates.packed();
-    private static final String ALL_ON = "stages landing episodes thanks drawing";
+    private static final String ALL_ON = "stages landing episodes thanks drawing moved rung pledge";
 
     @TempDir
     Path folder;
@@ -132,6 +135,91 @@ class SiteTest {
                 .isEqualTo("16 Oct 2026 · B. · Weir · Episode 10, The footing");
         assertThat(index.select("meta[property=og:url]").attr("content"))
                 .isEqualTo("https://weir.example/log/index.html");
+    }
+
+    @Test
+    void the_next_purchase_stands_there_with_its_price_and_whether_the_money_is_there() {
+        PublicProject.switches(db, "rung", "yes");
+        assertThat(page(site(), "index.html").select("section[aria-labelledby=rung]"))
+                .isEmpty();
+        forecast();
+        Element rung = page(site(), "index.html").selectFirst("section[aria-labelledby=rung]");
+        assertThat(rung.text())
+                .isEqualTo("What is bought next Oak boards, for Sluice gate About €300, to be ordered now. The"
+                        + " money for it is there with nine chances in ten.");
+        assertThat(rung.select("svg .rung-sure")).hasSize(1);
+        PublicProject.switches(db, "rung", "no");
+        assertThat(text(site(), "index.html")).doesNotContain("Oak boards");
+    }
+
+    private void forecast() {
+        try (Forecasts forecasts = new Forecasts(db, ServerFixture.CLOCK, 2, 20, 60)) {
+            forecasts.current(PublicProject.TODAY);
+            forecasts.await();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    @Test
+    void why_the_date_of_the_stage_in_hand_moved_is_one_sentence() {
+        PublicProject.switches(db, "moved", "yes");
+        assertThat(page(site(), "index.html").select("section[aria-labelledby=stands]"))
+                .isEmpty();
+        assertThat(moved("2026-11-18", "2026-11-25", "9, 0, 2, 0, -1"))
+                .isEqualTo("Since 18 November the date of Weir moved 10 days later, mostly because the work went slower"
+                        + " than expected.");
+        assertThat(moved("2026-11-18", "2026-11-24", "1, 0, 0, 0, -2"))
+                .isEqualTo("Since 18 November the date of Weir moved 1 day earlier, mostly because there is more money"
+                        + " for materials than expected.");
+        assertThat(moved("2026-11-18", "2026-11-25", "1, 0, -1, 0, 0"))
+                .isEqualTo("Since 18 November the date of Weir has not moved.");
+        // a week old: it says nothing of today's date
+        assertThat(moved("2026-11-11", "2026-11-18", "9, 0, 2, 0, -1")).isEmpty();
+    }
+
+    private String moved(String since, String day, String days) {
+        db.write("test", write -> {
+            write.handle().execute("DELETE FROM moved_stage");
+            write.handle()
+                    .execute("INSERT INTO moved_stage VALUES ('weir', '" + since + "', '" + day + "', " + days + ")");
+            return null;
+        });
+        return page(site(), "index.html")
+                .select("section[aria-labelledby=stands] p")
+                .text();
+    }
+
+    @Test
+    void where_pledges_went_are_shares_of_what_was_spent_on_stages_that_sum_to_a_hundred() {
+        PublicProject.switches(db, "pledge", "yes");
+        db.write("test", write -> {
+            spent(write, "p.1", "-200", "weir");
+            spent(write, "p.2", "-100", "gate");
+            spent(write, "p.3", "50", "gate");
+            return null;
+        });
+        assertThat(page(site(), "index.html")
+                        .select("section[aria-labelledby=pledge] li")
+                        .eachText())
+                .containsExactly("Weir 80", "Sluice gate 20");
+    }
+
+    private static void spent(weekwright.db.Write write, String id, String amount, String stage) {
+        LedgerEntryStore.TABLE.insert(
+                write,
+                SmallProject.of(
+                        LedgerEntry.class,
+                        "id",
+                        id,
+                        "date",
+                        "2026-11-02",
+                        "amount",
+                        amount,
+                        "kind",
+                        amount.startsWith("-") ? "material" : "refund",
+                        "stage",
+                        stage));
     }
 
     @Test

@@ -222,5 +222,20 @@ final class SettingsKeys {
                                     "drawing",
                                     "Drawing",
                                     "Your own drawing, inked as stages land: yes or no.",
+                                    "no"),
+                            new Key(
+                                    "moved",
+                                    "Why it moved",
+                                    "Why the date of the stage in hand moved: yes or no.",
+                                    "no"),
+                            new Key(
+                                    "rung",
+                                    "Next purchase",
+                                    "What is bought next and whether the money is there: yes or no.",
+                                    "no"),
+                            new Key(
+                                    "pledge",
+                                    "Where pledges went",
+                                    "Share of the spent money by stage: yes or no.",
                                     "no"))));
 }

@@ -34,6 +34,9 @@ public final class NotesPublicPage implements Page {
         sort("the episodes that are out", log.episodes(), shows, hides);
         sort("thanks to those who gave", log.thanks(), shows, hides);
         sort("your drawing", log.drawing(), shows, hides);
+        sort("why its date moved", log.moved(), shows, hides);
+        sort("the next purchase", log.rung(), shows, hides);
+        sort("where pledges went", log.pledge(), shows, hides);
         return request.read(read -> new View(
                 request.form(""),
                 BuildLog.on(log.open()),

@@ -23,7 +23,8 @@ class NotesPublicPageTest {
                 .isEqualTo("This program serves it to nobody until you open it. Two notes are for everyone today.");
         assertThat(page.text())
                 .contains("Switched off: how far each stage is, when the stage in hand is done, the episodes that are"
-                        + " out, thanks to those who gave, your drawing.");
+                        + " out, thanks to those who gave, your drawing, why its date moved, the next purchase, where"
+                        + " pledges went.");
         assertThat(SERVER.as("noor").get("/notes/public").status()).isEqualTo(403);
     }
 
