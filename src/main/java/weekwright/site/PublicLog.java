@@ -104,9 +104,7 @@ public record PublicLog(
                 token,
                 stages,
                 BuildLog.on(shown.stages()),
-                BuildLog.on(shown.landing())
-                        ? PublicStage.landing(read, stages, formats, settings.moneyDigits())
-                        : "",
+                BuildLog.on(shown.landing()) ? PublicStage.landing(read, stages, formats, settings.moneyDigits()) : "",
                 BuildLog.on(shown.episodes()) ? films : List.of(),
                 BuildLog.on(shown.thanks()) ? thanks(read) : List.of(),
                 BuildLog.on(shown.drawing()),

@@ -54,7 +54,9 @@ public final class PublicMoney {
     }
 
     private static Optional<Material> material(Read read, Forecast.Order order) {
-        return MaterialStore.TABLE.find(read, new weekwright.base.Id(order.material())).map(Stored::value);
+        return MaterialStore.TABLE
+                .find(read, new weekwright.base.Id(order.material()))
+                .map(Stored::value);
     }
 
     private static Optional<PublicStage> stage(Read read, Forecast.Order order, List<PublicStage> stages) {
@@ -79,7 +81,10 @@ public final class PublicMoney {
                         : "At even chances about " + formats.moneyForecast(middle) + " of it is still missing.";
         String name = Formats.sentence(material(read, order).map(Material::item).orElse(order.material()));
         return new Rung(
-                name + stage(read, order, stages).map(stage -> ", for " + stage.name()).orElse(""),
+                name
+                        + stage(read, order, stages)
+                                .map(stage -> ", for " + stage.name())
+                                .orElse(""),
                 "About " + formats.moneyForecast(need) + ", to be ordered "
                         + (day.isAfter(formats.today()) ? "by " + formats.dateOrMonth(day) : "now") + ". " + said,
                 Ladder.rung(need, there(need, bad), there(need, middle), there(need, middle)));

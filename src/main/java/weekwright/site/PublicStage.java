@@ -99,12 +99,14 @@ public record PublicStage(
                     case WORK -> later ? "the work went slower than expected." : "the work went faster than expected.";
                     case ESTIMATES -> "we now reckon with other hours for some of the work.";
                     case PLAN -> "we changed the plan.";
-                    case MATERIALS -> later
-                            ? "materials take longer or cost more than expected."
-                            : "materials come sooner or cost less than expected.";
-                    case MONEY -> later
-                            ? "there is less money for materials than expected."
-                            : "there is more money for materials than expected.";
+                    case MATERIALS ->
+                        later
+                                ? "materials take longer or cost more than expected."
+                                : "materials come sooner or cost less than expected.";
+                    case MONEY ->
+                        later
+                                ? "there is less money for materials than expected."
+                                : "there is more money for materials than expected.";
                 };
     }
 

@@ -114,9 +114,8 @@ class ForecastsTest {
         assertThat(pit.of(Cause.WORK)).isGreaterThan(3);
         assertThat(pit.of(Cause.ESTIMATES)).isZero();
         assertThat(Arrays.stream(Moved.wholeDays(pit)).sum()).isEqualTo(pit.now() - pit.then());
-        MovedStore.Kept kept = project.db()
-                .read(read -> MovedStore.find(read, "pit", TODAY))
-                .orElseThrow();
+        MovedStore.Kept kept =
+                project.db().read(read -> MovedStore.find(read, "pit", TODAY)).orElseThrow();
         assertThat(kept.since()).isEqualTo(TODAY.minusDays(7));
         assertThat(kept.days()).isEqualTo(Moved.wholeDays(pit));
     }

@@ -185,7 +185,8 @@ final class SettingsKeys {
                             new Key(
                                     "turnout",
                                     "Turnout",
-                                    "Share of stated hours that reaches the build; kept with the project, not drawn yet.",
+                                    "Share of stated hours that reaches the build; kept with the project, not drawn"
+                                            + " yet.",
                                     "learned"),
                             new Key(
                                     "found_share",
@@ -218,11 +219,7 @@ final class SettingsKeys {
                             new Key("landing", "Landing", "When the stage in hand is done: yes or no.", "no"),
                             new Key("episodes", "Episodes", "Those that are out, with their notes: yes or no.", "no"),
                             new Key("thanks", "Thanks", "Who gave, by the credit agreed: yes or no.", "no"),
-                            new Key(
-                                    "drawing",
-                                    "Drawing",
-                                    "Your own drawing, inked as stages land: yes or no.",
-                                    "no"),
+                            new Key("drawing", "Drawing", "Your own drawing, inked as stages land: yes or no.", "no"),
                             new Key(
                                     "moved",
                                     "Why it moved",
