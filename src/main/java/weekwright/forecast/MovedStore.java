@@ -1,6 +1,8 @@
 package weekwright.forecast;
 
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import weekwright.db.Read;
@@ -20,7 +22,7 @@ public final class MovedStore {
     public record Kept(LocalDate since, LocalDate day, long[] days) {
         /** By how many days it moved. */
         public long sum() {
-            return java.util.Arrays.stream(days).sum();
+            return Arrays.stream(days).sum();
         }
 
         /** The cause that moved it furthest in the direction it went. */
@@ -58,20 +60,14 @@ public final class MovedStore {
                         + " WHERE stage = :stage COLLATE NOCASE AND day <= :day AND day > date(:day, '-7 days')")
                 .bind("stage", stage)
                 .bind("day", day.toString())
-                .map((row, context) -> new Kept(
-                        LocalDate.parse(row.getString("since")),
-                        LocalDate.parse(row.getString("day")),
-                        IntStream.range(0, Cause.values().length)
-                                .mapToLong(k -> days(row, k + 3))
-                                .toArray()))
-                .findOne();
-    }
-
-    private static long days(java.sql.ResultSet row, int column) {
-        try {
-            return row.getLong(column);
-        } catch (java.sql.SQLException e) {
-            throw new IllegalStateException(e);
-        }
+                .mapToMap()
+                .findOne()
+                .map(row -> new Kept(
+                        LocalDate.parse((String) row.get("since")),
+                        LocalDate.parse((String) row.get("day")),
+                        Arrays.stream(Cause.values())
+                                .mapToLong(cause ->
+                                        ((Number) row.get(cause.name().toLowerCase(Locale.ROOT))).longValue())
+                                .toArray()));
     }
 }

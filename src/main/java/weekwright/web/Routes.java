@@ -115,6 +115,7 @@ import weekwright.web.notes.NoteEditPage;
 import weekwright.web.notes.NotePage;
 import weekwright.web.notes.NotePictureEditPage;
 import weekwright.web.notes.NotePicturesNewPage;
+import weekwright.web.notes.NotesBookPage;
 import weekwright.web.notes.NotesNewPage;
 import weekwright.web.notes.NotesPage;
 import weekwright.web.notes.NotesPicturesPage;
@@ -259,6 +260,7 @@ public final class Routes {
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),
                 form("/notes/new", Access.CREW, new NotesNewPage()),
+                sheet("/notes/book", Access.CREW, new NotesBookPage()),
                 sheet("/notes/pictures", Access.CREW, new NotesPicturesPage()),
                 form("/notes/public", Access.CREW, new NotesPublicPage()),
                 sheet("/notes/{id}", Access.CREW, new NotePage()),
