@@ -117,7 +117,7 @@ class NotesBookPageTest {
         Document page = book("?stage=WEIR");
         assertThat(page.select("h1").text()).isEqualTo("Weir");
         assertThat(page.select("caption").eachText()).containsExactly("Hours of Weir", "Costs of Weir");
-        assertThat(page.select(".sum").eachText()).containsExactly("Together 40 33", "Together €0.00 €120.50");
+        assertThat(page.select(".sum").eachText()).containsExactly("Together 46 33", "Together €0.00 €120.50");
         assertThat(page.select(".book-chapter h3").eachText()).containsExactly("Sill stones", "Second course");
     }
 
