@@ -66,8 +66,8 @@ public final class MovedStore {
                         LocalDate.parse((String) row.get("since")),
                         LocalDate.parse((String) row.get("day")),
                         Arrays.stream(Cause.values())
-                                .mapToLong(cause ->
-                                        ((Number) row.get(cause.name().toLowerCase(Locale.ROOT))).longValue())
+                                .mapToLong(
+                                        cause -> ((Number) row.get(cause.name().toLowerCase(Locale.ROOT))).longValue())
                                 .toArray()));
     }
 }

@@ -87,7 +87,9 @@ public final class NotesBookPage implements Page {
                             ? request.settings().project().name()
                             : stages.get(0).name(),
                     asked.isEmpty() ? "" : stages.get(0).id().value(),
-                    chapters.stream().mapToInt(chapter -> chapter.notes().size()).sum(),
+                    chapters.stream()
+                            .mapToInt(chapter -> chapter.notes().size())
+                            .sum(),
                     chapters);
         });
     }
@@ -100,8 +102,8 @@ public final class NotesBookPage implements Page {
             List<Hours> hours = TaskStore.ofStage(read, stage.id()).stream()
                     .map(Stored::value)
                     .map(task -> {
-                        TaskFigures of =
-                                TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of()));
+                        TaskFigures of = TaskFigures.of(
+                                task, entries.getOrDefault(task.id().folded(), List.of()));
                         return new Hours(task.title(), of.estimate(), of.logged(), task.done());
                     })
                     .filter(line -> line.logged() > 0 || line.done().isPresent())
@@ -137,7 +139,9 @@ public final class NotesBookPage implements Page {
     /** The notes by their stage's id in lower case, empty for none; the oldest first, as a book is read. */
     private static Map<String, List<Part>> parts(Read read) {
         Map<String, String> names = new HashMap<>();
-        CrewMemberStore.TABLE.values(read).forEach(member -> names.put(member.id().folded(), member.name()));
+        CrewMemberStore.TABLE
+                .values(read)
+                .forEach(member -> names.put(member.id().folded(), member.name()));
         Map<String, List<NotePage.Picture>> pictures = new HashMap<>();
         for (Stored<Photo> photo : PhotoStore.TABLE.list(read)) {
             pictures.computeIfAbsent(photo.value().note().folded(), note -> new ArrayList<>())
@@ -167,8 +171,8 @@ public final class NotesBookPage implements Page {
     /** A note's headings stand under its own, which is an h3 here, and its footnotes keep apart from those of others. */
     private static String bound(String html, String anchor) {
         String lower = HEADING.matcher(html)
-                .replaceAll(match ->
-                        "<" + match.group(1) + "h" + Math.min(6, Integer.parseInt(match.group(2)) + 2) + ">");
+                .replaceAll(
+                        match -> "<" + match.group(1) + "h" + Math.min(6, Integer.parseInt(match.group(2)) + 2) + ">");
         return ANCHOR.matcher(lower).replaceAll("$1" + Matcher.quoteReplacement(anchor) + "-$2");
     }
 }
