@@ -16,11 +16,12 @@ public final class Counts {
      */
     public record Count(LedgerEntry entry, Money books, Money difference) {}
 
-    /** In the order of their days. */
+    /** In the order of their days; those of the day on which the books open say how the opening cash is parted. */
     public static List<Count> of(Settings settings, List<LedgerEntry> ledger) {
         List<Count> counts = new ArrayList<>();
         ledger.stream()
-                .filter(entry -> entry.kind() == LedgerEntry.Kind.COUNTED)
+                .filter(entry ->
+                        entry.kind() == LedgerEntry.Kind.COUNTED && entry.date().isAfter(settings.openingDate()))
                 .sorted(java.util.Comparator.comparing(LedgerEntry::date))
                 .forEach(entry -> {
                     LocalDate day = entry.date();

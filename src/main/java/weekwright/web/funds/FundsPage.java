@@ -46,6 +46,7 @@ public final class FundsPage implements Page {
             long people,
             Money together,
             List<Entry> entries,
+            List<FundsStagesPage.Line> stages,
             String reserve) {}
 
     /** A pledge level: who pays it, and what that is together. */
@@ -86,6 +87,7 @@ public final class FundsPage implements Page {
                     people,
                     together,
                     entries(ledger),
+                    FundsStagesPage.open(read, formats),
                     formats.money(settings.reserve().minor()));
         });
     }

@@ -32,30 +32,37 @@ public final class FundsStagesPage implements Page {
             String said,
             List<CostLines.Line> parts) {}
 
+    /** The stages of which something is committed or left. */
+    static List<Line> open(Read read, Formats formats) {
+        return lines(read, StageCosts.all(read), formats).stream()
+                .filter(line -> line.committed().plus(line.left()).minor() > 0)
+                .toList();
+    }
+
+    private static List<Line> lines(Read read, Map<String, StageCosts> costs, Formats formats) {
+        List<Line> lines = new ArrayList<>();
+        for (Stored<Stage> stage : StageStore.inOrder(read)) {
+            Optional.ofNullable(costs.get(stage.value().id().folded()))
+                    .ifPresent(one -> lines.add(
+                            line(stage.value().id().value(), stage.value().name(), one, formats)));
+        }
+        return lines;
+    }
+
     @Override
     public View show(Request request) {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return request.read(read -> {
-            List<Line> lines = new ArrayList<>();
-            List<StageCosts.Line> all = new ArrayList<>();
             Map<String, StageCosts> costs = StageCosts.all(read);
-            for (Stage stage : stages(read)) {
-                StageCosts one = costs.get(stage.id().folded());
-                if (one != null) {
-                    lines.add(line(stage.id().value(), stage.name(), one, formats));
-                    all.addAll(one.lines());
-                }
-            }
+            List<Line> lines = lines(read, costs, formats);
+            List<StageCosts.Line> all =
+                    costs.values().stream().flatMap(one -> one.lines().stream()).toList();
             return new View(
                     lines,
                     lines.isEmpty()
                             ? Optional.empty()
                             : Optional.of(line("", "All stages", new StageCosts(all), formats)));
         });
-    }
-
-    private static List<Stage> stages(Read read) {
-        return StageStore.inOrder(read).stream().map(Stored::value).toList();
     }
 
     private static Line line(String id, String name, StageCosts costs, Formats formats) {

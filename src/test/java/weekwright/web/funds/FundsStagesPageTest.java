@@ -123,6 +123,11 @@ class FundsStagesPageTest {
                         "Left to order €554.00",
                         "Comes to €874.00");
         assertThat(ilse.get("/build").text()).contains("€109");
+        assertThat(ilse.get("/funds")
+                        .page()
+                        .select("section[aria-labelledby=stages-head] tbody tr")
+                        .eachText())
+                .containsExactly("Sluice gate €861.55 €210.70 €109.30 €554");
         assertThat(server.as("noor").get("/build/stages/gate").page().select("#cost"))
                 .isEmpty();
         assertThat(server.as("noor").get("/funds/stages").status()).isEqualTo(403);
