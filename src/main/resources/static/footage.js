@@ -23,25 +23,48 @@
   const cell = (text) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
   const size = (bytes) => (bytes >= 1e9 ? `${(bytes / 1e9).toFixed(1)} GB` : `${Math.max(1, Math.round(bytes / 1e6))} MB`);
 
+  const AT_ONCE = 6;
+  const stop = form.querySelector("[data-stop]");
+  let stopped = false;
+  stop.addEventListener("click", () => { stopped = true; });
+
+  async function line(file) {
+    const length = await seconds(file);
+    const start = new Date(file.lastModified - length * 1000); // a camera closes the file when the clip ends
+    const minutes = length > 0 ? String(Math.max(0.01, Math.round(length / 0.6) / 100)) : "";
+    const card = (file.webkitRelativePath || "").split("/")[0];
+    return [
+      file.name.replace(films, ""),
+      `${start.getFullYear()}-${two(start.getMonth() + 1)}-${two(start.getDate())}`,
+      `${two(start.getHours())}:${two(start.getMinutes())}`,
+      minutes, size(file.size), card,
+    ].map(cell).join(",");
+  }
+
   form.querySelector("#folder").addEventListener("change", async (e) => {
     const files = [...e.target.files].filter((f) => films.test(f.name)).sort((a, b) => a.name.localeCompare(b.name));
     if (!files.length) { said.textContent = "No clips are in this folder."; return; }
-    const lines = ["clip,date,time,minutes,size,card"];
-    for (const file of files) {
-      said.textContent = `Reading ${lines.length} of ${files.length}`;
-      const length = await seconds(file);
-      const start = new Date(file.lastModified - length * 1000); // a camera closes the file when the clip ends
-      const minutes = length > 0 ? String(Math.max(0.01, Math.round(length / 0.6) / 100)) : "";
-      const card = (file.webkitRelativePath || "").split("/")[0];
-      lines.push([
-        file.name.replace(films, ""),
-        `${start.getFullYear()}-${two(start.getMonth() + 1)}-${two(start.getDate())}`,
-        `${two(start.getHours())}:${two(start.getMinutes())}`,
-        minutes, size(file.size), card,
-      ].map(cell).join(","));
+    const lines = new Array(files.length);
+    let next = 0, done = 0;
+    stopped = false;
+    stop.hidden = false;
+    const work = async () => {
+      while (next < files.length && !stopped) {
+        const at = next++;
+        lines[at] = await line(files[at]);
+        done += 1;
+        said.textContent = `${done.toLocaleString("en")} of ${files.length.toLocaleString("en")} clips read`;
+      }
+    };
+    await Promise.all(Array.from({ length: AT_ONCE }, work));
+    stop.hidden = true;
+    if (stopped) {
+      said.textContent = "Stopped; nothing is listed. Choose the folder again, or a smaller one.";
+      e.target.value = "";
+      return;
     }
-    listing.value = lines.join("\n");
-    said.textContent = `${files.length} clips listed.`;
+    listing.value = ["clip,date,time,minutes,size,card", ...lines].join("\n");
+    said.textContent = `${files.length.toLocaleString("en")} clips listed.`;
     read.click();
   });
 
