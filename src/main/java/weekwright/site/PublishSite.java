@@ -82,7 +82,7 @@ public final class PublishSite {
     }
 
     /**
-     * @param progress counts the pages
+     * @param progress counts the files, {@link Site#most} at most
      * @throws FolderRefused when the folder holds something else or cannot be written
      */
     public static Done into(Path target, Site site, Progress progress) throws FolderRefused {

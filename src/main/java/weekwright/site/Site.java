@@ -145,6 +145,17 @@ public final class Site {
         return List.copyOf(pages.keySet());
     }
 
+    /** How many files it comes to at most: its pages and the pictures of its notes. */
+    public int most() {
+        List<Entry> entries = log.supporters().isEmpty() ? log.notes() : log.supporters();
+        return pages.size()
+                + (int) entries.stream()
+                        .flatMap(entry -> entry.photos().stream())
+                        .map(Photo::file)
+                        .distinct()
+                        .count();
+    }
+
     /** What stands at a path; empty where nothing does. */
     public Optional<byte[]> at(String path) {
         Supplier<byte[]> page = pages.get(path);

@@ -86,7 +86,8 @@ public final class PhotoFiles {
         if (kind.isEmpty()) {
             return Optional.empty();
         }
-        Copy copy = new Copy(place(name, size, kind.get()), kind.get());
+        FileKind as = PictureCopy.as(kind.get());
+        Copy copy = new Copy(place(name, size, as), as);
         if (!isFresh(original.get(), copy.file())) {
             try (InputStream in = Files.newInputStream(original.get())) {
                 make(original.get(), PictureFacts.read(in));
@@ -102,24 +103,18 @@ public final class PhotoFiles {
     }
 
     private Path place(String name, Size size, FileKind kind) {
-        // a WebP has one copy, of its own size
-        int most = kind == FileKind.WEBP ? 0 : size.most;
-        return folder.resolve(COPIES).resolve(name + "." + most + "." + kind.ending());
+        return folder.resolve(COPIES).resolve(name + "." + size.most + "." + kind.ending());
     }
 
     private void make(Path original, PictureFacts facts) throws IOException, Refused {
         Files.createDirectories(folder.resolve(COPIES));
         String name = original.getFileName().toString();
         FileTime time = Files.getLastModifiedTime(original);
-        if (facts.kind() == FileKind.WEBP) {
-            byte[] bytes = WebpCopy.of(original);
-            put(place(name, Size.PAGE, facts.kind()), time, out -> out.write(bytes));
-            return;
-        }
+        FileKind as = PictureCopy.as(facts.kind());
         Pixels page = PictureCopy.decode(original, facts, Size.PAGE.most);
         Pixels small = page.reduced(Size.SMALL.most);
-        put(place(name, Size.PAGE, facts.kind()), time, out -> PictureCopy.write(page, facts.kind(), out));
-        put(place(name, Size.SMALL, facts.kind()), time, out -> PictureCopy.write(small, facts.kind(), out));
+        put(place(name, Size.PAGE, as), time, out -> PictureCopy.write(page, as, out));
+        put(place(name, Size.SMALL, as), time, out -> PictureCopy.write(small, as, out));
     }
 
     private interface Writing {

@@ -17,7 +17,8 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 import weekwright.base.FileKind;
 import weekwright.base.Refused;
 
-/** Decodes a JPEG or PNG and writes it anew: upright, no larger than needed, in the screen's colours, without any tag. */
+/** Decodes a picture and writes it anew: upright, no larger than needed, in the screen's colours, without any tag. A WebP
+ * becomes a JPEG, on white where it is clear. */
 final class PictureCopy {
     /** Of larger pictures only each second, third … pixel is decoded. */
     private static final long MOST_DECODED = 16_000_000;
@@ -27,11 +28,17 @@ final class PictureCopy {
 
     private PictureCopy() {}
 
+    /** What the copies of a picture of that kind are. */
+    static FileKind as(FileKind original) {
+        return original == FileKind.WEBP ? FileKind.JPEG : original;
+    }
+
     /** @throws Refused when it cannot be decoded, or only in part */
     static Pixels decode(Path file, PictureFacts facts, int most) throws IOException, Refused {
         AT_ONCE.acquireUninterruptibly();
         try {
-            return Pixels.reduced(decoded(file, facts.kind()), most).turned(facts.orientation());
+            Pixels read = Pixels.reduced(decoded(file, facts.kind()), most).turned(facts.orientation());
+            return as(facts.kind()) == FileKind.JPEG ? read.onWhite() : read;
         } finally {
             AT_ONCE.release();
         }

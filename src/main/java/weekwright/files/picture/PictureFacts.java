@@ -44,9 +44,6 @@ public record PictureFacts(FileKind kind, int width, int height, int orientation
                 default -> webp(in);
             };
             bound(facts.width(), facts.height());
-            if (kind == FileKind.WEBP && facts.orientation() != 1) {
-                throw new Refused("is a WebP that lies on its side", "turn it upright and save it, or send the JPEG");
-            }
             return facts;
         } catch (EOFException e) {
             throw BROKEN;

@@ -153,6 +153,22 @@ record Pixels(int width, int height, int bands, int[] samples, ColorSpace space)
         return new Pixels(newWidth, newHeight, bands, into, space);
     }
 
+    /** The same without cover: what is clear shows white. */
+    Pixels onWhite() {
+        if (bands % 2 == 1) {
+            return this;
+        }
+        int colours = bands - 1;
+        int[] into = new int[width * height * colours];
+        for (int i = 0; i < width * height; i++) {
+            int cover = samples[i * bands + colours];
+            for (int band = 0; band < colours; band++) {
+                into[i * colours + band] = (samples[i * bands + band] * cover + 255 * (255 - cover) + 127) / 255;
+            }
+        }
+        return new Pixels(width, height, colours, into, space);
+    }
+
     /** In the screen's colours, nothing with it but the picture. */
     BufferedImage image() {
         boolean cover = bands % 2 == 0;

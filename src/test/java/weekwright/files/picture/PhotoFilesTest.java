@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import weekwright.base.FileKind;
 import weekwright.base.Refused;
 import weekwright.testkit.CameraPicture;
 
@@ -106,11 +107,35 @@ class PhotoFilesTest {
             assertThat(new PhotoFiles(folder).facts(name).orElseThrow().takenOn())
                     .contains(LocalDate.of(2026, 11, 9));
         }
-        byte[] webp = copy("2026-11-25-1.webp", PhotoFiles.Size.PAGE);
-        assertThat(CameraPicture.text(webp)).startsWith("RIFF").contains("WEBPVP8X", "VP8L");
-        assertThat(webp.length).isEqualTo(12 + 18 + 22);
-        assertThat(webp[4]).isEqualTo((byte) (webp.length - 8));
-        assertThat(webp[20]).isZero();
+    }
+
+    @Test
+    void a_webp_is_read_stood_upright_and_copied_as_a_jpeg_of_each_size() throws Exception {
+        String name = keep(CameraPicture.webp(6, 0));
+        assertThat(name).endsWith(".webp");
+        BufferedImage page = shown(name);
+        assertThat(page.getWidth()).isEqualTo(40);
+        assertThat(page.getHeight()).isEqualTo(60);
+        // turned by a quarter to the right: the lower left, blue, comes to the upper left
+        assertNear(page.getRGB(5, 5), BLUE);
+        assertNear(page.getRGB(35, 5), RED);
+        assertNear(page.getRGB(5, 55), WHITE);
+        assertNear(page.getRGB(35, 55), GREEN);
+        for (PhotoFiles.Size size : PhotoFiles.Size.values()) {
+            PhotoFiles.Copy copy = new PhotoFiles(folder).copy(name, size).orElseThrow();
+            assertThat(copy.kind()).isEqualTo(FileKind.JPEG);
+            assertThat(FileKind.of(Files.readAllBytes(copy.file()))).contains(FileKind.JPEG);
+        }
+        BufferedImage clear = shown(keep(CameraPicture.clearWebp()));
+        assertNear(clear.getRGB(5, 5), RED);
+        assertNear(clear.getRGB(55, 35), WHITE);
+    }
+
+    /** Within what a JPEG and a lossy WebP of plain colours lose. */
+    private static void assertNear(int seen, int meant) {
+        for (int shift = 0; shift <= 16; shift += 8) {
+            assertThat(seen >> shift & 0xff).as("%06x", seen & WHITE).isBetween((meant >> shift & 0xff) - 6, (meant >> shift & 0xff) + 6);
+        }
     }
 
     @Test
@@ -183,7 +208,7 @@ class PhotoFilesTest {
         refused(CameraPicture.pngHead(30_000, 30_000), "has more than 60 megapixels; save it smaller");
         refused(CameraPicture.pngHead(0, 10), "is damaged; take it from the camera once more");
         refused(CameraPicture.webp(1, 2), "is a moving picture; send a still one");
-        refused(CameraPicture.webp(6, 0), "is a WebP that lies on its side; turn it upright and save it");
+        refused(Arrays.copyOf(CameraPicture.webp(1, 0), 90), "is damaged");
         refused(Arrays.copyOf(jpeg, 700), "is damaged");
         refused(Arrays.copyOf(jpeg, jpeg.length / 2 + 500), "is damaged or of a rare kind");
         refused(Arrays.copyOf(png, png.length - 60), "is damaged or of a rare kind");
