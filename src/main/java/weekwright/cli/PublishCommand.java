@@ -18,10 +18,11 @@ import weekwright.site.Site;
 @Command(
         name = "publish",
         description = {
-            "Writes the public build log into a folder as a static site: pages without script, relative links, an Atom feed.",
+            "Writes the public build log into a folder as a static site: pages without script, relative links, an Atom"
+                    + " feed.",
             "",
-            "Publishing again writes only what changed. What it shows is set under Crew and settings; all of it is off at"
-                    + " first but the notes for everyone."
+            "Publishing again writes only what changed. What it shows is set under Crew and settings; all of it is off"
+                    + " at first but the notes for everyone."
         })
 final class PublishCommand implements Callable<Integer> {
     private final Terminal terminal;
@@ -57,8 +58,7 @@ final class PublishCommand implements Callable<Integer> {
                             .withZone(db.read(SettingsStore::get).zone()))
                     : today;
             Site site = PublishSite.site(db, source, Templates.packed(), PublishSite.copies(source), day);
-            try (ProgressLine progress =
-                    new ProgressLine(terminal, "files", site.most())) {
+            try (ProgressLine progress = new ProgressLine(terminal, "files", site.most())) {
                 PublishSite.Done done = PublishSite.into(target, site, progress);
                 progress.stop();
                 terminal.out()

@@ -55,8 +55,15 @@ public final class NotesBench {
 
     /** A text of so many letters with every kind of mark. */
     private static String text(int letters) {
-        String block = "## Sill stones\n\nTwo of *nine* lie, the **third** waits for `lime` and [dry](task:weir.2) days.\n\n"
-                + "| stone | hours |\n|---|--:|\n| one | 3 |\n| two | 4.5 |\n\n- [x] bedded\n- [ ] pointed\n\n> So be it.\n\n";
+        String block = "## Sill stones\n\n"
+                + "Two of *nine* lie, the **third** waits for `lime` and [dry](task:weir.2) days.\n\n"
+                + "| stone | hours |\n"
+                + "|---|--:|\n"
+                + "| one | 3 |\n"
+                + "| two | 4.5 |\n\n"
+                + "- [x] bedded\n"
+                + "- [ ] pointed\n\n"
+                + "> So be it.\n\n";
         return block.repeat(letters / block.length() + 1).substring(0, letters);
     }
 

@@ -134,7 +134,9 @@ class PhotoFilesTest {
     /** Within what a JPEG and a lossy WebP of plain colours lose. */
     private static void assertNear(int seen, int meant) {
         for (int shift = 0; shift <= 16; shift += 8) {
-            assertThat(seen >> shift & 0xff).as("%06x", seen & WHITE).isBetween((meant >> shift & 0xff) - 6, (meant >> shift & 0xff) + 6);
+            assertThat(seen >> shift & 0xff)
+                    .as("%06x", seen & WHITE)
+                    .isBetween((meant >> shift & 0xff) - 6, (meant >> shift & 0xff) + 6);
         }
     }
 
