@@ -169,6 +169,8 @@ public final class MonthStatement {
     private void byKind(Part part, List<LedgerEntry> some) {
         Map<LedgerEntry.Kind, Money> sums = new EnumMap<>(LedgerEntry.Kind.class);
         some.forEach(entry -> sums.merge(entry.kind(), entry.amount(), Money::plus));
+        // a transfer and its other side cancel out
+        sums.remove(LedgerEntry.Kind.TRANSFER, Money.ZERO);
         sums.forEach((kind, sum) -> lines.add(StatementLine.money(month, part, words(kind), sum)));
     }
 

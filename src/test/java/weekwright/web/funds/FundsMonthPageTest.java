@@ -194,6 +194,21 @@ class FundsMonthPageTest {
                                 + " statement stays as it was; open the month again and close it to have it in.");
     }
 
+    /** Where the books or the log of the sample change, its two statements are to be made anew: open the months, close, export. */
+    @Test
+    void the_closed_months_of_the_sample_say_what_its_books_and_its_log_say() {
+        try (ServerFixture sample = ServerFixture.sample()) {
+            for (String month : List.of("2026-08", "2026-09")) {
+                Visitor.Reply page = sample.as("ilse").get("/funds/months/" + month);
+                assertThat(page.text()).contains(" by Ilse. The statement stands as it was said then.");
+                assertThat(page.page()
+                                .select("section[aria-labelledby=since-head] li")
+                                .eachText())
+                        .isEmpty();
+            }
+        }
+    }
+
     @Test
     void it_is_opened_again_and_that_is_taken_back_with_the_statement_as_it_was() {
         Visitor.Reply closed = closed();
