@@ -36,7 +36,8 @@ final class Migrations {
             "0016_closed_months.sql",
             "0017_episode_parts.sql",
             "0018_hazards_read.sql",
-            "0019_public_money.sql");
+            "0019_public_money.sql",
+            "0020_take_off.sql");
 
     private Migrations() {}
 

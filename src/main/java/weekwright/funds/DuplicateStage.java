@@ -30,7 +30,7 @@ public final class DuplicateStage {
     private static final List<String> TASK_FACTS =
             List.of("not_before", "booked", "left", "left_on", "aside_until", "started", "done", "dropped");
     private static final List<String> MATERIAL_FACTS =
-            List.of("stock", "cancel_by", "ordered", "promised", "received", "value");
+            List.of("stock", "cancel_by", "ordered", "promised", "received", "value", "thanked");
 
     private DuplicateStage() {}
 

@@ -3,6 +3,7 @@ package weekwright.funds;
 import java.time.LocalDate;
 import java.util.Optional;
 import weekwright.base.Bounds;
+import weekwright.base.Dimensions;
 import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Quantity;
@@ -18,6 +19,10 @@ import weekwright.base.Ref;
  * @param leadLow calendar days from order to delivery
  * @param deposit percent paid when ordered
  * @param credit credit owed to a giver
+ * @param dimensions what the quantity is built from
+ * @param priceFrom where the price was got: a list, a call, an offer
+ * @param priceOn when it was got
+ * @param thanked when the giver was thanked
  */
 public record Material(
         Id id,
@@ -43,7 +48,11 @@ public record Material(
         Optional<LocalDate> promised,
         Optional<LocalDate> received,
         @Bounds(min = 0) Optional<Money> value,
-        String credit) {
+        String credit,
+        Optional<Dimensions> dimensions,
+        String priceFrom,
+        Optional<LocalDate> priceOn,
+        Optional<LocalDate> thanked) {
     /** Where the material comes from. */
     public enum Source {
         BOUGHT,

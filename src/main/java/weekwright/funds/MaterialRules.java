@@ -19,6 +19,7 @@ public final class MaterialRules {
         percent("deposit", line.deposit(), problems);
         notBefore("promised", line.promised(), "ordered", line.ordered(), problems);
         notBefore("received", line.received(), "ordered", line.ordered(), problems);
+        TakeOff.check(line, problems);
         boolean toBuy = line.sourceOrDefault() == Material.Source.BOUGHT
                 && line.stock().isEmpty()
                 && line.received().isEmpty();

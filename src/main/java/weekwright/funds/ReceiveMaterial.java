@@ -56,6 +56,7 @@ public final class ReceiveMaterial {
             Material later = lot(line, lot, remaining);
             later = MaterialStore.TABLE.shape().with(later, "id", id);
             later = MaterialStore.TABLE.shape().with(later, "value", Optional.empty());
+            later = MaterialStore.TABLE.shape().with(later, "thanked", Optional.empty());
             came = lot(came, lot, split.get());
             rest = Optional.of(MaterialStore.TABLE.insert(write, later));
         }

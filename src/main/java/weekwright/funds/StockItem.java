@@ -11,6 +11,8 @@ import weekwright.base.Quantity;
 /**
  * What lies in the yard.
  *
+ * @param meantFor what it is kept for, where no line is taken from it yet
+ * @param thanked when the giver was thanked
  * @param readyLow days from {@code since} until it is dry or ready
  */
 public record StockItem(
@@ -28,4 +30,18 @@ public record StockItem(
         @Bounds(min = 0, max = 7300) Optional<Quantity> readyLikely,
         @Bounds(min = 0, max = 7300) Optional<Quantity> readyHigh,
         String credit,
-        @Lines @Bounds(max = 2000) String note) {}
+        @Lines @Bounds(max = 2000) String note,
+        Optional<Moisture> moisture,
+        String meantFor,
+        Optional<LocalDate> thanked) {
+    /** Whether timber is still wet. */
+    public enum Moisture {
+        WET,
+        DRY
+    }
+
+    /** Whether somebody gave it. */
+    public boolean given() {
+        return source.filter(Material.Source.GIVEN::equals).isPresent();
+    }
+}

@@ -20,6 +20,7 @@ import weekwright.funds.MaterialStore;
 import weekwright.funds.OrderMaterial;
 import weekwright.funds.PromiseMaterial;
 import weekwright.funds.ReceiveMaterial;
+import weekwright.funds.TakeOff;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.render.Frame;
@@ -129,6 +130,7 @@ public final class BuildMaterialPage implements Page {
 
     private static List<Frame.Cell> facts(Material line, Formats formats) {
         List<Frame.Cell> facts = new ArrayList<>();
+        line.dimensions().ifPresent(d -> facts.add(new Frame.Cell("Dimensions", d.said(line.unit()))));
         facts.add(new Frame.Cell("Source", weekwright.base.Codec.word(line.sourceOrDefault())));
         if (!line.supplier().isEmpty()) {
             facts.add(new Frame.Cell("From", line.supplier()));
@@ -140,7 +142,16 @@ public final class BuildMaterialPage implements Page {
                                 + price.text()
                                 + (line.unit().isEmpty() ? "" : " a " + line.unit())
                                 + side(line.priceLow(), line.priceHigh()))));
-        line.waste().ifPresent(waste -> facts.add(new Frame.Cell("Waste", waste.text() + " %")));
+        if (!line.priceFrom().isEmpty() || line.priceOn().isPresent()) {
+            facts.add(new Frame.Cell("Price got", priceGot(line, formats)));
+        }
+        line.waste()
+                .ifPresent(waste -> facts.add(new Frame.Cell(
+                        "Waste",
+                        waste.text() + " % on top"
+                                + TakeOff.withWaste(line)
+                                        .map(all -> (": " + all.text() + " " + line.unit()).stripTrailing())
+                                        .orElse(""))));
         line.leadLikely()
                 .ifPresent(days -> facts.add(
                         new Frame.Cell("Lead", days.text() + " days" + side(line.leadLow(), line.leadHigh()))));
@@ -152,7 +163,14 @@ public final class BuildMaterialPage implements Page {
         if (!line.credit().isEmpty()) {
             facts.add(new Frame.Cell("Credit", line.credit()));
         }
+        line.thanked().ifPresent(day -> facts.add(new Frame.Cell("Thanked", formats.dateLong(day))));
         return facts;
+    }
+
+    /** "the sawmill's list, 3 October 2026". */
+    static String priceGot(Material line, Formats formats) {
+        String day = line.priceOn().map(formats::dateLong).orElse("");
+        return line.priceFrom() + (line.priceFrom().isEmpty() || day.isEmpty() ? "" : ", ") + day;
     }
 
     private static String side(Optional<Quantity> low, Optional<Quantity> high) {

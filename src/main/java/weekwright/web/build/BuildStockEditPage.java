@@ -17,7 +17,6 @@ import weekwright.funds.SaveMaterial;
 import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
@@ -40,8 +39,7 @@ public final class BuildStockEditPage implements Page {
             Form cover,
             Form uncover,
             Form remove,
-            List<Form.Choice> sources,
-            String currency,
+            StockFields.Lists lists,
             String item,
             List<Covered> covered,
             List<Form.Choice> open) {}
@@ -54,8 +52,7 @@ public final class BuildStockEditPage implements Page {
                 request.form("cover"),
                 request.form("uncover"),
                 request.form("remove", item),
-                MaterialFields.sources(),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                StockFields.lists(request),
                 item.value().item(),
                 covered(read, item.value()),
                 open(read)));

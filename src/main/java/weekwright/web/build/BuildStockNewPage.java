@@ -1,23 +1,17 @@
 package weekwright.web.build;
 
-import java.util.List;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 
 /** Adds what lies in the yard. */
 public final class BuildStockNewPage implements Page {
-    /** @param currency its mark */
-    public record View(Form form, List<Form.Choice> sources, String currency) {}
+    public record View(Form form, StockFields.Lists lists) {}
 
     @Override
     public View show(Request request) {
-        return new View(
-                request.form(""),
-                MaterialFields.sources(),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+        return new View(request.form(""), StockFields.lists(request));
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Shape;
+import weekwright.build.Project;
 import weekwright.build.Shown;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -13,6 +14,7 @@ import weekwright.funds.MaterialStore;
 import weekwright.funds.SaveMaterial;
 import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
+import weekwright.funds.TakeOff;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -32,6 +34,7 @@ final class MaterialFields {
     private static final String[] COLUMNS = {
         "task",
         "item",
+        "dimensions",
         "quantity",
         "unit",
         "waste",
@@ -52,7 +55,10 @@ final class MaterialFields {
         "promised",
         "received",
         "value",
-        "credit"
+        "credit",
+        "price_from",
+        "price_on",
+        "thanked"
     };
 
     private MaterialFields() {}
@@ -78,8 +84,18 @@ final class MaterialFields {
                         .map(item -> new Form.Choice(item.id().value(), item.item() + amount(item)))
                         .toList(),
                 new Formats(request.settings().project().currency(), request.today()).currencyMark(),
-                open(form, "price_low", "price_high", "lead_low", "lead_high", "deposit", "cancel_by", "waste"),
-                open(form, "at_share", "lot", "value", "credit", "ordered", "promised", "received"));
+                open(
+                        form,
+                        "price_low",
+                        "price_high",
+                        "lead_low",
+                        "lead_high",
+                        "deposit",
+                        "cancel_by",
+                        "waste",
+                        "price_from",
+                        "price_on"),
+                open(form, "at_share", "lot", "value", "credit", "thanked", "ordered", "promised", "received"));
     }
 
     private static String amount(StockItem item) {
@@ -96,24 +112,40 @@ final class MaterialFields {
 
     static Answer add(Request request) throws Exception {
         FormReader form = request.form();
-        Optional<Material> read = form.record(Material.class, Map.of("id", "new"), COLUMNS);
+        Optional<Material> read = form.record(Material.class, Map.of("id", "new"), COLUMNS)
+                .map(line -> filled(request, Optional.empty(), line));
         return request.save(write -> {
             Material line = Shape.of(Material.class)
                     .with(read.orElseThrow(), "id", Id.next("mat", MaterialStore.TABLE.ids(write)));
             SaveMaterial.Saved kept = SaveMaterial.save(write, Optional.empty(), line, request.today());
             return Saved.to("/build/tasks/" + line.task())
-                    .saying(line.item() + " is listed." + Remarks.said(kept.remarks()));
+                    .saying(line.item() + " is listed." + made(line) + Remarks.said(kept.remarks()));
         });
+    }
+
+    private static Material filled(Request request, Optional<Material> before, Material line) {
+        boolean imperial = request.settings()
+                .project()
+                .units()
+                .filter(Project.Units.IMPERIAL::equals)
+                .isPresent();
+        return TakeOff.filled(before, line, imperial, request.form().problems());
+    }
+
+    /** "Oak is listed: 6 × 150 × 200 mm × 4.20 m = 0.756 m³." */
+    private static String made(Material line) {
+        return line.dimensions().map(d -> " " + d.said(line.unit()) + ".").orElse("");
     }
 
     static Answer change(Request request, Stored<Material> old) throws Exception {
         FormReader form = request.form();
-        Optional<Material> edited = form.edited(old.value(), COLUMNS);
+        Optional<Material> edited =
+                form.edited(old.value(), COLUMNS).map(line -> filled(request, Optional.of(old.value()), line));
         return request.save(write -> {
             SaveMaterial.Saved kept = SaveMaterial.save(
                     write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow(), request.today());
             return Saved.to("/build/materials/" + old.value().id())
-                    .saying("The line is changed." + Remarks.said(kept.remarks()));
+                    .saying("The line is changed." + made(kept.line().value()) + Remarks.said(kept.remarks()));
         });
     }
 }

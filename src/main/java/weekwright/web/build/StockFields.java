@@ -1,5 +1,6 @@
 package weekwright.web.build;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
@@ -9,10 +10,13 @@ import weekwright.db.Stored;
 import weekwright.funds.SaveStockItem;
 import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
+import weekwright.render.Form;
+import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
 
 /** The form of what lies in the yard, for adding and for changing it. */
 final class StockFields {
@@ -30,10 +34,26 @@ final class StockFields {
         "ready_likely",
         "ready_high",
         "credit",
-        "note"
+        "note",
+        "moisture",
+        "meant_for",
+        "thanked"
     };
 
+    private static final Map<StockItem.Moisture, String> MOISTURES =
+            Map.of(StockItem.Moisture.WET, "wet", StockItem.Moisture.DRY, "dry");
+
     private StockFields() {}
+
+    /** What the fields are chosen from. */
+    record Lists(List<Form.Choice> sources, List<Form.Choice> moistures, String currency) {}
+
+    static Lists lists(Request request) {
+        return new Lists(
+                MaterialFields.sources(),
+                Choices.words(StockItem.Moisture.class, MOISTURES),
+                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+    }
 
     static Answer add(Request request) throws Exception {
         FormReader form = request.form();

@@ -50,6 +50,49 @@ class BuildTaskMaterialsNewPageTest {
     }
 
     @Test
+    void dimensions_make_the_quantity_and_are_shown_with_the_line() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply refused = ilse.form(ilse.get("/build/tasks/gate.2/materials/new"))
+                .with("item", "Oak beams")
+                .with("dimensions", "6 x 150 x 200 mm x 4.20 m")
+                .send();
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "is missing, and the dimensions can be read in several ways; write what is bought: m, m2,"
+                                + " m3, ft, ft2, bf, kg, lb, pc");
+        Visitor.Reply differs =
+                ilse.form(refused).with("unit", "m3").with("quantity", "0.7").send();
+        assertThat(differs.troubles())
+                .containsExactly("\"0.7\" is not the 0.756 m3 that the dimensions make; leave it empty, or leave the"
+                        + " dimensions empty");
+        Visitor.Reply another = ilse.form(differs).with("unit", "kg").send();
+        assertThat(another.troubles())
+                .containsExactly("\"6 × 150 × 200 mm × 4.20 m\" makes an area, and kg is a"
+                        + " weight; write length × width × height × density");
+        Visitor.Reply saved = ilse.follow(ilse.form(another)
+                .with("unit", "m3")
+                .with("quantity", "")
+                .with("waste", "12")
+                .with("price_from", "the sawmill's list")
+                .with("price_on", "2026-10-14")
+                .send());
+        assertThat(saved.page().select(".flash p").text())
+                .isEqualTo("Oak beams is listed. 6 × 150 × 200 mm × 4.20 m = 0.756 m³. Price likely is missing, so the"
+                        + " line costs nothing; write what one costs.");
+        String line = saved.page().select("a:containsOwn(Oak beams)").attr("href");
+        Visitor.Reply sheet = ilse.get(line);
+        assertThat(sheet.page().select("dl.facts").text())
+                .contains(
+                        "Dimensions 6 × 150 × 200 mm × 4.20 m = 0.756 m³",
+                        "Price got the sawmill's list, 14 October",
+                        "Waste 12 % on top: 0.8467 m3");
+        Visitor.Reply changed = ilse.follow(ilse.form(ilse.get(line + "/edit"))
+                .with("dimensions", "8 × 150 × 200 mm × 4.20 m")
+                .send());
+        assertThat(changed.page().select("h1").text()).isEqualTo("Oak beams, 1.008 m3");
+    }
+
+    @Test
     void a_task_that_is_not_there_takes_no_material() {
         assertThat(SERVER.as("ilse").get("/build/tasks/none.1/materials/new").status())
                 .isEqualTo(404);
