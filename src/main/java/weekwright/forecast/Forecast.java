@@ -136,6 +136,7 @@ public record Forecast(
      *
      * @param need what is left to pay for its lines, mean
      * @param needBy the earliest need-by day of its lines not yet ordered; empty where there is none
+     * @param orderBy the earliest order-by day of its lines that cost money; empty where there is none
      * @param covered share of work-first futures in which cash never ended under the reserve on a day on which a line of
      *     it was paid
      * @param shortfall deepest reserve less cash on those days, 0 if none
@@ -145,9 +146,27 @@ public record Forecast(
     public record Materials(
             Money need,
             Optional<LocalDate> needBy,
+            Optional<LocalDate> orderBy,
             double covered,
             Shortfall shortfall,
             Optional<LocalDate> coveredFrom) {}
+
+    /**
+     * What was counted by a day, each in the same futures: the last is never the product of the two before it.
+     *
+     * @param landed share of futures in which the stage has landed
+     * @param kept share in which no day up to then ended under the reserve
+     * @param both share in which both hold
+     */
+    public record Chances(double landed, double kept, double both) {}
+
+    /**
+     * Landing and reserve at a month's end.
+     *
+     * @param held orders wait for funds
+     * @param workFirst orders go out on their day whatever the balance
+     */
+    public record Joint(LocalDate by, Chances held, Chances workFirst) {}
 
     /**
      * A stage.
@@ -156,6 +175,7 @@ public record Forecast(
      * @param landing day its last task is done, held for funds
      * @param workFirst the same if orders go out whatever the balance
      * @param heldBy largest share first; empty for a stage that has landed
+     * @param joint by month's end, from the first at which it may have landed to the first at which it almost certainly has
      */
     public record Stage(
             String id,
@@ -165,9 +185,11 @@ public record Forecast(
             Days workFirst,
             List<HeldBy> heldBy,
             Rough rough,
-            Materials materials) {
+            Materials materials,
+            List<Joint> joint) {
         public Stage {
             heldBy = List.copyOf(heldBy);
+            joint = joint == null ? List.of() : List.copyOf(joint);
         }
     }
 
@@ -227,6 +249,9 @@ public record Forecast(
     /** The same with the purchases left out that are not yet made. */
     public record UnspentWeek(LocalDate date, Money p10, Money p25, Money p50, Money p75, Money p90) {}
 
+    /** What is put by for tax on the evening of a Sunday, over and above the balance, at even chances (rule 135). */
+    public record PutByWeek(LocalDate date, Money p50) {}
+
     /** Chance that a day of that month ends under a floor. */
     public record MonthChance(YearMonth month, double chance) {}
 
@@ -234,7 +259,7 @@ public record Forecast(
      * Money.
      *
      * @param now cash of all accounts (rule 85)
-     * @param available what orders may use of it
+     * @param available what orders may use of it: without what is put by for tax, as in all that follows (rule 135)
      * @param runway last day up to which at least 80 % of futures never ended a day under zero; empty if to the horizon
      * @param runwayWithoutPledges last day with cash at or above the reserve, in as many, if pledges stopped today and
      *     nothing more were ordered
@@ -244,6 +269,7 @@ public record Forecast(
             Money available,
             List<CashWeek> weeks,
             List<UnspentWeek> weeksUnspent,
+            List<PutByWeek> putBy,
             List<MonthChance> underReserve,
             List<MonthChance> underZero,
             Optional<LocalDate> runway,
@@ -251,6 +277,7 @@ public record Forecast(
         public Cash {
             weeks = List.copyOf(weeks);
             weeksUnspent = List.copyOf(weeksUnspent);
+            putBy = putBy == null ? List.of() : List.copyOf(putBy);
             underReserve = List.copyOf(underReserve);
             underZero = List.copyOf(underZero);
         }

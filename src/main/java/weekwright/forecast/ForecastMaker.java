@@ -81,7 +81,8 @@ final class ForecastMaker {
                     days(outcome.workFirst.stageLanding[s]),
                     heldBy(s),
                     rough(s),
-                    materials(s)));
+                    materials(s),
+                    JointMaker.of(inputs, outcome, s)));
         }
         return stages;
     }
@@ -143,6 +144,7 @@ final class ForecastMaker {
         return new Forecast.Materials(
                 new Money(outcome.stageNeed[s]),
                 orders.needBy(inputs.stages().get(s).id()),
+                orders.orderBy(inputs.stages().get(s).id()),
                 (double) covered / outcome.trials,
                 new Forecast.Shortfall(new Money(shortfall[0]), new Money(shortfall[1])),
                 from);
@@ -282,18 +284,21 @@ final class ForecastMaker {
     private Forecast.Cash cash() {
         List<Forecast.CashWeek> weeks = new ArrayList<>();
         List<Forecast.UnspentWeek> unspent = new ArrayList<>();
+        List<Forecast.PutByWeek> putBy = new ArrayList<>();
         for (int w = 0; w < outcome.weeks.length; w++) {
             LocalDate sunday = day(outcome.weeks[w]);
             Money[] q = money(outcome.held.cash[w], 0.1, 0.5, 0.9);
             weeks.add(new Forecast.CashWeek(sunday, q[0], q[1], q[2]));
             Money[] u = money(outcome.unspent[w], 0.1, 0.25, 0.5, 0.75, 0.9);
             unspent.add(new Forecast.UnspentWeek(sunday, u[0], u[1], u[2], u[3], u[4]));
+            putBy.add(new Forecast.PutByWeek(sunday, money(outcome.putBy[w], 0.5)[0]));
         }
         return new Forecast.Cash(
                 new Money(inputs.money().cashMinor()),
                 new Money(inputs.money().availableMinor()),
                 weeks,
                 unspent,
+                putBy,
                 months(outcome.workFirst.underReserve),
                 months(outcome.workFirst.underZero),
                 lastDay(outcome.workFirst.firstUnderZero),

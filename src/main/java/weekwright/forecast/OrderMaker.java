@@ -16,6 +16,7 @@ final class OrderMaker {
     private final Outcome outcome;
     private final List<Forecast.Order> list = new ArrayList<>();
     private final Map<String, LocalDate> needByStage = new HashMap<>();
+    private final Map<String, LocalDate> orderByStage = new HashMap<>();
 
     OrderMaker(Inputs inputs, Outcome outcome) {
         this.inputs = inputs;
@@ -29,7 +30,10 @@ final class OrderMaker {
             if (isToOrder(material, task)) {
                 Forecast.Order order = dated(m, material);
                 unpriced.add(order);
-                order.needBy().ifPresent(day -> needByStage.merge(task.stage(), day, (a, b) -> a.isBefore(b) ? a : b));
+                order.needBy().ifPresent(day -> needByStage.merge(task.stage(), day, OrderMaker::earlier));
+                if (order.amount().minor() > 0) {
+                    order.orderBy().ifPresent(day -> orderByStage.merge(task.stage(), day, OrderMaker::earlier));
+                }
             }
         }
         unpriced.sort(ForecastMaker.BY_DAY);
@@ -49,6 +53,15 @@ final class OrderMaker {
     /** The earliest need-by day of a stage's lines. */
     Optional<LocalDate> needBy(String stage) {
         return Optional.ofNullable(needByStage.get(stage));
+    }
+
+    /** The earliest order-by day of a stage's lines that cost money. */
+    Optional<LocalDate> orderBy(String stage) {
+        return Optional.ofNullable(orderByStage.get(stage));
+    }
+
+    private static LocalDate earlier(LocalDate a, LocalDate b) {
+        return a.isBefore(b) ? a : b;
     }
 
     /** Not ordered, not there, and asked for by a task that is still to be done. */

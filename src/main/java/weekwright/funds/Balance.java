@@ -46,6 +46,11 @@ public final class Balance {
                 .longValueExact());
     }
 
+    /** What orders may use: all accounts without what is put by. */
+    public static Money available(LocalDate day, Settings settings, List<LedgerEntry> ledger) {
+        return on(day, settings, ledger).minus(putBy(day, settings, ledger));
+    }
+
     /** By account; the project's one account has the empty name. */
     public static Map<String, Money> accounts(LocalDate day, Settings settings, List<LedgerEntry> ledger) {
         Map<String, LocalDate> counted = new LinkedHashMap<>();

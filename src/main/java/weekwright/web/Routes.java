@@ -86,6 +86,7 @@ import weekwright.web.funds.FundsFilePage;
 import weekwright.web.funds.FundsFileRowsPage;
 import weekwright.web.funds.FundsFilesNewPage;
 import weekwright.web.funds.FundsFilesPage;
+import weekwright.web.funds.FundsLadderPage;
 import weekwright.web.funds.FundsLedgerPage;
 import weekwright.web.funds.FundsLevelEditPage;
 import weekwright.web.funds.FundsLevelsNewPage;
@@ -253,6 +254,7 @@ public final class Routes {
                 form("/funds/files/new", Access.CREW, new FundsFilesNewPage()),
                 form("/funds/files/{key}", Access.CREW, new FundsFilePage()),
                 form("/funds/files/{key}/rows", Access.CREW, new FundsFileRowsPage()),
+                sheet("/funds/ladder", Access.CREW, new FundsLadderPage()),
                 sheet("/funds/stages", Access.CREW, new FundsStagesPage()),
                 sheet("/funds/years", Access.CREW, new FundsYearsPage()),
                 sheet("/funds/months", Access.CREW, new FundsMonthsPage()),

@@ -83,12 +83,15 @@ class ForecastTest {
         assertThat(fields(json.get("effortRatio"))).containsExactly("p10", "p50", "p90", "finishedTasks");
         JsonNode stage = json.get("stages").get(0);
         assertThat(fields(stage))
-                .containsExactly("id", "name", "start", "landing", "workFirst", "heldBy", "rough", "materials");
+                .containsExactly(
+                        "id", "name", "start", "landing", "workFirst", "heldBy", "rough", "materials", "joint");
         assertThat(fields(stage.get("landing"))).containsExactly("p10", "p50", "p80", "p90", "beyond");
         assertThat(fields(stage.get("heldBy").get(0))).containsExactly("kind", "what", "share");
         assertThat(fields(stage.get("rough"))).containsExactly("tasks", "hours");
         assertThat(fields(stage.get("materials")))
-                .containsExactly("need", "needBy", "covered", "shortfall", "coveredFrom");
+                .containsExactly("need", "needBy", "orderBy", "covered", "shortfall", "coveredFrom");
+        assertThat(fields(stage.get("joint").get(0))).containsExactly("by", "held", "workFirst");
+        assertThat(fields(stage.get("joint").get(0).get("held"))).containsExactly("landed", "kept", "both");
         assertThat(fields(stage.get("materials").get("shortfall"))).containsExactly("p50", "p90");
         assertThat(fields(json.get("tasks").get(0)))
                 .containsExactly("id", "start", "landing", "critical", "correlation");
@@ -104,12 +107,14 @@ class ForecastTest {
                         "available",
                         "weeks",
                         "weeksUnspent",
+                        "putBy",
                         "underReserve",
                         "underZero",
                         "runway",
                         "runwayWithoutPledges");
         assertThat(fields(cash.get("weeks").get(0))).containsExactly("date", "p10", "p50", "p90");
         assertThat(fields(cash.get("weeksUnspent").get(0))).containsExactly("date", "p10", "p25", "p50", "p75", "p90");
+        assertThat(fields(cash.get("putBy").get(0))).containsExactly("date", "p50");
         assertThat(fields(cash.get("underReserve").get(0))).containsExactly("month", "chance");
         assertThat(json.get("asOf").asText()).isEqualTo("2026-11-25");
         assertThat(json.get("horizon").asText()).isEqualTo("2029-11-25");

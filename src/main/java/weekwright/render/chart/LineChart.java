@@ -33,6 +33,10 @@ public final class LineChart {
     private final List<Level> levels;
     private final List<LocalDate> ringed;
     private final DoubleFunction<String> words;
+    /** Another amount on the same days, at even chances, with its words; may be empty. */
+    private final List<Balance> beside;
+
+    private final String besideWords;
     /** The value at the foot: nothing, unless all values lie close together far above it. */
     private double low;
 
@@ -44,6 +48,8 @@ public final class LineChart {
      * @param levels lines to compare with
      * @param ringed days of the past that carry a ring, such as months of a surge
      * @param words a value as its letters
+     * @param beside another amount as a dotted line
+     * @param besideWords what that is
      */
     public LineChart(
             String id,
@@ -53,7 +59,9 @@ public final class LineChart {
             List<Fan> fan,
             List<Level> levels,
             List<LocalDate> ringed,
-            DoubleFunction<String> words) {
+            DoubleFunction<String> words,
+            List<Balance> beside,
+            String besideWords) {
         this.id = id;
         this.title = title;
         this.today = today;
@@ -62,6 +70,21 @@ public final class LineChart {
         this.levels = List.copyOf(levels);
         this.ringed = List.copyOf(ringed);
         this.words = words;
+        this.beside = List.copyOf(beside);
+        this.besideWords = besideWords;
+    }
+
+    /** As above, with nothing beside it. */
+    public LineChart(
+            String id,
+            String title,
+            LocalDate today,
+            List<Balance> past,
+            List<Fan> fan,
+            List<Level> levels,
+            List<LocalDate> ringed,
+            DoubleFunction<String> words) {
+        this(id, title, today, past, fan, levels, ringed, words, List.of(), "");
     }
 
     /** Both; the style sheet shows the one that fits the screen. */
@@ -112,7 +135,13 @@ public final class LineChart {
         for (Level level : levels) {
             most = Math.max(most, level.value());
         }
+        for (Balance one : beside) {
+            most = Math.max(most, one.minor());
+        }
         double least = most;
+        for (Balance one : beside) {
+            least = Math.min(least, one.minor());
+        }
         for (Balance one : past) {
             least = Math.min(least, one.minor());
         }
@@ -143,18 +172,23 @@ public final class LineChart {
         for (Level level : levels) {
             svg.line("reserve", left, y(level.value(), high), right, y(level.value(), high));
         }
+        if (beside.size() > 1) {
+            svg.polyline("beside", points(beside, sheet, high, left, right));
+        }
         if (!past.isEmpty()) {
-            svg.polyline(
-                    "cash-past",
-                    past.stream()
-                            .flatMapToDouble(p -> DoubleStream.of(x(sheet, p.day(), left, right), y(p.minor(), high)))
-                            .toArray());
+            svg.polyline("cash-past", points(past, sheet, high, left, right));
             past.stream()
                     .filter(p -> ringed.contains(p.day()))
                     .forEach(p -> svg.circle("balloon-ring", x(sheet, p.day(), left, right), y(p.minor(), high), 5));
         }
         letters(svg, sheet, high, left, right, width);
         return svg.done();
+    }
+
+    private double[] points(List<Balance> line, AheadSheet sheet, double high, double left, double right) {
+        return line.stream()
+                .flatMapToDouble(p -> DoubleStream.of(x(sheet, p.day(), left, right), y(p.minor(), high)))
+                .toArray();
     }
 
     private void letters(Svg svg, AheadSheet sheet, double high, double left, double right, double width) {
@@ -178,6 +212,14 @@ public final class LineChart {
                     words.apply(last.p50()),
                     new Place(right, y(last.p50(), high) - 8, "end"),
                     new Place(right, y(last.p50(), high) + 19, "end"));
+        }
+        if (beside.size() > 1) {
+            Balance last = beside.get(beside.size() - 1);
+            labels.may(
+                    AheadUpright.TEXT,
+                    besideWords,
+                    new Place(right, y(last.minor(), high) - 6, "end"),
+                    new Place(right, y(last.minor(), high) + 16, "end"));
         }
         for (Level level : levels) {
             labels.must(

@@ -13,23 +13,23 @@ import weekwright.episodes.Episode;
 import weekwright.episodes.Shot;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Names;
-import weekwright.funds.Balance;
 import weekwright.render.Chances;
 import weekwright.render.chart.AheadPicture;
 import weekwright.render.chart.AheadPicture.Safety;
+import weekwright.web.parts.MoneyAhead;
 
 /** The picture's figures from one forecast and the facts beside it. Pure. */
 final class AheadModel {
     private static final int WEEKS_BACK = 5;
     private static final int WEEKS_AHEAD = 26;
     private static final int MOST_NOTCHES = 3;
-    private static final int TOGETHER_DAYS = 21;
 
     private final Forecast forecast;
     private final Names names;
     private final AheadFacts facts;
     private final AheadSentences sentences;
     private final LocalDate today;
+    private final MoneyAhead money;
 
     AheadModel(Forecast forecast, Names names, AheadFacts facts, AheadSentences sentences) {
         this.forecast = forecast;
@@ -37,11 +37,12 @@ final class AheadModel {
         this.facts = facts;
         this.sentences = sentences;
         this.today = forecast.asOf();
+        this.money = new MoneyAhead(forecast, names);
     }
 
     AheadPicture.Model model() {
         List<AheadPicture.Slot> slots = slots();
-        List<List<Forecast.Order>> orders = purchases();
+        List<List<Forecast.Order>> orders = money.groups();
         Optional<LocalDate> inHandTo = sentences.inHandTo();
         return new AheadPicture.Model(
                 today,
@@ -51,7 +52,7 @@ final class AheadModel {
                 threads(),
                 inHandTo,
                 forecast.weeksInHand(),
-                cash(orders),
+                money.cash(facts.settings(), facts.ledger(), WEEKS_BACK),
                 new AheadPicture.Pointers(
                         sentences.nextStage().map(s -> stageIndex(s.id())).orElse(OptionalInt.empty()),
                         facts.nextSlot(today),
@@ -194,71 +195,5 @@ final class AheadModel {
 
     private Optional<LocalDate> landing(Task task) {
         return forecast.task(task.id().value()).flatMap(t -> t.landing().p50());
-    }
-
-    /** Purchases that cost money and have a day, those of three weeks together, so that their names find room. */
-    private List<List<Forecast.Order>> purchases() {
-        List<List<Forecast.Order>> groups = new ArrayList<>();
-        LocalDate until = LocalDate.MIN;
-        for (Forecast.Order order : forecast.orders()) {
-            if (order.orderBy().isEmpty() || order.amount().minor() <= 0) {
-                continue;
-            }
-            LocalDate day = later(order.orderBy().get());
-            if (!day.isBefore(until)) {
-                groups.add(new ArrayList<>());
-                until = day.plusDays(TOGETHER_DAYS);
-            }
-            groups.get(groups.size() - 1).add(order);
-        }
-        return groups;
-    }
-
-    /** Drawn on the day and under the name of its largest order. */
-    private AheadPicture.Purchase purchase(List<Forecast.Order> group) {
-        Forecast.Order largest = group.stream()
-                .max(Comparator.comparing(order -> order.amount().minor()))
-                .orElseThrow();
-        String name =
-                names.material(largest.material()).replaceFirst("[,(:].*", "").strip();
-        return new AheadPicture.Purchase(
-                group.size() == 1 ? name : name + " and " + (group.size() - 1) + " more",
-                later(largest.orderBy().orElseThrow()),
-                group.stream().mapToLong(order -> order.amount().minor()).sum(),
-                group.stream()
-                        .mapToLong(order -> order.shortBy().p50().minor())
-                        .max()
-                        .orElse(0));
-    }
-
-    private AheadPicture.Cash cash(List<List<Forecast.Order>> groups) {
-        List<AheadPicture.Balance> past = new ArrayList<>();
-        for (int week = WEEKS_BACK; week >= 0; week--) {
-            LocalDate day = today.minusWeeks(week);
-            if (!day.isBefore(facts.settings().openingDate())) {
-                past.add(new AheadPicture.Balance(
-                        day, Balance.on(day, facts.settings(), facts.ledger()).minor()));
-            }
-        }
-        long now = forecast.cash().now().minor();
-        List<AheadPicture.Fan> fan = new ArrayList<>();
-        fan.add(new AheadPicture.Fan(today, now, now, now, now, now));
-        forecast.cash().weeksUnspent().stream()
-                .filter(week -> week.date().isAfter(today))
-                .forEach(week -> fan.add(new AheadPicture.Fan(
-                        week.date(),
-                        week.p10().minor(),
-                        week.p25().minor(),
-                        week.p50().minor(),
-                        week.p75().minor(),
-                        week.p90().minor())));
-        List<AheadPicture.Purchase> purchases =
-                groups.stream().map(this::purchase).toList();
-        return new AheadPicture.Cash(now, facts.settings().reserve().minor(), past, fan, purchases);
-    }
-
-    /** What should have been ordered already is drawn today. */
-    private LocalDate later(LocalDate day) {
-        return day.isBefore(today) ? today : day;
     }
 }

@@ -1,0 +1,97 @@
+package weekwright.web.funds;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import weekwright.build.Settings;
+import weekwright.forecast.Forecast;
+import weekwright.forecast.Forecasts;
+import weekwright.funds.Balance;
+import weekwright.funds.LedgerEntry;
+import weekwright.render.Formats;
+import weekwright.render.chart.AheadPicture;
+import weekwright.render.chart.LineChart;
+import weekwright.render.chart.MoneyPicture;
+import weekwright.web.parts.MoneyAhead;
+
+/**
+ * The money ahead, drawn: against what must be ordered, if nothing more were bought; and the balance as it will be with orders,
+ * regular items and wages paid, with what is put by for tax as a second line.
+ *
+ * @param against SVG text of the fan against the orders
+ * @param balance SVG text of the balance
+ * @param tables the same figures
+ * @param putBy what is put by now, in words; empty where nothing is
+ */
+public record FundsFan(String against, String balance, List<AheadPicture.Table> tables, String putBy) {
+    private static final int WEEKS_BACK = 8;
+    private static final int WEEKS = 52;
+    private static final int EVERY_TABLE_WEEKS = 4;
+
+    public FundsFan {
+        tables = List.copyOf(tables);
+    }
+
+    static FundsFan of(Forecasts.Shown shown, Settings settings, List<LedgerEntry> ledger, Formats formats) {
+        Forecast forecast = shown.forecast();
+        LocalDate today = forecast.asOf();
+        AheadPicture.Cash cash = new MoneyAhead(forecast, shown.names()).cash(settings, ledger, WEEKS_BACK);
+        List<AheadPicture.Fan> fan = new ArrayList<>();
+        List<AheadPicture.Balance> putBy = new ArrayList<>();
+        List<List<String>> rows = new ArrayList<>();
+        List<Forecast.CashWeek> weeks =
+                forecast.cash().weeks().stream().limit(WEEKS).toList();
+        for (int w = 0; w < weeks.size(); w++) {
+            Forecast.CashWeek week = weeks.get(w);
+            double middle = week.p50().minor();
+            fan.add(new AheadPicture.Fan(
+                    week.date(),
+                    week.p10().minor(),
+                    middle,
+                    middle,
+                    middle,
+                    week.p90().minor()));
+            String by = "";
+            if (w < forecast.cash().putBy().size()) {
+                Forecast.PutByWeek kept = forecast.cash().putBy().get(w);
+                putBy.add(new AheadPicture.Balance(kept.date(), kept.p50().minor()));
+                by = formats.moneyForecast(kept.p50().minor());
+            }
+            if (w % EVERY_TABLE_WEEKS == 0) {
+                rows.add(List.of(
+                        formats.dateShort(week.date()),
+                        formats.moneyForecast(week.p10().minor()),
+                        formats.moneyForecast(middle),
+                        formats.moneyForecast(week.p90().minor()),
+                        by));
+            }
+        }
+        long kept = Balance.putBy(today, settings, ledger).minor();
+        boolean any = putBy.stream().anyMatch(one -> one.minor() > 0);
+        LineChart balance = new LineChart(
+                "balance",
+                "The balance by week with everything paid, with the range of eight in ten, and what is put by for tax",
+                today,
+                cash.past(),
+                fan,
+                List.of(new LineChart.Level(
+                        "reserve " + formats.moneyForecast(settings.reserve().minor()),
+                        settings.reserve().minor())),
+                List.of(),
+                formats::moneyForecast,
+                any ? putBy : List.of(),
+                "put by for tax");
+        return new FundsFan(
+                new MoneyPicture(cash, today, formats, WEEKS_BACK, WEEKS).drawings(),
+                balance.drawings(),
+                List.of(new AheadPicture.Table(
+                        "Balance with everything paid, every fourth Sunday",
+                        List.of("Sunday", "one in ten below", "middle", "one in ten above", "put by for tax"),
+                        rows)),
+                kept == 0
+                        ? ""
+                        : formats.money(kept) + " of what is in the bank is put by for tax: "
+                                + settings.putByPercent()
+                                + " % of what was paid out since the last tax payment. It is never counted as cover.");
+    }
+}
