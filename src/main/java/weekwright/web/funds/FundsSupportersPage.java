@@ -11,6 +11,9 @@ import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.db.Read;
 import weekwright.db.Stored;
+import weekwright.episodes.Episode;
+import weekwright.episodes.EpisodeStore;
+import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.SetSupporters;
@@ -29,7 +32,14 @@ import weekwright.web.kit.Saved;
 public final class FundsSupportersPage implements Page {
 
     /** @param shown the month in words */
-    public record View(Form form, String month, String shown, List<Level> levels, String before, String after) {}
+    public record View(
+            Form form,
+            String month,
+            String shown,
+            List<Level> levels,
+            String before,
+            String after,
+            List<FundsIncome.Line> income) {}
 
     /** A level and the month before it, for comparison. */
     public record Level(String id, String name, String before) {}
@@ -78,8 +88,23 @@ public final class FundsSupportersPage implements Page {
                     month.isAfter(SetSupporters.first(read))
                             ? month.minusMonths(1).toString()
                             : "",
-                    month.isBefore(now) ? month.plusMonths(1).toString() : "");
+                    month.isBefore(now) ? month.plusMonths(1).toString() : "",
+                    income(read, request));
         });
+    }
+
+    private static List<FundsIncome.Line> income(Read read, Request request) {
+        return FundsIncome.lines(
+                request.today(),
+                request.settings(),
+                PledgeLevelStore.TABLE.values(read),
+                SupporterMonthStore.TABLE.values(read),
+                EpisodeStore.TABLE.values(read).stream()
+                        .map(Episode::published)
+                        .flatMap(Optional::stream)
+                        .toList(),
+                LedgerEntryStore.TABLE.values(read),
+                new Formats(request.settings().project().currency(), request.today()));
     }
 
     private static YearMonth month(Request request, YearMonth now) {

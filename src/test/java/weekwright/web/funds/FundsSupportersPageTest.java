@@ -82,4 +82,20 @@ class FundsSupportersPageTest {
     void a_helper_counts_none() {
         assertThat(SERVER.as("noor").get("/funds/supporters").status()).isEqualTo(403);
     }
+
+    /** 66 and 69 supporters pledge 5.00, 8 % are kept, paid out on the 6th: 303.60 and 317.40, worked by hand. */
+    @Test
+    void income_expected_stands_beside_what_was_received() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor.Reply page = server.as("ilse").get("/funds/supporters");
+            assertThat(page.page().select(".income tbody tr").eachText())
+                    .containsExactly(
+                            "November 2026 so far 69 5 1 €317.40 €317.40 €0",
+                            "October 2026 66 6 3 €303.60 €303.60 €0",
+                            "September 2026 60 8 2 €276 €0 −€276");
+            assertThat(page.page().select(".tax").text())
+                    .isEqualTo("Tax. Pledges are usually taxable income, and a gift in return may change that. These"
+                            + " pages keep no accounts for an office: ask a licensed accountant or your tax office.");
+        }
+    }
 }
