@@ -299,7 +299,8 @@ final class Luck {
         return StrictMath.max(gone + 1, ThreePoint.wholeDays(drawn));
     }
 
-    private void takeMarks() {
+    /** From what is left of each task: where links and lines stand in it. */
+    void takeMarks() {
         LinkTable links = setup.links;
         for (int t = 0; t < setup.tasks.count; t++) {
             for (int i = links.markStart[t]; i < links.markStart[t + 1]; i++) {

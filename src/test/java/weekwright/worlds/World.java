@@ -1,0 +1,223 @@
+package weekwright.worlds;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** A made-up project and all that has happened in it so far. The same seed and number give the same project. */
+public final class World {
+    static final LocalDate START = LocalDate.of(2024, 1, 8);
+    static final int NEVER = -1;
+    private static final String[] TRADES = {"mason", "joiner", "smith"};
+
+    /** A link's wait is 0 or low, likely and high days. */
+    record Link(int after, double share, int[] waitDays) {}
+
+    /** A task and where it stands: days are epoch days. */
+    static final class Task {
+        String id;
+        int stage;
+        boolean wait;
+        double[] estimate;
+        String trade = "";
+        boolean outdoors;
+        String camera = "";
+        /** Nobody knows of it yet. */
+        boolean hidden;
+
+        int added = NEVER;
+        int started = NEVER;
+        int done = NEVER;
+        final List<Link> links = new ArrayList<>();
+    }
+
+    /** A bought line and where it stands. */
+    static final class Line {
+        String id;
+        int task;
+        int[] price;
+        int[] lead;
+        int ordered = NEVER;
+        int received = NEVER;
+    }
+
+    /** An episode of one task. */
+    static final class Film {
+        String id;
+        int task;
+        int slot;
+        int cut = NEVER;
+        int published = NEVER;
+    }
+
+    /** Logged minutes. */
+    record Hours(int day, int person, String task, String episode, String as, int minutes) {}
+
+    final Kind kind;
+    final long seed;
+    final int number;
+    final int people;
+    final int stages;
+    final int income;
+    final List<Task> tasks = new ArrayList<>();
+    final List<Line> lines = new ArrayList<>();
+    final List<Film> films = new ArrayList<>();
+    final List<Hours> hours = new ArrayList<>();
+    /** What each person gives of the stated hours, and how much a week differs. */
+    final double[] turnout = {1, 1, 1};
+
+    long cash;
+    int lostFrom = NEVER;
+    private final SplittableRandom random;
+
+    World(Kind kind, long seed, int number) {
+        this.kind = kind;
+        this.seed = seed;
+        this.number = number;
+        random = new SplittableRandom(seed * 1_000_003 + number);
+        people = 2 + random.nextInt(2);
+        stages = 3 + random.nextInt(3);
+        cash = 300_000 + random.nextInt(300_000);
+        int spend = 0;
+        int each = 5 + random.nextInt(4);
+        for (int s = 0; s < stages; s++) {
+            for (int k = 0; k < each; k++) {
+                spend += task(s, false);
+            }
+        }
+        // the whole build takes some 14 months; money comes in at about the rate at which it is spent
+        income = Math.max(5_000, (int) (spend / 14.0 * (0.9 + 0.5 * random.nextDouble())));
+        if (kind.found()) {
+            double share = 0.05 + 0.25 * random.nextDouble();
+            for (int s = 0; s < stages; s++) {
+                for (int k = 0; k < each; k++) {
+                    if (random.nextDouble() < share) {
+                        task(s, true);
+                    }
+                }
+            }
+        }
+        for (int p = 0; p < people && kind.turnout(); p++) {
+            turnout[p] = 0.6 + 0.35 * random.nextDouble();
+        }
+    }
+
+    private int between(int low, int high) {
+        return low + random.nextInt(high - low + 1);
+    }
+
+    private double[] around(double likely) {
+        return new double[] {
+            round(likely * (0.6 + 0.25 * random.nextDouble())), round(likely), round(likely * (1.3 + 1.1 * random.nextDouble()))
+        };
+    }
+
+    private static double round(double hours) {
+        return Math.round(hours * 4) / 4.0;
+    }
+
+    /** @return what its material costs */
+    private int task(int stage, boolean hidden) {
+        Task task = new Task();
+        int at = tasks.size();
+        task.id = "t" + at;
+        task.stage = stage;
+        task.hidden = hidden;
+        task.wait = !hidden && random.nextInt(8) == 0;
+        if (task.wait) {
+            int likely = between(4, 20);
+            task.estimate = new double[] {Math.max(1, likely * 2 / 3), likely, likely * 2};
+        } else {
+            task.estimate = around(Math.exp(3.4 + 0.7 * (random.nextDouble() + random.nextDouble() - 1) * 1.6));
+            task.trade = random.nextInt(2) == 0 ? "" : TRADES[random.nextInt(3)];
+            task.outdoors = random.nextInt(4) == 0;
+            task.camera = new String[] {"", "", "fixed", "operator"}[random.nextInt(4)];
+        }
+        for (int k = 0; k < 2 && at > 0 && !hidden; k++) {
+            int before = Math.max(0, at - 1 - random.nextInt(9));
+            boolean there = tasks.get(before).hidden
+                    || task.links.stream().anyMatch(link -> link.after() == before);
+            if (!there && (k == 0 || random.nextBoolean())) {
+                task.links.add(new Link(
+                        before,
+                        tasks.get(before).wait || random.nextInt(6) > 0 ? 1 : 0.5,
+                        random.nextInt(8) == 0 ? new int[] {2, 4, 10} : null));
+            }
+        }
+        tasks.add(task);
+        if (task.wait || hidden || random.nextInt(5) >= 2) {
+            return 0;
+        }
+        Line line = new Line();
+        line.id = "m" + lines.size();
+        line.task = at;
+        int price = between(40, 900);
+        line.price = new int[] {price * 9 / 10, price, price * 13 / 10};
+        int lead = between(5, 70);
+        line.lead = new int[] {lead * 2 / 3, lead, lead * 9 / 5};
+        lines.add(line);
+        return price * 100;
+    }
+
+    /** Every second work task gets a film, on a Friday of its own some weeks after its planned end. */
+    void film(List<Integer> plannedEnd) {
+        List<Integer> taken = new ArrayList<>();
+        for (int t = 0; t < tasks.size(); t++) {
+            Task task = tasks.get(t);
+            if (task.wait || task.hidden || t % 2 == 1 || plannedEnd.get(t) == Integer.MAX_VALUE) {
+                continue;
+            }
+            LocalDate slot = LocalDate.ofEpochDay(plannedEnd.get(t) + between(7, 42))
+                    .with(java.time.temporal.TemporalAdjusters.nextOrSame(DayOfWeek.FRIDAY));
+            while (taken.contains((int) slot.toEpochDay())) {
+                slot = slot.plusWeeks(1);
+            }
+            taken.add((int) slot.toEpochDay());
+            Film film = new Film();
+            film.id = "e" + t;
+            film.task = t;
+            film.slot = (int) slot.toEpochDay();
+            films.add(film);
+        }
+    }
+
+    /** Minutes of a number that belongs to this world, a person and a week, between 0 and 1. */
+    double chance(String what, int a, int b) {
+        return new SplittableRandom(seed * 31 + number * 7_919L + what.hashCode() * 104_729L + a * 611_953L + b * 15_485_863L)
+                .nextDouble();
+    }
+
+    /** Share of the stated hours that a person really gives in the week of a day. */
+    double given(int person, int day) {
+        int week = Math.floorDiv(day + 3, 7);
+        if (lostFrom != NEVER && day >= lostFrom && day < lostFrom + 28) {
+            return 0;
+        }
+        if (!kind.turnout()) {
+            return 1;
+        }
+        if (chance("ill", person, week / 2) < 0.06) {
+            return 0.15;
+        }
+        return Math.min(1, Math.max(0.2, turnout[person] + 0.24 * (chance("week", person, week) - 0.5)));
+    }
+
+    /** Stages that have begun let some of what nobody had listed be seen. */
+    void look(int day) {
+        for (Task task : tasks) {
+            if (task.hidden
+                    && tasks.stream().anyMatch(other -> other.stage == task.stage && other.started != NEVER)
+                    && chance("seen", task.id.hashCode(), day) < 0.35) {
+                task.hidden = false;
+                task.added = day;
+            }
+        }
+    }
+
+    /** Whether all that is and will be listed is done. */
+    boolean over() {
+        return tasks.stream().allMatch(task -> task.done != NEVER);
+    }
+}
