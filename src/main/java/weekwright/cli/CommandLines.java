@@ -75,6 +75,7 @@ public final class CommandLines {
                 new RestoreCommand(terminal),
                 new ForecastCommand(terminal),
                 new WeekCommand(terminal),
+                new ReplayCommand(terminal),
                 new PassphraseCommand(terminal))) {
             line.addSubcommand(command);
         }

@@ -24,6 +24,7 @@ import weekwright.forecast.Basis;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.ForecastRun;
 import weekwright.forecast.InputsBuilder;
+import weekwright.forecast.Replay;
 import weekwright.forecast.WeekPlan;
 
 /** A project to be read by a command: a project's folder, or plain files, which are checked as an import checks them. */
@@ -70,6 +71,9 @@ abstract sealed class ProjectSource implements AutoCloseable {
 
     abstract Basis basis(LocalDate day);
 
+    /** What a track record is made from. */
+    abstract Replay.Asked replay(LocalDate day);
+
     /** The week's sheet, orders by their forecast. */
     abstract WeekPlan week(Basis basis, ForecastRun.Planned planned, Forecast forecast);
 
@@ -95,6 +99,11 @@ abstract sealed class ProjectSource implements AutoCloseable {
         @Override
         Basis basis(LocalDate day) {
             return db.read(read -> InputsBuilder.build(read, day));
+        }
+
+        @Override
+        Replay.Asked replay(LocalDate day) {
+            return db.read(read -> Replay.ask(read, day));
         }
 
         @Override
@@ -131,6 +140,11 @@ abstract sealed class ProjectSource implements AutoCloseable {
         @Override
         Basis basis(LocalDate day) {
             return InputsBuilder.build(data, day);
+        }
+
+        @Override
+        Replay.Asked replay(LocalDate day) {
+            return Replay.ask(data, day);
         }
 
         @Override

@@ -3,12 +3,15 @@ package weekwright.db;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.mapper.RowMapper;
@@ -285,6 +288,42 @@ public final class Table<R extends Record> {
                 .one()
                 .value();
     }
+
+    /**
+     * The rows as they stood at an instant, in stored order, for as many instants as are asked for within this read: what the log
+     * says was changed or removed since then stands as before; what was first recorded since then, and is still there, stands as
+     * first recorded.
+     */
+    public Function<Instant, List<R>> past(Read read) {
+        Map<Long, R> now = new TreeMap<>();
+        list(read).forEach(stored -> now.put(stored.row(), stored.value()));
+        Map<Long, List<PastImage>> changed = new HashMap<>();
+        read.handle()
+                .createQuery("SELECT thing_row, at, before, after FROM change WHERE thing = :name AND thing_row IN"
+                        + " (SELECT thing_row FROM change WHERE thing = :name GROUP BY thing_row HAVING count(*) > 1)"
+                        + " ORDER BY id")
+                .bind("name", name)
+                .map((rs, context) -> new PastImage(
+                        rs.getLong("thing_row"),
+                        Instant.parse(rs.getString("at")),
+                        rs.getString("before"),
+                        rs.getString("after")))
+                .forEach(image -> changed.computeIfAbsent(image.row(), row -> new ArrayList<>())
+                        .add(image));
+        Map<String, R> values = new HashMap<>();
+        return then -> {
+            Map<Long, R> rows = new TreeMap<>(now);
+            changed.forEach((row, images) -> images.stream()
+                    .filter(image -> image.at().isAfter(then))
+                    .findFirst()
+                    .filter(image -> image.before() != null || now.containsKey(row))
+                    .map(image -> image.before() != null ? image.before() : image.after())
+                    .ifPresent(image -> rows.put(row, values.computeIfAbsent(image, json -> value(read, json)))));
+            return List.copyOf(rows.values());
+        };
+    }
+
+    private record PastImage(long row, Instant at, String before, String after) {}
 
     /** Columns that may not be null hold an empty text or 0 where nothing stands in them. */
     private String orEmpty(String column) {

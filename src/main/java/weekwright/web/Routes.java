@@ -5,6 +5,7 @@ import java.util.Optional;
 import weekwright.App;
 import weekwright.files.picture.PhotoFiles;
 import weekwright.forecast.LeverFutures;
+import weekwright.forecast.Records;
 import weekwright.forecast.SlotFutures;
 import weekwright.site.PublishSite;
 import weekwright.web.account.AccountLogInPage;
@@ -14,6 +15,7 @@ import weekwright.web.account.AccountStartPage;
 import weekwright.web.ahead.AheadLearnedPage;
 import weekwright.web.ahead.AheadLeversPage;
 import weekwright.web.ahead.AheadPage;
+import weekwright.web.ahead.AheadRecordPage;
 import weekwright.web.ahead.AheadState;
 import weekwright.web.build.BuildEquipmentEditPage;
 import weekwright.web.build.BuildEquipmentNewPage;
@@ -185,6 +187,7 @@ public final class Routes {
                 form("/start/money", Access.CREW, new StartMoneyPage()),
                 sheet("/ahead", Access.CREW, new AheadPage()),
                 sheet("/ahead/learned", Access.CREW, new AheadLearnedPage()),
+                sheet("/ahead/record", Access.CREW, new AheadRecordPage(new Records())),
                 form("/ahead/levers", Access.CREW, new AheadLeversPage(new LeverFutures())),
                 sheet("/week", Access.HELPER, new WeekPage()),
                 form("/week/sheet", Access.CREW, new WeekSheetPage()),

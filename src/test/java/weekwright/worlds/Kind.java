@@ -23,6 +23,8 @@ public record Kind(
     public static final Kind PLAIN = new Kind("as the model says", false, false, false, true, false, false, false);
     public static final Kind REPLANNED =
             new Kind("re-planned every four weeks", false, false, true, true, false, false, false);
+    public static final Kind TURNOUT = new Kind("turnout alone", true, false, false, true, false, false, false);
+    public static final Kind FOUND = new Kind("found work alone", false, true, false, true, false, false, false);
     public static final Kind REAL = new Kind("turnout and found work", true, true, false, true, false, false, false);
     public static final Kind REAL_UNLEARNED =
             new Kind("the same, rules 120 and 122 off", true, true, false, false, false, false, false);
@@ -32,7 +34,7 @@ public record Kind(
 
     /** All that are measured. */
     public static java.util.List<Kind> all() {
-        return java.util.List.of(PLAIN, REPLANNED, REAL, REAL_UNLEARNED, SLOWER, LOST_MONTH, CLUMPS);
+        return java.util.List.of(PLAIN, REPLANNED, TURNOUT, FOUND, REAL, REAL_UNLEARNED, SLOWER, LOST_MONTH, CLUMPS);
     }
 
     /** Whether the crew lives from plan to plan of four weeks. */

@@ -91,8 +91,12 @@ public final class Lived {
 
     /** Up to the next planning: never the first of a month, whose charges would be told twice. */
     private int next(int most) {
-        int to = world.kind.inSteps() ? Math.min(most, today + 7 * WEEKS) : most;
+        int to = world.kind.inSteps() ? Math.min(most, today + 7 * weeks()) : most;
         return to < Integer.MAX_VALUE && LocalDate.ofEpochDay(to).getDayOfMonth() == 1 ? to + 1 : to;
+    }
+
+    private int weeks() {
+        return world.kind.found() ? WEEKS / 2 : WEEKS;
     }
 
     private Basis basis() {
@@ -113,7 +117,7 @@ public final class Lived {
                 film.cut = today + cut[e];
             }
         }
-        today = to == Integer.MAX_VALUE ? today + 7 * WEEKS : to;
+        today = to == Integer.MAX_VALUE ? today + 7 * weeks() : to;
         world.look(today);
     }
 
@@ -150,6 +154,9 @@ public final class Lived {
                         world.hours.add(new World.Hours(today + day, p, of(t).id, "", "hands", minutes));
                     }
                 }
+            }
+            if (operator >= 0 && filming > 0) {
+                world.hours.add(new World.Hours(today + day, operator, of(t).id, "", "camera", filming));
             }
             if (of(t).started == World.NEVER) {
                 of(t).started = today + day;

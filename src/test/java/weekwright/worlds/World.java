@@ -95,6 +95,8 @@ public final class World {
                 for (int k = 0; k < each; k++) {
                     if (random.nextDouble() < share) {
                         task(s, true);
+                        // as rule 122 has it, what turns up is worked after the stage's last listed task
+                        tasks.get(tasks.size() - 1).links.add(new Link((s + 1) * each - 1, 1, null));
                     }
                 }
             }
@@ -204,16 +206,22 @@ public final class World {
         return Math.min(1, Math.max(0.2, turnout[person] + 0.24 * (chance("week", person, week) - 0.5)));
     }
 
-    /** Stages that have begun let some of what nobody had listed be seen. */
+    /** What nobody had listed is seen once a part of its stage, another for each task, is done. */
     void look(int day) {
         for (Task task : tasks) {
-            if (task.hidden
-                    && tasks.stream().anyMatch(other -> other.stage == task.stage && other.started != NEVER)
-                    && chance("seen", task.id.hashCode(), day) < 0.35) {
+            if (task.hidden && doneShare(task.stage) > 0.95 * chance("seen", task.id.hashCode(), 0)) {
                 task.hidden = false;
                 task.added = day;
             }
         }
+    }
+
+    private double doneShare(int stage) {
+        long all = tasks.stream().filter(one -> one.stage == stage && !one.hidden).count();
+        long done = tasks.stream()
+                .filter(one -> one.stage == stage && !one.hidden && one.done != NEVER)
+                .count();
+        return done / (double) all;
     }
 
     /** Whether all that is and will be listed is done. */

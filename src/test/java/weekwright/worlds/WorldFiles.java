@@ -6,8 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import weekwright.base.Rejected;
 import weekwright.files.csv.PlainFiles;
 import weekwright.files.csv.ReadResult;
@@ -17,6 +19,7 @@ import weekwright.forecast.InputsBuilder;
 /** Writes a world as plain files, as its crew knows it on a day, and reads them as a forecast does. */
 final class WorldFiles {
     private static final String[] NAMES = {"ilse", "tom", "wren"};
+    private static final int[][] STATED = {{7, 7, 7, 7, 7, 4, 0}, {7, 7, 7, 7, 7, 0, 0}, {6, 0, 6, 0, 6, 0, 0}};
     private static final String[] CREW = {
         "ilse,Ilse,mason joiner smith,7,7,7,7,7,4,", "tom,Tom,joiner camera edit,7,7,7,7,7,,", "wren,Wren,smith mason camera,6,,6,,6,,"
     };
@@ -73,6 +76,7 @@ final class WorldFiles {
         tasks();
         lines();
         films();
+        stopped();
         rows.clear();
         int n = 0;
         for (World.Hours entry : world.hours) {
@@ -84,6 +88,26 @@ final class WorldFiles {
                 "regular",
                 "id,name,amount,spread,every,from,to",
                 List.of("r1,Pledges and rent,%s,25,month,2024-01-15,".formatted(money(world.income))));
+    }
+
+    /** Hours in which somebody was there and had nothing to work on: the crew writes them down as waiting for material. */
+    private void stopped() throws IOException {
+        Map<Integer, int[]> worked = new HashMap<>();
+        for (World.Hours entry : world.hours) {
+            worked.computeIfAbsent(entry.day(), key -> new int[NAMES.length])[entry.person()] += entry.minutes();
+        }
+        List<String> rows = new ArrayList<>();
+        for (LocalDate date = World.START; date.isBefore(day) && world.kind.turnout(); date = date.plusDays(1)) {
+            int at = (int) date.toEpochDay();
+            for (int p = 0; p < world.people; p++) {
+                int there = (int) (60 * STATED[p][date.getDayOfWeek().getValue() - 1] * world.given(p, at));
+                int idle = there - worked.getOrDefault(at, new int[NAMES.length])[p];
+                if (idle >= 15) {
+                    rows.add("x%05d,%s,%s,%s,material".formatted(rows.size(), date, NAMES[p], hours(idle)));
+                }
+            }
+        }
+        file("stopped", "id,date,crew,hours,reason", rows);
     }
 
     private void settings() throws IOException {

@@ -1,0 +1,63 @@
+package weekwright.forecast;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Supplier;
+import weekwright.engine.simulate.Stopped;
+
+/**
+ * The track record, made beside the pages, once for each state of a project and day. Only the newest is held; a change or a new day
+ * ends the one being made. Safe for use from several threads.
+ */
+public final class Records {
+    private record Key(long version, LocalDate day) {}
+
+    private Key wanted;
+    private Key madeFor;
+    private TrackRecord made;
+    private int done;
+    private int of;
+
+    /**
+     * What there is to show.
+     *
+     * @param shown the newest that is finished, of an earlier state of the project while {@code making}
+     */
+    public record Look(Optional<TrackRecord> shown, boolean making, int done, int of) {}
+
+    /** Begins one where it is missing; {@code asked} is called for it within this call. */
+    public synchronized Look look(long version, LocalDate day, Supplier<Replay.Asked> asked) {
+        Key key = new Key(version, day);
+        if (!key.equals(wanted)) {
+            Replay.Asked what = asked.get();
+            wanted = key;
+            done = 0;
+            of = what.fridays().size();
+            Thread thread = new Thread(() -> make(key, what), "track record");
+            thread.setDaemon(true);
+            thread.start();
+        }
+        return new Look(Optional.ofNullable(made), !key.equals(madeFor), done, of);
+    }
+
+    private void make(Key key, Replay.Asked what) {
+        try {
+            TrackRecord record = Replay.run(what, 1, count -> told(key, count));
+            finished(key, record);
+        } catch (Stopped e) {
+            // another state of the project is wanted by now
+        }
+    }
+
+    private synchronized boolean told(Key key, int count) {
+        done = key.equals(wanted) ? count : done;
+        return key.equals(wanted);
+    }
+
+    private synchronized void finished(Key key, TrackRecord record) {
+        if (key.equals(wanted)) {
+            madeFor = key;
+            made = record;
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package weekwright.web.ahead;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import weekwright.forecast.RecordWords;
+import weekwright.forecast.Records;
+import weekwright.forecast.Replay;
+import weekwright.forecast.TrackRecord;
+import weekwright.render.Formats;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+
+/** Every past forecast against what happened. */
+public final class AheadRecordPage implements Page {
+    private final Records records;
+
+    public AheadRecordPage(Records records) {
+        this.records = records;
+    }
+
+    /** What was said of a stage on a day; {@code word} is how it fell. */
+    public record Line(String date, LocalDate p10, LocalDate p50, LocalDate p90, String word, boolean missed) {}
+
+    /** A stage with what was said of it, newest first. */
+    public record Stage(String id, String name, String landed, List<Line> lines) {}
+
+    /** A rival and its losses in days. */
+    public record Loss(String name, String crps, String pinball) {}
+
+    /**
+     * @param making how far the record is that is being made; empty when it is finished
+     * @param lead whether ranges have been too narrow
+     * @param sentences of it
+     * @param basis what was known of what
+     */
+    public record View(
+            String making, String lead, List<String> sentences, String basis, List<Loss> losses, List<Stage> stages) {}
+
+    @Override
+    public View show(Request request) {
+        LocalDate today = request.today();
+        Records.Look look = records.look(
+                request.version(), today, () -> request.read(read -> Replay.ask(read, today)));
+        String making = look.making()
+                ? "Looking back: " + Formats.number(look.done()) + " of " + Formats.number(look.of()) + " Fridays."
+                : "";
+        if (look.shown().isEmpty()) {
+            return new View(making, "", List.of(), "", List.of(), List.of());
+        }
+        TrackRecord record = look.shown().get();
+        List<String> sentences = new ArrayList<>();
+        if (!record.decided().isEmpty()) {
+            sentences.add(RecordWords.sides(record));
+            sentences.add(RecordWords.tolerance(record));
+        }
+        return new View(
+                making,
+                RecordWords.verdict(record),
+                sentences,
+                RecordWords.basis(record),
+                record.all().isEmpty() ? List.of() : losses(record.crps(), record.pinball()),
+                stages(record, new Formats(request.settings().project().currency(), today)));
+    }
+
+    private static List<Loss> losses(TrackRecord.Losses crps, TrackRecord.Losses pinball) {
+        return List.of(
+                loss("The forecast with its ranges", crps.model(), pinball.model()),
+                loss("The plan as one date", crps.plan(), pinball.plan()),
+                loss("The last eight weeks’ pace carried on", crps.velocity(), pinball.velocity()),
+                loss("Likely hours over stated hours", crps.likely(), pinball.likely()));
+    }
+
+    private static Loss loss(String name, double crps, double pinball) {
+        return new Loss(name, RecordWords.days(crps), RecordWords.days(pinball));
+    }
+
+    private static List<Stage> stages(TrackRecord record, Formats formats) {
+        List<Stage> stages = new ArrayList<>();
+        for (String id : record.all().stream().map(TrackRecord.Stage::id).distinct().toList()) {
+            List<Line> lines = new ArrayList<>();
+            String name = "";
+            Optional<LocalDate> landed = Optional.empty();
+            for (int i = record.fridays().size() - 1; i >= 0; i--) {
+                TrackRecord.Friday friday = record.fridays().get(i);
+                for (TrackRecord.Stage stage : friday.stages()) {
+                    if (stage.id().equals(id)) {
+                        name = stage.name();
+                        landed = stage.landed();
+                        TrackRecord.Fell fell = record.fell(stage);
+                        lines.add(new Line(
+                                formats.dateShort(friday.date()),
+                                stage.p10(),
+                                stage.p50(),
+                                stage.p90(),
+                                word(fell),
+                                fell == TrackRecord.Fell.LATER || fell == TrackRecord.Fell.EARLIER));
+                    }
+                }
+            }
+            stages.add(new Stage(
+                    id, name, landed.map(day -> "Landed " + formats.dateLong(day)).orElse("Still open"), lines));
+        }
+        return stages;
+    }
+
+    private static String word(TrackRecord.Fell fell) {
+        return switch (fell) {
+            case EARLIER -> "earlier";
+            case WITHIN -> "within";
+            case LATER -> "later";
+            case OPEN -> "open";
+        };
+    }
+}

@@ -1,0 +1,43 @@
+package weekwright.web.ahead;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
+import weekwright.testkit.Visitor;
+
+/** The track record is made beside the page, which says how far it is. */
+class AheadRecordPageTest {
+    @Test
+    void a_project_without_work_says_what_it_needs() {
+        try (ServerFixture server = ServerFixture.of(SmallProject::fillWithOnePerson)) {
+            Visitor.Reply page = made(server);
+            assertThat(page.page().select(".lead").text())
+                    .isEqualTo(
+                            "Nothing to look back on yet: a forecast of a past Friday needs work that had begun on it.");
+            assertThat(page.page().select("section")).isEmpty();
+        }
+    }
+
+    @Test
+    void ahead_leads_to_it_and_the_first_look_says_how_far_it_is() {
+        try (ServerFixture server = ServerFixture.sample()) {
+            assertThat(server.as("ilse").get("/ahead").page().select("a[href=/ahead/record]").text())
+                    .isEqualTo("Track record");
+            Visitor.Reply page = server.as("ilse").get("/ahead/record");
+            assertThat(page.status()).isEqualTo(200);
+            assertThat(page.page().select("[role=status]").text()).matches("Looking back: .* of 49 Fridays\\.");
+            assertThat(page.page().select("meta[http-equiv=refresh]")).hasSize(1);
+        }
+    }
+
+    /** The page once what it shows is made. */
+    private static Visitor.Reply made(ServerFixture server) {
+        Visitor.Reply page = server.as("ilse").get("/ahead/record");
+        for (int i = 0; i < 1000 && !page.page().select("[role=status]").isEmpty(); i++) {
+            page = server.as("ilse").get("/ahead/record");
+        }
+        return page;
+    }
+}
