@@ -44,7 +44,7 @@ public final class AheadRecordPage implements Page {
         Records.Look look = records.look(
                 request.version(), today, () -> request.read(read -> Replay.ask(read, today)));
         String making = look.making()
-                ? "Looking back: " + Formats.number(look.done()) + " of " + Formats.number(look.of()) + " Fridays."
+                ? "Looking back: " + look.done() + " of " + look.of() + " Fridays."
                 : "";
         if (look.shown().isEmpty()) {
             return new View(making, "", List.of(), "", List.of(), List.of());

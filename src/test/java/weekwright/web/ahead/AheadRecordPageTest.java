@@ -27,7 +27,7 @@ class AheadRecordPageTest {
                     .isEqualTo("Track record");
             Visitor.Reply page = server.as("ilse").get("/ahead/record");
             assertThat(page.status()).isEqualTo(200);
-            assertThat(page.page().select("[role=status]").text()).matches("Looking back: .* of 49 Fridays\\.");
+            assertThat(page.page().select("[role=status]").text()).contains("Looking back: ", " of 49 Fridays.");
             assertThat(page.page().select("meta[http-equiv=refresh]")).hasSize(1);
         }
     }
