@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.plan.Planner;
@@ -68,9 +69,8 @@ public final class Lived {
         if (kind.lostMonth()) {
             world.lostFrom = today + 7 + (int) (120 * world.chance("lost", 0, 0));
         }
-        Basis basis = basis();
-        Setup setup = new Setup(basis.inputs());
-        plan = Planner.plan(setup, 1, Math.min(60, ForecastRun.passes(basis.inputs())));
+        Setup setup = setup();
+        plan = Planner.plan(setup, 1, Math.min(60, ForecastRun.passes(setup.inputs())));
         outcome = Simulation.run(setup, plan, trials, 1, 1, Progress.NONE);
         done = new boolean[world.tasks.size()];
         known = new boolean[done.length];
@@ -95,6 +95,18 @@ public final class Lived {
         return to < Integer.MAX_VALUE && LocalDate.ofEpochDay(to).getDayOfMonth() == 1 ? to + 1 : to;
     }
 
+    /** The order of work of the last planning, kept where the crew keeps it (rule 52). */
+    private Inputs.Kept kept = Inputs.Kept.NONE;
+
+    private Setup setup() {
+        Inputs i = basis().inputs();
+        return new Setup(new Inputs(
+                i.asOf(), i.horizonMonths(), i.crew(), i.crewHours(), i.daysOff(), i.gatherings(), i.workedToday(),
+                i.turnout(), i.stages(), i.tasks(), i.links(), i.equipment(), i.ownLines(), i.materials(), i.episodes(),
+                i.publishing(), i.weather(), i.orders(), i.model(), i.money(), i.levels(), i.supporters(), i.regular(),
+                world.kind.replanned() ? Inputs.Kept.NONE : kept));
+    }
+
     private int weeks() {
         return world.kind.found() ? WEEKS / 2 : WEEKS;
     }
@@ -104,11 +116,12 @@ public final class Lived {
     }
 
     private void live(int to) {
-        Setup setup = new Setup(basis().inputs());
+        Setup setup = setup();
         live(setup, Planner.plan(setup, 1, PASSES), to);
     }
 
     private void live(Setup setup, Plan order, int to) {
+        kept = order.keep();
         int days = to == Integer.MAX_VALUE ? Integer.MAX_VALUE : to - today;
         int[] cut = truth.live(setup, order, new Diary(setup, days));
         for (int e = 0; e < cut.length; e++) {

@@ -127,6 +127,7 @@ public final class World {
         task.id = "t" + at;
         task.stage = stage;
         task.hidden = hidden;
+        task.added = hidden ? NEVER : (int) START.toEpochDay();
         task.wait = !hidden && random.nextInt(8) == 0;
         if (task.wait) {
             int likely = between(4, 20);
