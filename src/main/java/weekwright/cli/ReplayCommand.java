@@ -8,10 +8,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import weekwright.forecast.ForecastJson;
-import weekwright.forecast.RecordWords;
 import weekwright.forecast.Replay;
 import weekwright.forecast.TrackRecord;
 import weekwright.render.Formats;
+import weekwright.web.parts.RecordWords;
 
 /** {@code replay}: every past Friday's forecast against what happened. */
 @Command(

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import weekwright.web.parts.RecordWords;
 
 /** Past forecasts against what happened, worked by hand. Days are of March 2026, today is the 31st. */
 class TrackRecordTest {

@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import weekwright.forecast.RecordWords;
 import weekwright.forecast.Records;
 import weekwright.forecast.Replay;
 import weekwright.forecast.TrackRecord;
 import weekwright.render.Formats;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.parts.RecordWords;
 
 /** Every past forecast against what happened. */
 public final class AheadRecordPage implements Page {

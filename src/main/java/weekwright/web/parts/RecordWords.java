@@ -1,7 +1,8 @@
-package weekwright.forecast;
+package weekwright.web.parts;
 
 import java.util.Locale;
 import weekwright.engine.Score;
+import weekwright.forecast.TrackRecord;
 import weekwright.render.Formats;
 
 /** What a track record says, in sentences that page and command line share. */
