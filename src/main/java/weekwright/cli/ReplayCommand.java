@@ -17,9 +17,9 @@ import weekwright.web.parts.RecordWords;
 @Command(
         name = "replay",
         description = {
-            "Makes the forecast of every past Friday from what was known on it, and says how its ranges held: how many, how"
-                    + " far off in days, and against three rivals (the plan as one date, the pace of the last eight weeks"
-                    + " carried on, likely hours over stated hours)."
+            "Makes the forecast of every past Friday from what was known on it, and says how its ranges held: how"
+                    + " many, how far off in days, and against three rivals (the plan as one date, the pace of the last"
+                    + " eight weeks carried on, likely hours over stated hours)."
         })
 final class ReplayCommand implements Callable<Integer> {
     private final Terminal terminal;

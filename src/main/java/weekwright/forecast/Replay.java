@@ -61,8 +61,7 @@ public final class Replay {
                     .filter(one -> one.day().isAfter(friday.minusDays(7)));
             fridays.add(saved.map(one -> new Past(
                             new Basis(one.unpackedInputs(), now.names(), now.currency(), one.projectVersion()), true))
-                    .orElseGet(() ->
-                            new Past(InputsBuilder.build(past.apply(friday), friday), false)));
+                    .orElseGet(() -> new Past(InputsBuilder.build(past.apply(friday), friday), false)));
         }
         return new Asked(now, fridays, History.first(read).map(at -> LocalDate.ofInstant(at, zone)));
     }
@@ -101,8 +100,7 @@ public final class Replay {
         for (Past past : asked.fridays()) {
             fridays.add(friday(past, asked.now().names(), landed, threads));
             if (!progress.done(fridays.size())) {
-                throw new Stopped(
-                        fridays.size(), asked.fridays().size());
+                throw new Stopped(fridays.size(), asked.fridays().size());
             }
         }
         return new TrackRecord(asked.now().asOf(), fridays, asked.estimatesFrom());
@@ -134,7 +132,8 @@ public final class Replay {
         List<TrackRecord.Stage> stages = new ArrayList<>();
         for (int s = 0; s < inputs.stages().size(); s++) {
             Inputs.Stage stage = inputs.stages().get(s);
-            if (inputs.tasks().stream().anyMatch(task -> open(task) && task.stage().equals(stage.id()))) {
+            if (inputs.tasks().stream()
+                    .anyMatch(task -> open(task) && task.stage().equals(stage.id()))) {
                 stages.add(stage(inputs, plan, outcome, s, names, Optional.ofNullable(landed.get(stage.id()))));
             }
         }
@@ -153,7 +152,8 @@ public final class Replay {
         int planned = inputs.asOf();
         for (int t = 0; t < inputs.tasks().size(); t++) {
             if (open(inputs.tasks().get(t)) && inputs.tasks().get(t).stage().equals(stage.id())) {
-                planned = Math.max(planned, Math.min(outcome.horizon, plan.landing().get(t)));
+                planned = Math.max(
+                        planned, Math.min(outcome.horizon, plan.landing().get(t)));
             }
         }
         double likely = rivalWeeks(inputs, stage, statedMinutes(inputs));
@@ -183,9 +183,7 @@ public final class Replay {
     /** Remaining likely minutes of the open tasks of stages of this or lower order, at a rate of minutes a week (rule 97). */
     private static double rivalWeeks(Inputs inputs, Inputs.Stage stage, double rate) {
         Set<String> upTo = new HashSet<>();
-        inputs.stages().stream()
-                .filter(other -> other.order() <= stage.order())
-                .forEach(other -> upTo.add(other.id()));
+        inputs.stages().stream().filter(other -> other.order() <= stage.order()).forEach(other -> upTo.add(other.id()));
         double left = inputs.tasks().stream()
                 .filter(task -> open(task) && upTo.contains(task.stage()))
                 .mapToDouble(task -> Math.max(0, likely(task) - logged(task)))
@@ -195,8 +193,7 @@ public final class Replay {
 
     private static double likely(Inputs.Task task) {
         return task.kind() == Inputs.Kind.WORK && task.estimate().given()
-                ? task.estimate().likely()
-                        * PiecesLog.unitSum(1, Math.max(1, task.pieces()), task.learningPercent())
+                ? task.estimate().likely() * PiecesLog.unitSum(1, Math.max(1, task.pieces()), task.learningPercent())
                 : 0;
     }
 

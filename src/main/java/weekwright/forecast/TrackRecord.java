@@ -133,8 +133,7 @@ public record TrackRecord(LocalDate today, List<Friday> fridays, Optional<LocalD
     /** Ranked scores; of a stage still open the part up to today. */
     public Losses crps() {
         return losses(
-                stage -> crps(stage, stage.drawn()),
-                (stage, said) -> crps(stage, new double[] {said.toEpochDay()}));
+                stage -> crps(stage, stage.drawn()), (stage, said) -> crps(stage, new double[] {said.toEpochDay()}));
     }
 
     /** Pinball losses, mean of those at P10, P50 and P90; of a stage still open as if it landed today. */
@@ -170,9 +169,18 @@ public record TrackRecord(LocalDate today, List<Friday> fridays, Optional<LocalD
         List<Stage> stages = new ArrayList<>(all());
         return new Losses(
                 stages.stream().mapToDouble(model).average().orElse(0),
-                stages.stream().mapToDouble(stage -> rival.loss(stage, stage.plan())).average().orElse(0),
-                stages.stream().mapToDouble(stage -> rival.loss(stage, stage.velocity())).average().orElse(0),
-                stages.stream().mapToDouble(stage -> rival.loss(stage, stage.likely())).average().orElse(0));
+                stages.stream()
+                        .mapToDouble(stage -> rival.loss(stage, stage.plan()))
+                        .average()
+                        .orElse(0),
+                stages.stream()
+                        .mapToDouble(stage -> rival.loss(stage, stage.velocity()))
+                        .average()
+                        .orElse(0),
+                stages.stream()
+                        .mapToDouble(stage -> rival.loss(stage, stage.likely()))
+                        .average()
+                        .orElse(0));
     }
 
     /** What is written as JSON: landings that have not happened are null. */

@@ -20,8 +20,10 @@ class ScoreTest {
 
     @Test
     void the_ranked_score_of_many_normal_values_is_the_closed_form() {
-        // s [z (2 Phi(z) - 1) + 2 phi(z) - 1 / sqrt(pi)]; N(20, 3) and 25: 3.4264 (Gneiting, Raftery, Westveld & Goldman 2005,
-        // "Calibrated probabilistic forecasting using ensemble model output statistics", Mon. Weather Rev. 133, equation 5)
+        // s [z (2 Phi(z) - 1) + 2 phi(z) - 1 / sqrt(pi)]; N(20, 3) and 25: 3.4264 (Gneiting, Raftery, Westveld &
+        // Goldman 2005,
+        // "Calibrated probabilistic forecasting using ensemble model output statistics", Mon. Weather Rev. 133,
+        // equation 5)
         org.apache.commons.statistics.distribution.NormalDistribution normal =
                 org.apache.commons.statistics.distribution.NormalDistribution.of(20, 3);
         double[] values = new double[4000];

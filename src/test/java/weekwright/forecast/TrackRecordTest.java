@@ -86,13 +86,16 @@ class TrackRecordTest {
 
     @Test
     void ranges_that_missed_too_often_are_called_too_narrow() {
-        // of ten right ranges five to ten hold, nineteen times in twenty: binomial 0.8, four or fewer 0.0064, five or fewer 0.0328
+        // of ten right ranges five to ten hold, nineteen times in twenty: binomial 0.8, four or fewer 0.0064, five or
+        // fewer 0.0328
         assertThat(words(10, 4))
-                .isEqualTo("4 of 10 ranges that have run out held, 40 in a hundred; eight in ten should. The ranges have"
-                        + " been too narrow: take them as less certain than they look.");
+                .isEqualTo(
+                        "4 of 10 ranges that have run out held, 40 in a hundred; eight in ten should. The ranges have"
+                                + " been too narrow: take them as less certain than they look.");
         assertThat(words(10, 5))
-                .isEqualTo("5 of 10 ranges that have run out held, 50 in a hundred; eight in ten should. That is no sign"
-                        + " that the ranges have been too narrow.");
+                .isEqualTo(
+                        "5 of 10 ranges that have run out held, 50 in a hundred; eight in ten should. That is no sign"
+                                + " that the ranges have been too narrow.");
         assertThat(words(30, 30))
                 .isEqualTo("30 of 30 ranges that have run out held, 100 in a hundred; eight in ten should. The ranges"
                         + " have been wider than they need be.");

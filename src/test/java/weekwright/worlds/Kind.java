@@ -30,7 +30,8 @@ public record Kind(
             new Kind("the same, rules 120 and 122 off", true, true, false, false, false, false, false);
     public static final Kind SLOWER = new Kind("crew that gets slower", false, false, false, true, true, false, false);
     public static final Kind LOST_MONTH = new Kind("a lost month", false, false, false, true, false, true, false);
-    public static final Kind CLUMPS = new Kind("late materials in clumps", false, false, false, true, false, false, true);
+    public static final Kind CLUMPS =
+            new Kind("late materials in clumps", false, false, false, true, false, false, true);
 
     /** All that are measured. */
     public static java.util.List<Kind> all() {

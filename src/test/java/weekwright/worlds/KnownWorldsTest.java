@@ -31,8 +31,6 @@ class KnownWorldsTest {
         Tally learned = tally(Kind.REAL, 4);
         Tally blind = tally(Kind.REAL_UNLEARNED, 4);
         assertThat(learned.crps()).as(learned.text() + "\n" + blind.text()).isLessThan(blind.crps());
-        assertThat(learned.coverage())
-                .as(learned.text() + "\n" + blind.text())
-                .isGreaterThan(blind.coverage());
+        assertThat(learned.coverage()).as(learned.text() + "\n" + blind.text()).isGreaterThan(blind.coverage());
     }
 }

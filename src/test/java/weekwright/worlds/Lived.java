@@ -61,7 +61,11 @@ public final class Lived {
         });
         Plan first = Planner.plan(new Setup(basis().inputs()), seed, 0);
         world.film(first.landing());
-        int last = first.landing().stream().filter(d -> d != Outcome.LATER).mapToInt(d -> d).max().orElseThrow();
+        int last = first.landing().stream()
+                .filter(d -> d != Outcome.LATER)
+                .mapToInt(d -> d)
+                .max()
+                .orElseThrow();
         int asOf = today + (int) ((0.35 + 0.2 * world.chance("as of", 0, 0)) * (last - today));
         while (today < asOf) {
             live(next(asOf));
@@ -78,7 +82,10 @@ public final class Lived {
             done[t] = world.tasks.get(t).done != World.NEVER;
             known[t] = !world.tasks.get(t).hidden;
         }
-        setupStage = world.tasks.stream().filter(task -> !task.hidden).mapToInt(task -> task.stage).toArray();
+        setupStage = world.tasks.stream()
+                .filter(task -> !task.hidden)
+                .mapToInt(task -> task.stage)
+                .toArray();
         cutBefore = new boolean[world.films.size()];
         for (int e = 0; e < cutBefore.length; e++) {
             cutBefore[e] = world.films.get(e).cut != World.NEVER;
@@ -101,9 +108,29 @@ public final class Lived {
     private Setup setup() {
         Inputs i = basis().inputs();
         return new Setup(new Inputs(
-                i.asOf(), i.horizonMonths(), i.crew(), i.crewHours(), i.daysOff(), i.gatherings(), i.workedToday(),
-                i.turnout(), i.stages(), i.tasks(), i.links(), i.equipment(), i.ownLines(), i.materials(), i.episodes(),
-                i.publishing(), i.weather(), i.orders(), i.model(), i.money(), i.levels(), i.supporters(), i.regular(),
+                i.asOf(),
+                i.horizonMonths(),
+                i.crew(),
+                i.crewHours(),
+                i.daysOff(),
+                i.gatherings(),
+                i.workedToday(),
+                i.turnout(),
+                i.stages(),
+                i.tasks(),
+                i.links(),
+                i.equipment(),
+                i.ownLines(),
+                i.materials(),
+                i.episodes(),
+                i.publishing(),
+                i.weather(),
+                i.orders(),
+                i.model(),
+                i.money(),
+                i.levels(),
+                i.supporters(),
+                i.regular(),
                 world.kind.replanned() ? Inputs.Kept.NONE : kept));
     }
 
@@ -152,7 +179,16 @@ public final class Lived {
 
         @Override
         public void stretch(
-                int day, int t, int hands, int company, int operator, int from, int clock, int filming, int progress, boolean with) {
+                int day,
+                int t,
+                int hands,
+                int company,
+                int operator,
+                int from,
+                int clock,
+                int filming,
+                int progress,
+                boolean with) {
             if (day >= days || t >= task.length) {
                 return;
             }
@@ -210,8 +246,7 @@ public final class Lived {
         @Override
         public void edits(int day, int person, int episode, int minutes) {
             if (day < days && episode >= 0) {
-                world.hours.add(
-                        new World.Hours(today + day, person, "", world.films.get(episode).id, "edit", minutes));
+                world.hours.add(new World.Hours(today + day, person, "", world.films.get(episode).id, "edit", minutes));
             }
         }
 
@@ -272,7 +307,10 @@ public final class Lived {
                 continue;
             }
             int by = film.slot - 1;
-            double chance = Arrays.stream(outcome.episodeCut[e]).filter(day -> day <= by).count() / (double) outcome.trials;
+            double chance = Arrays.stream(outcome.episodeCut[e])
+                            .filter(day -> day <= by)
+                            .count()
+                    / (double) outcome.trials;
             rows.add(new double[] {chance, film.cut != World.NEVER && film.cut <= by ? 1 : 0});
         }
         return rows.toArray(double[][]::new);

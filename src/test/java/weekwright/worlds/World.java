@@ -112,7 +112,9 @@ public final class World {
 
     private double[] around(double likely) {
         return new double[] {
-            round(likely * (0.6 + 0.25 * random.nextDouble())), round(likely), round(likely * (1.3 + 1.1 * random.nextDouble()))
+            round(likely * (0.6 + 0.25 * random.nextDouble())),
+            round(likely),
+            round(likely * (1.3 + 1.1 * random.nextDouble()))
         };
     }
 
@@ -140,8 +142,7 @@ public final class World {
         }
         for (int k = 0; k < 2 && at > 0 && !hidden; k++) {
             int before = Math.max(0, at - 1 - random.nextInt(9));
-            boolean there = tasks.get(before).hidden
-                    || task.links.stream().anyMatch(link -> link.after() == before);
+            boolean there = tasks.get(before).hidden || task.links.stream().anyMatch(link -> link.after() == before);
             if (!there && (k == 0 || random.nextBoolean())) {
                 task.links.add(new Link(
                         before,
@@ -188,7 +189,8 @@ public final class World {
 
     /** Minutes of a number that belongs to this world, a person and a week, between 0 and 1. */
     double chance(String what, int a, int b) {
-        return new SplittableRandom(seed * 31 + number * 7_919L + what.hashCode() * 104_729L + a * 611_953L + b * 15_485_863L)
+        return new SplittableRandom(
+                        seed * 31 + number * 7_919L + what.hashCode() * 104_729L + a * 611_953L + b * 15_485_863L)
                 .nextDouble();
     }
 
@@ -218,7 +220,8 @@ public final class World {
     }
 
     private double doneShare(int stage) {
-        long all = tasks.stream().filter(one -> one.stage == stage && !one.hidden).count();
+        long all =
+                tasks.stream().filter(one -> one.stage == stage && !one.hidden).count();
         long done = tasks.stream()
                 .filter(one -> one.stage == stage && !one.hidden && one.done != NEVER)
                 .count();

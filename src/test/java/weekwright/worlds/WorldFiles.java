@@ -21,7 +21,9 @@ final class WorldFiles {
     private static final String[] NAMES = {"ilse", "tom", "wren"};
     private static final int[][] STATED = {{7, 7, 7, 7, 7, 4, 0}, {7, 7, 7, 7, 7, 0, 0}, {6, 0, 6, 0, 6, 0, 0}};
     private static final String[] CREW = {
-        "ilse,Ilse,mason joiner smith,7,7,7,7,7,4,", "tom,Tom,joiner camera edit,7,7,7,7,7,,", "wren,Wren,smith mason camera,6,,6,,6,,"
+        "ilse,Ilse,mason joiner smith,7,7,7,7,7,4,",
+        "tom,Tom,joiner camera edit,7,7,7,7,7,,",
+        "wren,Wren,smith mason camera,6,,6,,6,,"
     };
 
     private final World world;
@@ -80,8 +82,15 @@ final class WorldFiles {
         rows.clear();
         int n = 0;
         for (World.Hours entry : world.hours) {
-            rows.add("h%05d,%s,%s,%s,%s,%s,%s".formatted(
-                    ++n, date(entry.day()), NAMES[entry.person()], entry.task(), entry.episode(), entry.as(), hours(entry.minutes())));
+            rows.add("h%05d,%s,%s,%s,%s,%s,%s"
+                    .formatted(
+                            ++n,
+                            date(entry.day()),
+                            NAMES[entry.person()],
+                            entry.task(),
+                            entry.episode(),
+                            entry.as(),
+                            hours(entry.minutes())));
         }
         file("hours", "id,date,crew,task,episode,as,hours", rows);
         file(
@@ -113,34 +122,32 @@ final class WorldFiles {
     private void settings() throws IOException {
         String model = world.kind.turnout() && world.kind.learned() ? "" : "turnout = 1\n";
         model += world.kind.found() && world.kind.learned() ? "" : "found_share = 0\n";
-        Files.writeString(
-                folder.resolve("project.toml"),
-                """
-                format = 1
-                name = "World"
-                started = "%1$s"
-                currency = "EUR"
-                zone = "Europe/Berlin"
-                reserve = 500
-                opening_date = "%1$s"
-                opening_cash = "%2$s"
-                horizon_months = 48
+        Files.writeString(folder.resolve("project.toml"), """
+            format = 1
+            name = "World"
+            started = "%1$s"
+            currency = "EUR"
+            zone = "Europe/Berlin"
+            reserve = 500
+            opening_date = "%1$s"
+            opening_cash = "%2$s"
+            horizon_months = 48
 
-                [publishing]
-                weekday = "friday"
-                first = "2024-01-12"
-                early_days = 1
-                edit_low = 4
-                edit_likely = 7
-                edit_high = 14
+            [publishing]
+            weekday = "friday"
+            first = "2024-01-12"
+            early_days = 1
+            edit_low = 4
+            edit_likely = 7
+            edit_high = 14
 
-                [weather]
-                lost = [0.4, 0.4, 0.3, 0.25, 0.2, 0.15, 0.15, 0.15, 0.2, 0.3, 0.4, 0.45]
-                spell_days = 2.5
+            [weather]
+            lost = [0.4, 0.4, 0.3, 0.25, 0.2, 0.15, 0.15, 0.15, 0.2, 0.3, 0.4, 0.45]
+            spell_days = 2.5
 
-                [model]
-                %3$s"""
-                        .formatted(World.START, money(world.cash), model));
+            [model]
+            %3$s\
+            """.formatted(World.START, money(world.cash), model));
     }
 
     private void tasks() throws IOException {
@@ -170,7 +177,8 @@ final class WorldFiles {
                 String wait = link.waitDays() == null
                         ? ",,"
                         : "%d,%d,%d".formatted(link.waitDays()[0], link.waitDays()[1], link.waitDays()[2]);
-                links.add("%s,%s,%s,%s".formatted(task.id, world.tasks.get(link.after()).id, number(link.share()), wait));
+                links.add(
+                        "%s,%s,%s,%s".formatted(task.id, world.tasks.get(link.after()).id, number(link.share()), wait));
             }
         }
         file("tasks", "id,stage,title,kind,low,likely,high,trades,outdoors,camera,added,started,done", rows);
@@ -180,17 +188,18 @@ final class WorldFiles {
     private void lines() throws IOException {
         List<String> rows = new ArrayList<>();
         for (World.Line line : world.lines) {
-            rows.add("%s,%s,Oak,1,pc,%d,%d,%d,bought,%d,%d,%d,%s,%s".formatted(
-                    line.id,
-                    world.tasks.get(line.task).id,
-                    line.price[0],
-                    line.price[1],
-                    line.price[2],
-                    line.lead[0],
-                    line.lead[1],
-                    line.lead[2],
-                    date(line.ordered),
-                    date(line.received)));
+            rows.add("%s,%s,Oak,1,pc,%d,%d,%d,bought,%d,%d,%d,%s,%s"
+                    .formatted(
+                            line.id,
+                            world.tasks.get(line.task).id,
+                            line.price[0],
+                            line.price[1],
+                            line.price[2],
+                            line.lead[0],
+                            line.lead[1],
+                            line.lead[2],
+                            date(line.ordered),
+                            date(line.received)));
         }
         file(
                 "materials",
@@ -202,8 +211,8 @@ final class WorldFiles {
         List<String> rows = new ArrayList<>();
         List<String> tells = new ArrayList<>();
         for (World.Film film : world.films) {
-            rows.add("%s,%d,%s,Film,build,15,%s,%s".formatted(
-                    film.id, rows.size() + 1, date(film.slot), date(film.cut), date(film.published)));
+            rows.add("%s,%d,%s,Film,build,15,%s,%s"
+                    .formatted(film.id, rows.size() + 1, date(film.slot), date(film.cut), date(film.published)));
             tells.add("%s,%s,1".formatted(film.id, world.tasks.get(film.task).id));
         }
         file("episodes", "id,number,slot,title,kind,minutes,cut,published", rows);
@@ -211,7 +220,8 @@ final class WorldFiles {
     }
 
     private void file(String name, String header, List<String> rows) throws IOException {
-        Files.writeString(folder.resolve(name + ".csv"), header + "\n" + String.join("\n", rows) + (rows.isEmpty() ? "" : "\n"));
+        Files.writeString(
+                folder.resolve(name + ".csv"), header + "\n" + String.join("\n", rows) + (rows.isEmpty() ? "" : "\n"));
     }
 
     private static String date(int day) {

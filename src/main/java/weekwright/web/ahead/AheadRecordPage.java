@@ -41,11 +41,8 @@ public final class AheadRecordPage implements Page {
     @Override
     public View show(Request request) {
         LocalDate today = request.today();
-        Records.Look look = records.look(
-                request.version(), today, () -> request.read(read -> Replay.ask(read, today)));
-        String making = look.making()
-                ? "Looking back: " + look.done() + " of " + look.of() + " Fridays."
-                : "";
+        Records.Look look = records.look(request.version(), today, () -> request.read(read -> Replay.ask(read, today)));
+        String making = look.making() ? "Looking back: " + look.done() + " of " + look.of() + " Fridays." : "";
         if (look.shown().isEmpty()) {
             return new View(making, "", List.of(), "", List.of(), List.of());
         }
@@ -78,7 +75,8 @@ public final class AheadRecordPage implements Page {
 
     private static List<Stage> stages(TrackRecord record, Formats formats) {
         List<Stage> stages = new ArrayList<>();
-        for (String id : record.all().stream().map(TrackRecord.Stage::id).distinct().toList()) {
+        for (String id :
+                record.all().stream().map(TrackRecord.Stage::id).distinct().toList()) {
             List<Line> lines = new ArrayList<>();
             String name = "";
             Optional<LocalDate> landed = Optional.empty();
@@ -100,7 +98,10 @@ public final class AheadRecordPage implements Page {
                 }
             }
             stages.add(new Stage(
-                    id, name, landed.map(day -> "Landed " + formats.dateLong(day)).orElse("Still open"), lines));
+                    id,
+                    name,
+                    landed.map(day -> "Landed " + formats.dateLong(day)).orElse("Still open"),
+                    lines));
         }
         return stages;
     }

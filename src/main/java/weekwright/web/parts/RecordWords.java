@@ -18,13 +18,15 @@ public final class RecordWords {
                     : "No range of a past Friday has run out yet, so none can be judged.";
         }
         String held = record.count(TrackRecord.Fell.WITHIN) + " of " + n
-                + (n == 1 ? " range that has run out held, " : " ranges that have run out held, ") + percent(record.coverage()) + "; eight in ten should. ";
+                + (n == 1 ? " range that has run out held, " : " ranges that have run out held, ")
+                + percent(record.coverage()) + "; eight in ten should. ";
         return held
                 + switch (record.verdict()) {
                     case TOO_NARROW -> "The ranges have been too narrow: take them as less certain than they look.";
                     case TOO_WIDE -> "The ranges have been wider than they need be.";
-                    case TOO_FEW -> "They are of too few stages (" + Formats.number(record.stages())
-                            + ") to say whether the ranges have been too narrow.";
+                    case TOO_FEW ->
+                        "They are of too few stages (" + Formats.number(record.stages())
+                                + ") to say whether the ranges have been too narrow.";
                     default -> "That is no sign that the ranges have been too narrow.";
                 };
     }
@@ -32,15 +34,19 @@ public final class RecordWords {
     /** On which side those lay that did not hold. */
     public static String sides(TrackRecord record) {
         return "Landed before the range " + record.count(TrackRecord.Fell.EARLIER) + ", after it "
-                + record.count(TrackRecord.Fell.LATER) + " (what is still open after the last day of its range among them).";
+                + record.count(TrackRecord.Fell.LATER)
+                + " (what is still open after the last day of its range among them).";
     }
 
     /** How much chance is in it. */
     public static String tolerance(TrackRecord record) {
         Score.Span span = record.expected();
         return "Were the ranges right and each its own case, between " + span.from() + " and " + span.to() + " of "
-                + record.decided().size() + " would hold, nineteen times in twenty. Forecasts of one stage a week apart are much alike: these are of "
-                + Formats.counted(record.stages(), "stage", "stages") + ", and the sentence above counts each stage once.";
+                + record.decided().size()
+                + " would hold, nineteen times in twenty. Forecasts of one stage a week apart are much alike: these"
+                + " are of "
+                + Formats.counted(record.stages(), "stage", "stages")
+                + ", and the sentence above counts each stage once.";
     }
 
     /** What was known of what. */
@@ -49,8 +55,9 @@ public final class RecordWords {
                 .map(day -> "Tasks, estimates, links, crew and prices are those of the change log, which begins on "
                         + Formats.dayMonthLong(day) + " " + day.getYear()
                         + "; before that day they count as first recorded. Settings stand as they do now.")
-                .orElse("Plain files have no history: tasks, estimates, links, crew and prices are taken as they stand now,"
-                        + " which knows more than was known then. Only what carries a date is taken as of each Friday.");
+                .orElse("Plain files have no history: tasks, estimates, links, crew and prices are taken as they stand"
+                        + " now, which knows more than was known then. Only what carries a date is taken as of"
+                        + " each Friday.");
     }
 
     /** A loss in days. */

@@ -77,9 +77,10 @@ public final class TrueFuture {
                 if (tasks.wait[t]) {
                     luck.total[t] = kept("days", tasks.id[t], luck.total[t]);
                 } else {
-                    double drawn = tasks.effort[t].left(
-                            beta, kappa, Streams.uniform(luck.trialKey, setup.hoursKey[t], 0));
-                    int total = kept("hours", tasks.id[t], (int) Math.max(1, Math.round(drawn * hidden.longer(tasks.id[t]))));
+                    double drawn =
+                            tasks.effort[t].left(beta, kappa, Streams.uniform(luck.trialKey, setup.hoursKey[t], 0));
+                    int total = kept("hours", tasks.id[t], (int)
+                            Math.max(1, Math.round(drawn * hidden.longer(tasks.id[t]))));
                     luck.left[t] = Math.max(1, total - tasks.logged[t]);
                     luck.total[t] = tasks.logged[t] + luck.left[t];
                 }

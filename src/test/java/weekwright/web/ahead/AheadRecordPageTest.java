@@ -14,8 +14,8 @@ class AheadRecordPageTest {
         try (ServerFixture server = ServerFixture.of(SmallProject::fillWithOnePerson)) {
             Visitor.Reply page = made(server);
             assertThat(page.page().select(".lead").text())
-                    .isEqualTo(
-                            "Nothing to look back on yet: a forecast of a past Friday needs work that had begun on it.");
+                    .isEqualTo("Nothing to look back on yet: a forecast of a past Friday needs work that had begun on"
+                            + " it.");
             assertThat(page.page().select("section")).isEmpty();
         }
     }
@@ -23,7 +23,11 @@ class AheadRecordPageTest {
     @Test
     void ahead_leads_to_it_and_the_first_look_says_how_far_it_is() {
         try (ServerFixture server = ServerFixture.sample()) {
-            assertThat(server.as("ilse").get("/ahead").page().select("a[href=/ahead/record]").text())
+            assertThat(server.as("ilse")
+                            .get("/ahead")
+                            .page()
+                            .select("a[href=/ahead/record]")
+                            .text())
                     .isEqualTo("Track record");
             Visitor.Reply page = server.as("ilse").get("/ahead/record");
             assertThat(page.status()).isEqualTo(200);
