@@ -37,7 +37,8 @@ final class Migrations {
             "0017_episode_parts.sql",
             "0018_hazards_read.sql",
             "0019_public_money.sql",
-            "0020_take_off.sql");
+            "0020_take_off.sql",
+            "0021_day_words.sql");
 
     private Migrations() {}
 

@@ -9,6 +9,7 @@ import weekwright.base.Id;
 import weekwright.build.CautionStore;
 import weekwright.build.CrewHoursStore;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.DayWordsStore;
 import weekwright.build.DaysOffStore;
 import weekwright.build.EquipmentStore;
 import weekwright.build.GatheringStore;
@@ -200,6 +201,12 @@ public final class Things {
                 Kind.CREW,
                 (names, incident) -> incident.who() + ", " + Said.day(incident.date()));
         add(KeptLeversStore.TABLE, "levers", "kept levers", Kind.LEVERS, (names, kept) -> kept.name());
+        add(
+                DayWordsStore.TABLE,
+                "words of a day sheet",
+                "words of day sheets",
+                Kind.BUILD,
+                (names, words) -> names.of("tasks", words.task()));
         add(
                 HazardReadStore.TABLE,
                 "reading of a hazard",

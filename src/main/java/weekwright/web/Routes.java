@@ -214,7 +214,7 @@ public final class Routes {
                 form("/build/tasks/new", Access.CREW, new BuildTasksNewPage()),
                 form("/build/tasks/{id}", Access.HELPER, Access.CREW, new BuildTaskPage()),
                 form("/build/tasks/{id}/edit", Access.CREW, new BuildTaskEditPage()),
-                sheet("/build/tasks/{id}/day-sheet", Access.CREW, new BuildTaskDaySheetPage()),
+                form("/build/tasks/{id}/day-sheet", Access.CREW, new BuildTaskDaySheetPage()),
                 form("/build/tasks/{id}/split", Access.CREW, new BuildTaskSplitPage()),
                 form("/build/tasks/{id}/remove", Access.CREW, new BuildTaskRemovePage()),
                 form("/build/tasks/{id}/materials/new", Access.CREW, new BuildTaskMaterialsNewPage()),

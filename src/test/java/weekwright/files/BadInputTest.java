@@ -143,6 +143,21 @@ class BadInputTest {
     }
 
     @Test
+    void a_shot_that_happens_once_is_not_lost_in_silence_when_its_task_is_done() {
+        remark(
+                small().change(
+                                "shots.csv",
+                                "sh1,e2,deck.1,Chips fly from the axe,close,yes,,",
+                                "sh1,e2,piers.1,Chips fly from the axe,close,yes,yes,"),
+                "shots.csv line 2, column captured: is missing for a must-have shot that happens once, and its task is"
+                        + " done; write when it was captured, or what became of it in missed");
+        remark(small().change(
+                        "shots.csv",
+                        "sh1,e2,deck.1,Chips fly from the axe,close,yes,,,,,,,",
+                        "sh1,e2,piers.1,Chips fly from the axe,close,yes,yes,,,,,,the battery was flat"));
+    }
+
+    @Test
     void rule_48_a_task_whose_trade_nobody_has_is_a_remark() {
         remark(
                 small().change("tasks.csv", ",16,24,12,,,,joiner,", ",16,24,12,,,,smith,"),

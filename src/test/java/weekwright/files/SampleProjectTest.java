@@ -89,6 +89,7 @@ class SampleProjectTest {
                         Map.entry("incidents", 3),
                         Map.entry("cautions", 7),
                         Map.entry("levers", 3),
+                        Map.entry("day_words", 1),
                         Map.entry("hazards_read", 5),
                         Map.entry("segments", 7),
                         Map.entry("music", 2),

@@ -271,6 +271,10 @@ public final class PlainProject {
         file("music.csv", "episode,title,licence,source,until", "e1,Slow air,own recording,the mill loft,2027-12-31");
         file("releases.csv", "episode,who,got,note", "e1,The miller's aunt,2026-11-20,on paper", "e1,The weir,,");
         file("steps.csv", "episode,step,crew", "e1,cut,ben");
+        file(
+                "day-words.csv",
+                "task,begins,stop_word,fallback,permits,running,places,cameras",
+                "deck.2,09:00,Halt,the Monday after,,\"09:40 Wedges out\nTea\",Ann: at the winch,Wide from the loft");
         file("hazards-read.csv", "hazard,crew,date", "lime,ann,2026-05-04");
         file("levers.csv", "name,pulled", "A third leave,supporters=-33");
         file(

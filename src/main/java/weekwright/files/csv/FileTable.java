@@ -8,6 +8,7 @@ import weekwright.build.CautionStore;
 import weekwright.build.CrewHoursStore;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.CrewRules;
+import weekwright.build.DayWordsStore;
 import weekwright.build.DaysOffStore;
 import weekwright.build.EquipmentRules;
 import weekwright.build.EquipmentStore;
@@ -99,6 +100,7 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             free("statements.csv", ClosedMonthStore.LINES),
             free("skipped.csv", SkippedSlotStore.TABLE),
             of("incidents.csv", IncidentStore.TABLE, CrewRules::check),
+            free("day-words.csv", DayWordsStore.TABLE),
             of("cautions.csv", CautionStore.TABLE, CrewRules::check),
             of("hazards-read.csv", HazardReadStore.TABLE, SayRead::check),
             of("segments.csv", SegmentStore.TABLE, EpisodeRules::check),

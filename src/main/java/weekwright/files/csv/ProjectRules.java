@@ -12,9 +12,12 @@ import weekwright.build.BuildRules;
 import weekwright.build.DateRules;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
+import weekwright.build.Task;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.db.Table;
+import weekwright.episodes.ShotRules;
+import weekwright.episodes.ShotStore;
 import weekwright.episodes.SlotRules;
 import weekwright.funds.FundsRules;
 import weekwright.notes.NoteStore;
@@ -30,6 +33,10 @@ public final class ProjectRules {
     static Problems check(Optional<Settings> settings, Map<String, Rows<?>> rows, LocalDate today) {
         Problems found = new Problems();
         BuildRules.check(ProjectData.build(rows), today, found);
+        ShotRules.check(
+                ProjectData.rows(rows, ShotStore.TABLE),
+                ProjectData.build(rows).tasks().by(Task::id),
+                found);
         FundsRules.check(
                 ProjectData.funds(rows), settings.map(Settings::moneyDigits).orElse(2), found);
         settings.ifPresent(read -> {

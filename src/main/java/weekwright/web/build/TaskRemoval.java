@@ -7,6 +7,7 @@ import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
 import weekwright.base.Words;
+import weekwright.build.DayWordsStore;
 import weekwright.build.EquipmentStore;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
@@ -131,6 +132,7 @@ final class TaskRemoval {
         deleteAll(write, LinkStore.TABLE, LinkStore.before(write, id));
         deleteAll(write, LinkStore.TABLE, LinkStore.after(write, id));
         deleteAll(write, TellStore.TABLE, TellStore.ofTask(write, id));
+        deleteAll(write, DayWordsStore.TABLE, DayWordsStore.TABLE.where(write, "task", id.value()));
         deleteAll(
                 write,
                 ShotStore.TABLE,

@@ -32,7 +32,15 @@ class BuildTaskDaySheetPageTest {
                 .with("from", "08:30")
                 .with("to", "12:00")
                 .send();
-        Visitor.Reply page = ilse.get("/build/tasks/gate.2/day-sheet?begins=09:00&stop_word=Halt&fallback=Monday");
+        Visitor.Reply page = ilse.follow(ilse.form(ilse.get("/build/tasks/gate.2/day-sheet"), ".day-words form")
+                .with("begins", "09:00")
+                .with("stop_word", "Halt")
+                .with("fallback", "Monday")
+                .with("running", "09:40 Wedges out on the call\nTea when it hangs")
+                .with("places", "Noor: at the foot of the ladder\nA neighbour: at the lane, keeping people out")
+                .with("cameras", "Wide from the loft, nobody beside it")
+                .send());
+        assertThat(page.page().select(".flash p").text()).isEqualTo("The words of the day sheet are kept.");
         assertThat(page.page().select(".page-head .lead").text())
                 .isEqualTo("Sluice gate. Friday 18 December. Begins at 09:00.");
         assertThat(page.page().select("section[aria-labelledby=go-head] li").eachText())
@@ -48,9 +56,24 @@ class BuildTaskDaySheetPageTest {
                         .eachText())
                 .startsWith(
                         "09:00 all Walk through it cold; agree the stop word; Hang the gate begins",
+                        "09:40 Wedges out on the call",
+                        "Tea when it hangs",
                         "08:30 to 12:00 Bram film Hang the gate");
         assertThat(page.page().select("section[aria-labelledby=order-head] tbody tr"))
-                .hasSize(6);
+                .hasSize(8);
+        assertThat(page.page()
+                        .select("section[aria-labelledby=places-head] tbody tr")
+                        .eachText())
+                .containsExactly(
+                        "Ilse",
+                        "Bram camera",
+                        "Noor at the foot of the ladder",
+                        "A neighbour at the lane, keeping people out");
+        assertThat(page.page()
+                        .select("section[aria-labelledby=cameras-head] .checks li")
+                        .get(0)
+                        .text())
+                .isEqualTo("Wide from the loft, nobody beside it");
         assertThat(page.page().select(".once-shot").text())
                 .isEqualTo("Once only The gate drops home, wide; minded by Bram card empty battery focus locked second"
                         + " camera sound");
@@ -81,5 +104,34 @@ class BuildTaskDaySheetPageTest {
                 .isEqualTo("Nothing stands here There is no task \"gate.9\".");
         assertThat(server.as("noor").get("/build/tasks/gate.2/day-sheet").status())
                 .isEqualTo(403);
+    }
+
+    @Test
+    void faults_in_its_words_are_said_at_once_and_a_later_writer_is_told() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply refused = ilse.form(ilse.get("/build/tasks/gate.2/day-sheet"), ".day-words form")
+                    .with("begins", "nine")
+                    .with("stop_word", "x".repeat(41))
+                    .send();
+            assertThat(refused.status()).isEqualTo(422);
+            assertThat(refused.troubles()).hasSize(2);
+            assertThat(refused.troubles().get(0))
+                    .isEqualTo("\"nine\" is not a time of day; write hours and minutes, such as 08:30");
+            ilse.follow(ilse.form(refused, ".day-words form")
+                    .with("begins", "9:00")
+                    .with("stop_word", "Halt")
+                    .send());
+            Visitor.Reply mine = ilse.get("/build/tasks/gate.2/day-sheet");
+            Visitor bram = own.as("bram");
+            bram.follow(bram.form(bram.get("/build/tasks/gate.2/day-sheet"), ".day-words form")
+                    .with("stop_word", "Hold")
+                    .send());
+            assertThat(ilse.form(mine, ".day-words form")
+                            .with("fallback", "Tuesday")
+                            .send()
+                            .status())
+                    .isEqualTo(409);
+        }
     }
 }
