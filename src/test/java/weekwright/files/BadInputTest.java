@@ -105,6 +105,7 @@ class BadInputTest {
                 "supporters",
                 "episodes",
                 "tells",
+                "day-words",
                 "segments",
                 "music",
                 "releases",
@@ -130,7 +131,8 @@ class BadInputTest {
     @Test
     void an_empty_project_is_accepted() {
         PlainProject small = bare();
-        for (String name : List.of("tasks", "stages", "crew", "pledge-levels", "incidents", "cautions")) {
+        for (String name :
+                List.of("tasks", "stages", "crew", "pledge-levels", "incidents", "cautions", "hazards-read")) {
             small.remove(name + ".csv");
         }
         remark(small.remove("drawing.svg"));
@@ -184,6 +186,7 @@ class BadInputTest {
                         .remove("hours.csv")
                         .remove("materials.csv")
                         .remove("tells.csv")
+                        .remove("day-words.csv")
                         .remove("shots.csv")
                         .remove("clips.csv")
                         .remove("ledger.csv")

@@ -260,6 +260,8 @@ class UndoChangeTest {
                 ProjectData.tables().stream().map(Table::name).toList());
         tables.addAll(
                 List.of("project", "publishing", "weather", "orders", "money", "emergency", "model", "build_log"));
+        // kept with its episode and in no file
+        tables.add("rolls");
         assertThat(Things.all().stream().map(thing -> thing.table().name()))
                 .containsExactlyInAnyOrderElementsOf(tables);
     }
