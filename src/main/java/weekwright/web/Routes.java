@@ -119,6 +119,8 @@ import weekwright.web.notes.NotePage;
 import weekwright.web.notes.NotePictureEditPage;
 import weekwright.web.notes.NotePicturesNewPage;
 import weekwright.web.notes.NotesBookPage;
+import weekwright.web.notes.NoteText;
+import weekwright.web.notes.NotesFilesNewPage;
 import weekwright.web.notes.NotesNewPage;
 import weekwright.web.notes.NotesPage;
 import weekwright.web.notes.NotesPicturesPage;
@@ -266,6 +268,7 @@ public final class Routes {
                 sheet("/notes", Access.CREW, new NotesPage()),
                 form("/notes/new", Access.CREW, new NotesNewPage()),
                 sheet("/notes/book", Access.CREW, new NotesBookPage()),
+                form("/notes/files/new", Access.CREW, new NotesFilesNewPage()),
                 sheet("/notes/pictures", Access.CREW, new NotesPicturesPage()),
                 form("/notes/public", Access.CREW, new NotesPublicPage()),
                 sheet("/notes/{id}", Access.CREW, new NotePage()),
@@ -306,6 +309,7 @@ public final class Routes {
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),
                 new Other("/calendars/{secret}/{feed}", Access.PUBLIC, new CalendarFeed(app.clock())),
+                new Other("/notes/{id}/file", Access.CREW, new NoteText()),
                 new Other("/photos/{file}", Access.CREW, new Photos(PhotoFiles.Size.PAGE)),
                 new Other("/photos/small/{file}", Access.CREW, new Photos(PhotoFiles.Size.SMALL)),
                 new Other("/public", Access.PUBLIC, log),

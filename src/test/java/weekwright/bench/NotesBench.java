@@ -27,9 +27,10 @@ import weekwright.testkit.Visitor;
 /**
  * How long the page view of a note of 20 KB takes, a picture of 12 megapixels from sending to the page that shows it, and the
  * build log of many notes and pictures, with and without the copies that an upload makes, again, and after one change. All on
- * the real server and store. The arguments are how many notes and pictures. Run it with
+ * the real server and store. The arguments are how many notes, how many pictures, and how wide
+ * these are. Run it with
  * {@code mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=weekwright.bench.NotesBench
- * -Dexec.args="500 2000"}.
+ * -Dexec.args="500 2000 1600"}.
  */
 public final class NotesBench {
     private static final int TIMES = 40;
@@ -45,7 +46,7 @@ public final class NotesBench {
             view(ilse);
             upload(ilse);
         }
-        publish(notes, pictures);
+        publish(notes, pictures, args.length > 2 ? Integer.parseInt(args[2]) : 1_600);
     }
 
     private static void one(Db db) {
@@ -157,7 +158,7 @@ public final class NotesBench {
         });
     }
 
-    private static void publish(int notes, int pictures) throws Exception {
+    private static void publish(int notes, int pictures, int width) throws Exception {
         Path temp = Files.createTempDirectory("notes-bench");
         Folder folder = new Folder(temp.resolve("project"));
         try (Db db = folder.create(ServerFixture.CLOCK)) {
@@ -166,7 +167,7 @@ public final class NotesBench {
             Files.createDirectories(folder.photos());
             for (int i = 0; i < pictures; i++) {
                 Files.write(
-                        folder.photos().resolve("p" + i + ".jpg"), CameraPicture.bytes(picture(i, 1600, 1200), "jpg"));
+                        folder.photos().resolve("p" + i + ".jpg"), CameraPicture.bytes(picture(i, width, width * 3 / 4), "jpg"));
             }
             timed("copies made on the way", db, folder, temp.resolve("first"));
             timed("copies there", db, folder, temp.resolve("second"));

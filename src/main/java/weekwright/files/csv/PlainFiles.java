@@ -34,7 +34,7 @@ import weekwright.notes.PhotoStore;
  */
 public final class PlainFiles {
     private static final int MOST_BYTES = 40_000_000;
-    private static final int MOST_NOTE_BYTES = 1_000_000;
+    public static final int MOST_NOTE_BYTES = 1_000_000;
     private static final int MOST_TOML_BYTES = 1_000_000;
     private static final String NOTES = "notes";
     private static final Set<String> LEFT_ALONE = Set.of("README.md", "README.txt", "README");

@@ -52,7 +52,8 @@ public final class TextFile {
         return Optional.empty();
     }
 
-    private static Optional<String> decoded(byte[] bytes, String name, Problems problems) {
+    /** The text of bytes, without byte order mark; empty when a fault was added. */
+    public static Optional<String> decoded(byte[] bytes, String name, Problems problems) {
         int b0 = bytes.length > 0 ? bytes[0] & 0xff : 0;
         int b1 = bytes.length > 1 ? bytes[1] & 0xff : 0;
         boolean marked = b0 == 0xfe && b1 == 0xff || b0 == 0xff && b1 == 0xfe;
