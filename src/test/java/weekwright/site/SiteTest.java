@@ -276,6 +276,27 @@ class SiteTest {
         assertThat(missing).isEmpty();
     }
 
+    /** HTML Standard section 4.3.11 (living standard): a heading is at most one level below the one before it. */
+    @Test
+    void no_heading_leaves_out_a_level_and_each_page_has_one_first_of_all() {
+        allOn();
+        Site site = site();
+        for (String path : site.paths()) {
+            if (path.endsWith(".html")) {
+                List<String> levels = page(site, path).select("h1, h2, h3, h4, h5, h6").stream()
+                        .map(Element::tagName)
+                        .toList();
+                assertThat(levels).as(path).startsWith("h1");
+                for (int i = 1; i < levels.size(); i++) {
+                    assertThat(levels.get(i).charAt(1) - levels.get(i - 1).charAt(1))
+                            .as(path + ": " + levels)
+                            .isLessThan(2);
+                    assertThat(levels.get(i)).as(path).isNotEqualTo("h1");
+                }
+            }
+        }
+    }
+
     /** RFC 4287 sections 4.1.1, 4.1.2, 4.2.6, 4.2.15 and 3.3: what a feed and an entry must have, once. */
     @Test
     void the_feed_has_what_the_standard_of_atom_asks_for() throws Exception {
