@@ -46,8 +46,9 @@ public final class TakeNotes {
             result.note().ifPresent(note -> {
                 String other = named.putIfAbsent(note.id().folded(), file);
                 if (other != null) {
-                    problems.add(Problem.fault("id", note.id().value(), "stands in " + other + " too", "send one of them")
-                            .at(file, 0));
+                    problems.add(
+                            Problem.fault("id", note.id().value(), "stands in " + other + " too", "send one of them")
+                                    .at(file, 0));
                 }
             });
         });
@@ -89,7 +90,10 @@ public final class TakeNotes {
             }
             if (old.isEmpty() && !isThere.test(photo.file())) {
                 throw new Rejected(Problem.fault(
-                        "photo", photo.file(), "is not in photos/", "add the picture on the note's page, or take the line out"));
+                        "photo",
+                        photo.file(),
+                        "is not in photos/",
+                        "add the picture on the note's page, or take the line out"));
             }
             KeepPhoto.keep(write, old.map(Shown::of), photo);
             differs = true;

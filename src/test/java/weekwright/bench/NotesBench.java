@@ -167,7 +167,8 @@ public final class NotesBench {
             Files.createDirectories(folder.photos());
             for (int i = 0; i < pictures; i++) {
                 Files.write(
-                        folder.photos().resolve("p" + i + ".jpg"), CameraPicture.bytes(picture(i, width, width * 3 / 4), "jpg"));
+                        folder.photos().resolve("p" + i + ".jpg"),
+                        CameraPicture.bytes(picture(i, width, width * 3 / 4), "jpg"));
             }
             timed("copies made on the way", db, folder, temp.resolve("first"));
             timed("copies there", db, folder, temp.resolve("second"));

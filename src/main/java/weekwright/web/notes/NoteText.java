@@ -16,8 +16,9 @@ public final class NoteText implements Fragment {
     @Override
     public Answer answer(Request request) {
         Note note = NotePage.note(request).value();
-        String text = request.read(
-                read -> NoteFile.write(note, PhotoStore.TABLE.where(read, "note", note.id().value()).stream()
+        String text = request.read(read -> NoteFile.write(
+                note,
+                PhotoStore.TABLE.where(read, "note", note.id().value()).stream()
                         .map(Stored::value)
                         .toList()));
         String name = NoteFile.names(List.of(note)).get(0);

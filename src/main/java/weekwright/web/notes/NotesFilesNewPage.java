@@ -42,8 +42,8 @@ public final class NotesFilesNewPage implements Page {
         KeptFiles photos = new KeptFiles(request.project().folder().photos());
         return request.save(write -> {
             try {
-                TakeNotes.Done done = TakeNotes.take(
-                        write, texts, file -> photos.find(file).isPresent());
+                TakeNotes.Done done =
+                        TakeNotes.take(write, texts, file -> photos.find(file).isPresent());
                 if (faults.isEmpty()) {
                     return Saved.to("/notes").saying(said(done));
                 }

@@ -43,8 +43,7 @@ class NotesFilesNewPageTest {
                                 "text",
                                 "Two lie."));
                 PhotoStore.TABLE.insert(
-                        write,
-                        OakMill.row(Photo.class, "note", "n1", "file", "sill.png", "caption", "The first two"));
+                        write, OakMill.row(Photo.class, "note", "n1", "file", "sill.png", "caption", "The first two"));
                 return null;
             });
         });
@@ -89,7 +88,9 @@ class NotesFilesNewPageTest {
     @Test
     void a_file_changed_outside_is_a_new_version_that_can_be_taken_back() {
         Visitor.Reply read = ilse.follow(send(
-                NAME, file().replace("Two lie.", "Three lie. \u05e9\u05dc\u05d5\u05dd \ud83e\udea8").replace("two\n", "three | Three stones\n")));
+                NAME,
+                file().replace("Two lie.", "Three lie. \u05e9\u05dc\u05d5\u05dd \ud83e\udea8")
+                        .replace("two\n", "three | Three stones\n")));
         assertThat(read.page().select(".flash p").text()).isEqualTo("One note has a new version.");
         assertThat(note("n1").text()).isEqualTo("Three lie. \u05e9\u05dc\u05d5\u05dd \ud83e\udea8");
         List<Photo> photos = server.db().read(PhotoStore.TABLE::values);
@@ -101,8 +102,8 @@ class NotesFilesNewPageTest {
 
     @Test
     void a_note_with_a_new_id_is_added() {
-        Visitor.Reply read = ilse.follow(
-                send("2026-11-20-frost.md", "---\r\nid: n2\r\ntitle: Frost\r\ndate: 2026-11-20\r\n---\r\n\r\nNo lime.\r\n"));
+        Visitor.Reply read = ilse.follow(send(
+                "2026-11-20-frost.md", "---\r\nid: n2\r\ntitle: Frost\r\ndate: 2026-11-20\r\n---\r\n\r\nNo lime.\r\n"));
         assertThat(read.page().select(".flash p").text()).isEqualTo("One note is new.");
         assertThat(note("n2").text()).isEqualTo("No lime.");
     }
@@ -120,13 +121,15 @@ class NotesFilesNewPageTest {
                 .attach("files", "2026-11-23-rain.md", new byte[] {(byte) 0xc3, 0x28})
                 .send();
         assertThat(refused.status()).isEqualTo(422);
-        assertThat(refused.troubles()).containsExactly("2026-11-23-rain.md line 1: is not UTF-8 at byte 1 of this line; save it as CSV UTF-8 or plain"
-                        + " UTF-8 text. 2026-11-20-frost.md line 1: opens a header that is never closed; write a line"
-                        + " --- after it. 2026-11-21-ice.md line 1: has no lines between two lines ---; begin the note"
-                        + " with them. 2026-11-22-snow.md line 3: \"titel\" is not a key of a build note; write title."
-                        + " 2026-11-22-snow.md line 1, column title: is missing; write what it is about."
-                        + " 2026-11-09-sill-stones.md, column stage: \"moon\" is no stage of this project; choose one"
-                        + " of the list");
+        assertThat(refused.troubles())
+                .containsExactly(
+                        "2026-11-23-rain.md line 1: is not UTF-8 at byte 1 of this line; save it as CSV UTF-8 or plain"
+                            + " UTF-8 text. 2026-11-20-frost.md line 1: opens a header that is never closed; write a"
+                            + " line --- after it. 2026-11-21-ice.md line 1: has no lines between two lines ---; begin"
+                            + " the note with them. 2026-11-22-snow.md line 3: \"titel\" is not a key of a build note;"
+                            + " write title. 2026-11-22-snow.md line 1, column title: is missing; write what it is"
+                            + " about. 2026-11-09-sill-stones.md, column stage: \"moon\" is no stage of this project;"
+                            + " choose one of the list");
         assertThat(note("n1").stage().orElseThrow().value()).isEqualTo("weir");
         assertThat(ilse.form(ilse.get("/notes/files/new")).send().troubles())
                 .containsExactly("Notes: is missing; choose one or more notes ending in .md");
@@ -134,13 +137,17 @@ class NotesFilesNewPageTest {
 
     @Test
     void a_picture_that_is_not_there_and_a_note_sent_twice_are_refused() {
-        assertThat(send(NAME, file().replace("sill.png", "gone.png")).troubles()).containsExactly("2026-11-09-sill-stones.md, column photo: \"gone.png\" is not in photos/; add the picture on"
-                        + " the note's page, or take the line out");
+        assertThat(send(NAME, file().replace("sill.png", "gone.png")).troubles())
+                .containsExactly(
+                        "2026-11-09-sill-stones.md, column photo: \"gone.png\" is not in photos/; add the picture on"
+                                + " the note's page, or take the line out");
         Visitor.Reply twice = ilse.form(ilse.get("/notes/files/new"))
                 .attach("files", NAME, file().getBytes(StandardCharsets.UTF_8))
                 .attach("files", "2026-11-09-other.md", file().getBytes(StandardCharsets.UTF_8))
                 .send();
-        assertThat(twice.troubles()).containsExactly("2026-11-09-other.md, column id: \"n1\" stands in 2026-11-09-sill-stones.md too; send one of"
-                        + " them");
+        assertThat(twice.troubles())
+                .containsExactly(
+                        "2026-11-09-other.md, column id: \"n1\" stands in 2026-11-09-sill-stones.md too; send one of"
+                                + " them");
     }
 }
