@@ -132,7 +132,7 @@ class NotesFilesNewPageTest {
                             + " choose one of the list");
         assertThat(note("n1").stage().orElseThrow().value()).isEqualTo("weir");
         assertThat(ilse.form(ilse.get("/notes/files/new")).send().troubles())
-                .containsExactly("Notes: is missing; choose one or more notes ending in .md");
+                .containsExactly("is missing; choose one or more notes ending in .md");
     }
 
     @Test
