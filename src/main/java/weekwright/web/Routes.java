@@ -20,6 +20,7 @@ import weekwright.web.ahead.AheadState;
 import weekwright.web.build.BuildEquipmentEditPage;
 import weekwright.web.build.BuildEquipmentNewPage;
 import weekwright.web.build.BuildEquipmentPage;
+import weekwright.web.build.BuildMaterialCancelPage;
 import weekwright.web.build.BuildMaterialEditPage;
 import weekwright.web.build.BuildMaterialPage;
 import weekwright.web.build.BuildPage;
@@ -95,7 +96,9 @@ import weekwright.web.funds.FundsLevelsNewPage;
 import weekwright.web.funds.FundsLevelsPage;
 import weekwright.web.funds.FundsMonthPage;
 import weekwright.web.funds.FundsMonthsPage;
+import weekwright.web.funds.FundsOrdersPage;
 import weekwright.web.funds.FundsPage;
+import weekwright.web.funds.FundsPurchasesPage;
 import weekwright.web.funds.FundsReceiptsPage;
 import weekwright.web.funds.FundsRegularEditPage;
 import weekwright.web.funds.FundsRegularNewPage;
@@ -104,6 +107,7 @@ import weekwright.web.funds.FundsStagesPage;
 import weekwright.web.funds.FundsSupportersPage;
 import weekwright.web.funds.FundsYearsPage;
 import weekwright.web.funds.MonthSheet;
+import weekwright.web.funds.OrdersSheet;
 import weekwright.web.funds.Receipts;
 import weekwright.web.funds.YearZip;
 import weekwright.web.kit.Access;
@@ -221,6 +225,7 @@ public final class Routes {
                 form("/build/tasks/{id}/remove", Access.CREW, new BuildTaskRemovePage()),
                 form("/build/tasks/{id}/materials/new", Access.CREW, new BuildTaskMaterialsNewPage()),
                 form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()),
+                form("/build/materials/{id}/cancel", Access.CREW, new BuildMaterialCancelPage()),
                 form("/build/materials/{id}/edit", Access.CREW, new BuildMaterialEditPage()),
                 sheet("/build/stock", Access.CREW, new BuildStockPage()),
                 form("/build/stock/new", Access.CREW, new BuildStockNewPage()),
@@ -260,6 +265,8 @@ public final class Routes {
                 form("/funds/files/{key}", Access.CREW, new FundsFilePage()),
                 form("/funds/files/{key}/rows", Access.CREW, new FundsFileRowsPage()),
                 sheet("/funds/ladder", Access.CREW, new FundsLadderPage()),
+                sheet("/funds/orders", Access.CREW, new FundsOrdersPage()),
+                sheet("/funds/purchases", Access.CREW, new FundsPurchasesPage()),
                 sheet("/funds/stages", Access.CREW, new FundsStagesPage()),
                 sheet("/funds/years", Access.CREW, new FundsYearsPage()),
                 sheet("/funds/months", Access.CREW, new FundsMonthsPage()),
@@ -315,6 +322,7 @@ public final class Routes {
                 new Other("/public", Access.PUBLIC, log),
                 new Other("/public/<file>", Access.PUBLIC, log),
                 new Other("/funds/books.csv", Access.CREW, new BooksSheet()),
+                new Other("/funds/orders.csv", Access.CREW, new OrdersSheet()),
                 new Other("/funds/months/{month}/statement.csv", Access.CREW, new MonthSheet()),
                 new Other("/funds/years/{year}/folder.zip", Access.CREW, new YearZip()),
                 new Other("/receipts/{file}", Access.CREW, new Receipts()));

@@ -91,6 +91,50 @@ class FundsVerbsTest {
         assertThat(balance()).isEqualTo(new Money(492800));
     }
 
+    /** Six bars at 40.00 with 30 % deposit: 72.00 paid, 20.00 back, 52.00 lost; the books keep all of it with the task. */
+    @Test
+    void an_order_called_off_is_to_be_ordered_again_and_its_lost_deposit_counts_no_more_towards_it() throws Exception {
+        db.write(
+                "ilse",
+                write -> OrderMaterial.order(
+                        write, oak(), DAY, Optional.of(DAY.plusDays(21)), Optional.of(new Money(7200)), TODAY));
+        CancelMaterial.Cancelled done = db.write(
+                "ilse", write -> CancelMaterial.cancel(write, oak(), TODAY, Optional.of(new Money(2000)), TODAY));
+        assertThat(done.lost()).isEqualTo(new Money(5200));
+        Material line = find(db, MaterialStore.TABLE, "oak.1").value();
+        assertThat(line.ordered()).isEmpty();
+        assertThat(line.promised()).isEmpty();
+        List<LedgerEntry> books = db.read(LedgerEntryStore.TABLE::values);
+        assertThat(books).extracting(LedgerEntry::amount).containsExactly(new Money(-7200), new Money(2000));
+        assertThat(books).allSatisfy(entry -> {
+            assertThat(entry.material()).isEmpty();
+            assertThat(entry.task().map(Object::toString)).contains("shaft.3");
+            assertThat(entry.note()).isEqualTo("Order of Hoop iron called off on 25 November 2026.");
+        });
+        assertThat(balance()).isEqualTo(new Money(494800));
+    }
+
+    @Test
+    void only_an_order_that_is_out_is_called_off_and_no_more_comes_back_than_was_paid() throws Exception {
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> CancelMaterial.cancel(
+                                write, oak(), TODAY.plusDays(1), Optional.of(new Money(1)), TODAY)))
+                .hasMessage("cancelled: \"Hoop iron\" is not ordered; there is nothing to call off\n"
+                        + "cancelled: \"26 November 2026\" is after today, 25 November 2026; write the day it"
+                        + " happened\n"
+                        + "back: more came back than the books have as paid for this line; enter the missing"
+                        + " payment first, or write a smaller amount");
+        db.write("ilse", write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.empty(), TODAY));
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> CancelMaterial.cancel(write, oak(), DAY.minusDays(1), Optional.of(Money.ZERO), TODAY)))
+                .hasMessage(
+                        "cancelled: \"19 November 2026\" is before it was ordered on 20 November 2026; write a later"
+                                + " day\n"
+                                + "back: what came back is nothing or less; write the amount, or leave it empty");
+    }
+
     @Test
     void nothing_is_ordered_twice_nor_promised_before_it_is_ordered() throws Exception {
         assertThatThrownBy(() -> db.write("ilse", write -> PromiseMaterial.promise(write, oak(), TODAY)))

@@ -186,7 +186,7 @@ public final class BuildMaterialPage implements Page {
                 .toList();
     }
 
-    private static Stored<Material> line(Request request) {
+    static Stored<Material> line(Request request) {
         return request.read(read -> MaterialStore.TABLE.find(read, request.id("id")))
                 .orElseThrow(() -> new NotFound("There is no material line " + request.part("id") + "."));
     }

@@ -31,12 +31,7 @@ public final class FundsRegularPage implements Page {
     }
 
     private static Line line(RegularItem item, Formats formats) {
-        String every = switch (item.every()) {
-            case MONTH -> "every month";
-            case WEEK -> "every week";
-            case YEAR -> "every year";
-            case EPISODE -> "every published episode";
-        };
+        String every = every(item);
         String from = item.from().map(day -> "from " + formats.dateShort(day)).orElse("");
         String to = item.to().map(day -> "to " + formats.dateShort(day)).orElse("");
         return new Line(
@@ -49,5 +44,15 @@ public final class FundsRegularPage implements Page {
                         .map(spread -> "more or less " + spread.text() + " %")
                         .orElse(""),
                 (from + " " + to).strip());
+    }
+
+    /** How often, in words. */
+    static String every(RegularItem item) {
+        return switch (item.every()) {
+            case MONTH -> "every month";
+            case WEEK -> "every week";
+            case YEAR -> "every year";
+            case EPISODE -> "every published episode";
+        };
     }
 }

@@ -1,0 +1,63 @@
+package weekwright.web.funds;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import weekwright.base.Money;
+import weekwright.forecast.Forecast;
+import weekwright.render.Formats;
+import weekwright.web.kit.Page;
+import weekwright.web.kit.Request;
+import weekwright.web.parts.Outlook;
+
+/** What is to be ordered, supplier by supplier, for the telephone and for paper. */
+public final class FundsPurchasesPage implements Page {
+    /** @param from which forecast the days are from; empty without one */
+    public record View(List<Supplier> suppliers, String from) {}
+
+    /** What is to be had from one; the name is empty where none is written. */
+    public record Supplier(String name, Money together, List<Line> lines) {}
+
+    /** A line to order. */
+    public record Line(
+            String id, String item, String amount, Optional<LocalDate> day, boolean late, Money cost, String task) {}
+
+    @Override
+    public View show(Request request) {
+        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Optional<Forecast> forecast = Outlook.forecast(request);
+        List<OpenOrders.Line> lines = request.read(read -> OpenOrders.of(read, forecast, formats));
+        Map<String, List<OpenOrders.Line>> bySupplier = new LinkedHashMap<>();
+        lines.stream()
+                .filter(line -> !line.ordered())
+                .forEach(line -> bySupplier
+                        .computeIfAbsent(line.supplier(), name -> new ArrayList<>())
+                        .add(line));
+        return new View(
+                bySupplier.entrySet().stream()
+                        .map(one -> supplier(one.getKey(), one.getValue()))
+                        .sorted(Comparator.comparing(one -> one.name().isEmpty()))
+                        .toList(),
+                forecast.map(one -> FundsOrdersPage.from(one, formats)).orElse(""));
+    }
+
+    private static Supplier supplier(String name, List<OpenOrders.Line> lines) {
+        return new Supplier(
+                name,
+                lines.stream().map(OpenOrders.Line::toPay).reduce(Money.ZERO, Money::plus),
+                lines.stream()
+                        .map(line -> new Line(
+                                line.id(),
+                                line.item(),
+                                line.amount(),
+                                line.day(),
+                                line.late(),
+                                line.toPay(),
+                                line.task()))
+                        .toList());
+    }
+}
