@@ -71,7 +71,7 @@ public final class FundsOrdersPage implements Page {
         return request.read(read -> {
             List<OpenOrders.Line> lines = OpenOrders.of(read, forecast, formats);
             return new View(
-                    lead(lines, request.today()),
+                    lead(lines, forecast.isPresent(), request.today()),
                     rows(lines, false),
                     rows(lines, true),
                     forecast.map(one -> from(one, formats)).orElse(""),
@@ -84,18 +84,18 @@ public final class FundsOrdersPage implements Page {
         });
     }
 
-    private static String lead(List<OpenOrders.Line> lines, LocalDate today) {
+    private static String lead(List<OpenOrders.Line> lines, boolean known, LocalDate today) {
         if (lines.isEmpty()) {
             return "Nothing is to be ordered and nothing is on order.";
         }
-        LocalDate soon = today.plusWeeks(4);
+        LocalDate soon = known ? today.plusWeeks(4) : LocalDate.MAX;
         long due = lines.stream()
                 .filter(line -> !line.ordered()
-                        && line.day().filter(day -> !day.isAfter(soon)).isPresent())
+                        && !line.day().orElse(known ? LocalDate.MAX : soon).isAfter(soon))
                 .count();
         long out = lines.stream().filter(OpenOrders.Line::ordered).count();
         long late = lines.stream().filter(line -> line.ordered() && line.late()).count();
-        return Formats.sentence(Formats.counted(due, "line is", "lines are")) + " to go out within four weeks, "
+        return Formats.sentence(Formats.counted(due, "line is", "lines are")) + (known ? " to go out within four weeks, " : " still to be ordered, ")
                 + Formats.counted(out, "is", "are") + " on order"
                 + (late > 0 ? ", " + Formats.counted(late, "of them late", "of them late") : "") + ".";
     }
