@@ -95,7 +95,8 @@ public final class FundsOrdersPage implements Page {
                 .count();
         long out = lines.stream().filter(OpenOrders.Line::ordered).count();
         long late = lines.stream().filter(line -> line.ordered() && line.late()).count();
-        return Formats.sentence(Formats.counted(due, "line is", "lines are")) + (known ? " to go out within four weeks, " : " still to be ordered, ")
+        return Formats.sentence(Formats.counted(due, "line is", "lines are"))
+                + (known ? " to go out within four weeks, " : " still to be ordered, ")
                 + Formats.counted(out, "is", "are") + " on order"
                 + (late > 0 ? ", " + Formats.counted(late, "of them late", "of them late") : "") + ".";
     }
