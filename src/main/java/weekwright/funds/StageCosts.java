@@ -176,7 +176,16 @@ public record StageCosts(List<Line> lines) {
 
     /** Rule 61, with the likely price. */
     static Money estimate(Material line, int digits) {
-        if (line.stock().isPresent() || line.priceLikely().isEmpty()) {
+        return line.stock().isPresent() ? Money.ZERO : at(line, line.priceLikely(), digits);
+    }
+
+    /** What a line would cost at a price, or what it is said to be worth where none is known; from the yard, too. */
+    public static Money worth(Material line, Optional<Quantity> price, int digits) {
+        return price.isPresent() ? at(line, price, digits) : line.value().orElse(Money.ZERO);
+    }
+
+    private static Money at(Material line, Optional<Quantity> price, int digits) {
+        if (price.isEmpty()) {
             return Money.ZERO;
         }
         BigDecimal waste = line.waste().orElse(Quantity.ZERO).value();
@@ -184,7 +193,7 @@ public record StageCosts(List<Line> lines) {
                 .orElse(Quantity.ONE)
                 .value()
                 .multiply(BigDecimal.valueOf(100).add(waste))
-                .multiply(line.priceLikely().get().value())
+                .multiply(price.get().value())
                 .movePointLeft(2)
                 .movePointRight(digits)
                 .setScale(0, RoundingMode.HALF_UP)

@@ -21,11 +21,14 @@ import weekwright.web.build.BuildEquipmentEditPage;
 import weekwright.web.build.BuildEquipmentNewPage;
 import weekwright.web.build.BuildEquipmentPage;
 import weekwright.web.build.BuildMaterialCancelPage;
+import weekwright.web.build.BuildGiftsNewPage;
+import weekwright.web.build.BuildGiftsPage;
 import weekwright.web.build.BuildMaterialEditPage;
 import weekwright.web.build.BuildMaterialPage;
 import weekwright.web.build.BuildPage;
 import weekwright.web.build.BuildShiftPage;
 import weekwright.web.build.BuildStageEditPage;
+import weekwright.web.build.BuildStageMaterialsPage;
 import weekwright.web.build.BuildStageNetworkPage;
 import weekwright.web.build.BuildStagePage;
 import weekwright.web.build.BuildStageRemovePage;
@@ -34,6 +37,7 @@ import weekwright.web.build.BuildStagesNewPage;
 import weekwright.web.build.BuildStockEditPage;
 import weekwright.web.build.BuildStockNewPage;
 import weekwright.web.build.BuildStockPage;
+import weekwright.web.build.BuildStockValuesPage;
 import weekwright.web.build.BuildTaskDaySheetPage;
 import weekwright.web.build.BuildTaskEditPage;
 import weekwright.web.build.BuildTaskMaterialsNewPage;
@@ -41,6 +45,7 @@ import weekwright.web.build.BuildTaskPage;
 import weekwright.web.build.BuildTaskRemovePage;
 import weekwright.web.build.BuildTaskSplitPage;
 import weekwright.web.build.BuildTasksNewPage;
+import weekwright.web.build.GiftsSheet;
 import weekwright.web.come.ComePage;
 import weekwright.web.crew.CrewBackupsPage;
 import weekwright.web.crew.CrewCalendarsPage;
@@ -227,6 +232,10 @@ public final class Routes {
                 form("/build/materials/{id}", Access.CREW, new BuildMaterialPage()),
                 form("/build/materials/{id}/cancel", Access.CREW, new BuildMaterialCancelPage()),
                 form("/build/materials/{id}/edit", Access.CREW, new BuildMaterialEditPage()),
+                sheet("/build/stages/{id}/materials", Access.CREW, new BuildStageMaterialsPage()),
+                form("/build/gifts", Access.CREW, new BuildGiftsPage()),
+                form("/build/gifts/new", Access.CREW, new BuildGiftsNewPage()),
+                sheet("/build/stock/values", Access.CREW, new BuildStockValuesPage()),
                 sheet("/build/stock", Access.CREW, new BuildStockPage()),
                 form("/build/stock/new", Access.CREW, new BuildStockNewPage()),
                 form("/build/stock/{id}/edit", Access.CREW, new BuildStockEditPage()),
@@ -321,6 +330,7 @@ public final class Routes {
                 new Other("/photos/small/{file}", Access.CREW, new Photos(PhotoFiles.Size.SMALL)),
                 new Other("/public", Access.PUBLIC, log),
                 new Other("/public/<file>", Access.PUBLIC, log),
+                new Other("/build/gifts.csv", Access.CREW, new GiftsSheet()),
                 new Other("/funds/books.csv", Access.CREW, new BooksSheet()),
                 new Other("/funds/orders.csv", Access.CREW, new OrdersSheet()),
                 new Other("/funds/months/{month}/statement.csv", Access.CREW, new MonthSheet()),

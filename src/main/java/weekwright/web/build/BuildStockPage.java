@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import weekwright.base.Codec;
 import weekwright.base.Money;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -19,9 +20,19 @@ import weekwright.web.kit.Request;
 public final class BuildStockPage implements Page {
     public record View(List<Line> lines) {}
 
-    /** @param covers the items of the lines that it covers */
+    /**
+     * @param state wet or dry, and what it is kept for
+     * @param covers the items of the lines that it covers
+     */
     public record Line(
-            String id, String item, String amount, String place, String ready, Optional<Money> value, String covers) {}
+            String id,
+            String item,
+            String amount,
+            String place,
+            String state,
+            String ready,
+            Optional<Money> value,
+            String covers) {}
 
     @Override
     public View show(Request request) {
@@ -44,11 +55,18 @@ public final class BuildStockPage implements Page {
                     item.item(),
                     (item.quantity().map(q -> q.text() + " ").orElse("") + item.unit()).strip(),
                     item.place(),
+                    state(item),
                     ready(item, formats),
                     item.value(),
                     Formats.list(covered)));
         }
         return lines;
+    }
+
+    /** "wet, for the upright shaft". */
+    private static String state(StockItem item) {
+        String wet = item.moisture().map(Codec::word).orElse("");
+        return item.meantFor().isEmpty() ? wet : (wet.isEmpty() ? "" : wet + ", ") + "for " + item.meantFor();
     }
 
     private static String ready(StockItem item, Formats formats) {
