@@ -28,10 +28,10 @@ class BuildStockValuesPageTest {
                 .with("item", "Ash poles")
                 .send());
         Visitor.Reply page = ilse.get("/build/stock/values");
-        assertThat(page.page().select("section:has(#part-1) tbody th").eachText())
+        assertThat(page.page().select("section:has(#part-0) tbody th").eachText())
                 .containsExactly("Old oak", "Ash poles", "Together");
-        assertThat(page.page().select("section:has(#part-1) .remark").text()).isEqualTo("1 without a worth");
-        assertThat(page.page().select("section:has(#part-1) tr.sum").text()).contains("420.00");
+        assertThat(page.page().select("section:has(#part-0) .remark").text()).isEqualTo("1 without a worth");
+        assertThat(page.page().select("section:has(#part-0) tr.sum").text()).contains("420.00");
         assertThat(ilse.get("/build/stock").text()).contains("dry, for the splice");
     }
 }
