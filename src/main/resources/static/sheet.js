@@ -60,6 +60,15 @@
     kept.focus();
   }
 
+  // Alt and an arrow move a row as its buttons up and down do.
+  document.querySelectorAll("[data-moved-by-keys]").forEach((list) => list.addEventListener("keydown", (e) => {
+    const way = { ArrowUp: "up-", ArrowDown: "down-" }[e.key];
+    if (!way || !e.altKey || e.ctrlKey || e.metaKey) return;
+    e.preventDefault();
+    const button = e.target.closest("li").querySelector(`button[id^=${way}]`);
+    if (button) button.click();
+  }));
+
   // One press posts once; the answer key guards the rest.
   document.addEventListener("submit", (e) => {
     const form = e.target;

@@ -31,6 +31,7 @@ final class Codecs {
             Map.entry(Words.class, kept((text, r) -> Words.parse(text), Words::text)),
             Map.entry(Quantity.class, kept(Quantity::parse, Quantity::text)),
             Map.entry(Dimensions.class, kept(Dimensions::parse, Dimensions::text)),
+            Map.entry(RunTime.class, kept(RunTime::parse, RunTime::text)),
             Map.entry(LocalDate.class, kept((text, r) -> date(text.strip()), LocalDate::toString)),
             Map.entry(LocalTime.class, kept((text, r) -> time(text.strip()), LocalTime::toString)),
             Map.entry(YearMonth.class, kept((text, r) -> month(text.strip()), YearMonth::toString)),

@@ -6,6 +6,8 @@ import static weekwright.base.RowRules.oneDecimal;
 import static weekwright.base.RowRules.rising;
 
 import weekwright.base.Problems;
+import weekwright.base.Quantity;
+import weekwright.base.RunTime;
 
 /** What must hold within one episode, and within one wanted picture. */
 public final class EpisodeRules {
@@ -16,6 +18,9 @@ public final class EpisodeRules {
         needed("title", episode.title(), "write what it is called", problems);
         rising("edit_", episode.editLow(), episode.editLikely(), episode.editHigh(), problems);
         oneDecimal("minutes", episode.minutes(), problems);
+        episode.minutes()
+                .filter(Quantity.ZERO::equals)
+                .ifPresent(none -> noLength("minutes", "write its length in minutes, or leave it empty", problems));
         notBefore("cut", episode.cut(), "footage_complete", episode.footageComplete(), problems);
         notBefore("picture_lock", episode.pictureLock(), "rough_cut", episode.roughCut(), problems);
         notBefore("cut", episode.cut(), "picture_lock", episode.pictureLock(), problems);
@@ -27,6 +32,10 @@ public final class EpisodeRules {
         if (episode.kindOrDefault() == Episode.Kind.STANDBY) {
             standby(episode, problems);
         }
+    }
+
+    private static void noLength(String column, String remedy, Problems problems) {
+        problems.fault(column, "0", "is no length", remedy);
     }
 
     /** A standby has neither slot nor number until it is published, and never a slot (rule 103). */
@@ -57,11 +66,10 @@ public final class EpisodeRules {
 
     public static void check(Segment part, Problems problems) {
         needed("title", part.title(), "write what it shows", problems);
-        oneDecimal("minutes", part.minutes(), problems);
         part.minutes()
-                .filter(minutes -> minutes.value().signum() == 0)
-                .ifPresent(minutes -> problems.fault(
-                        "minutes", "0", "is no length", "write its length in minutes, or leave it empty"));
+                .filter(RunTime.ZERO::equals)
+                .ifPresent(none -> noLength(
+                        "minutes", "write minutes, or minutes and seconds as 4:30, or leave it empty", problems));
     }
 
     public static void check(Music music, Problems problems) {

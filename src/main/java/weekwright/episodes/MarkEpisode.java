@@ -35,6 +35,9 @@ public final class MarkEpisode {
         Problems problems = new Problems();
         if (day.isPresent()) {
             checkMark(write, episode, step, day.get(), today, problems);
+            if (step == Step.CUT || step == Step.PUBLISHED) {
+                Rights.of(write, episode, today).remark(problems);
+            }
         } else {
             checkUnmark(episode, step, problems);
         }

@@ -29,9 +29,10 @@ import weekwright.db.Stored;
 import weekwright.db.Write;
 
 /**
- * The episode that is made by itself on a Monday, from what was filmed in the seven days up to the day until which the crew
- * films (Sunday, where nothing is said) and is told by no other episode. It gets the next free slot; its title is asked. Made
- * once for a Monday: taken back, it is not made again.
+ * The episode that is made by itself on a Monday, from what was filmed since the last week's day until which the crew films, up
+ * to this week's (Sunday, where nothing is said), so that each day belongs to one Monday. It tells the tasks filmed then that are
+ * further on than any other episode tells of them, gets the next free slot, and its title is asked. Made once for a Monday:
+ * taken back, it is not made again.
  */
 public final class MondayEpisode {
     private static final Pattern TITLE = Pattern.compile("Filmed [0-9]{1,2} [A-Z][a-z]+ to [0-9]{1,2} [A-Z][a-z]+");
@@ -73,7 +74,7 @@ public final class MondayEpisode {
         Settings settings = SettingsStore.get(write);
         Days days = days(monday, settings);
         List<Task> told = filmed(write, days);
-        Optional<LocalDate> slot = freeSlot(write, monday, settings);
+        Optional<LocalDate> slot = freeSlot(write, today, settings);
         if (told.isEmpty() || slot.isEmpty()) {
             return Optional.empty();
         }
@@ -110,7 +111,7 @@ public final class MondayEpisode {
         return new Days(last.minusDays(6), last);
     }
 
-    /** Tasks that were filmed on one of these days and are told by no episode, in the order of the build. */
+    /** Tasks that were filmed on one of these days and have more in them than episodes tell, in the order of the build. */
     private static List<Task> filmed(Read read, Days days) {
         Set<String> filmed = new HashSet<>();
         for (HoursEntry entry : HoursEntryStore.TABLE.values(read)) {
@@ -133,11 +134,17 @@ public final class MondayEpisode {
                 shot.task().ifPresent(task -> filmed.add(task.folded()));
             }
         }
-        TellStore.TABLE.values(read).forEach(tell -> filmed.remove(tell.task().folded()));
         return TaskStore.TABLE.values(read).stream()
                 .filter(task ->
-                        filmed.contains(task.id().folded()) && task.dropped().isEmpty())
+                        filmed.contains(task.id().folded()) && task.dropped().isEmpty() && hasMore(read, task))
                 .toList();
+    }
+
+    /** Whether the task is told by nobody, or further on than the largest share that an episode tells of it. */
+    private static boolean hasMore(Read read, Task task) {
+        Quantity done = share(read, task).orElse(Quantity.ONE);
+        return TellStore.ofTask(read, task.id()).stream()
+                .allMatch(tell -> tell.value().share().orElse(Quantity.ONE).compareTo(done) < 0);
     }
 
     private static Optional<Integer> nextNumber(Read read) {
@@ -147,10 +154,10 @@ public final class MondayEpisode {
                 .map(last -> last + 1);
     }
 
-    private static Optional<LocalDate> freeSlot(Read read, LocalDate monday, Settings settings) {
+    private static Optional<LocalDate> freeSlot(Read read, LocalDate today, Settings settings) {
         Set<LocalDate> taken = new HashSet<>();
         EpisodeStore.TABLE.values(read).forEach(one -> one.slot().ifPresent(taken::add));
-        LocalDate slot = SlotRules.next(monday, settings);
+        LocalDate slot = SlotRules.next(today, settings);
         for (int i = 0; i < SLOTS_LOOKED_AT; i++) {
             if (!taken.contains(slot) && SlotRules.isSlot(slot, settings)) {
                 return Optional.of(slot);

@@ -2,9 +2,11 @@ package weekwright.episodes;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
@@ -54,14 +56,16 @@ public final class SaveEpisode {
         EpisodeRules.check(episode, problems);
         DateRules.check(EpisodeStore.TABLE.shape(), episode, settings.project().started(), problems);
         References.check(read, EpisodeStore.TABLE.shape(), episode, problems);
-        slot(episode, settings, today, problems);
+        Optional<Episode> before =
+                shown.flatMap(s -> EpisodeStore.TABLE.find(read, s.row())).map(Stored::value);
+        slot(episode, before.flatMap(Episode::slot), settings, today, problems);
         List<Episode> others = EpisodeStore.TABLE.list(read).stream()
                 .filter(other -> shown.map(s -> s.row() != other.row()).orElse(true))
                 .map(Stored::value)
                 .toList();
         taken(others, Episode::slot, episode, problems, "slot", Said::day, "choose another date");
         taken(others, Episode::number, episode, problems, "number", String::valueOf, "choose another number");
-        tells(read, tells, problems);
+        tells(read, episode, tells, problems);
         return problems;
     }
 
@@ -84,27 +88,52 @@ public final class SaveEpisode {
                         remedy));
     }
 
-    private static void slot(Episode episode, Settings settings, LocalDate today, Problems problems) {
+    /** A slot that is past is no slot to be given; the episode that missed its own keeps it until it is moved or out. */
+    private static void slot(
+            Episode episode, Optional<LocalDate> before, Settings settings, LocalDate today, Problems problems) {
         if (episode.published().isPresent() || episode.slot().isEmpty()) {
             return;
         }
         LocalDate slot = episode.slot().get();
-        if (!SlotRules.isSlot(slot, settings)) {
+        boolean saidAlready =
+                problems.faults().stream().anyMatch(fault -> fault.column().equals("slot"));
+        if (saidAlready) {
+            return;
+        }
+        if (slot.isBefore(today) && !episode.slot().equals(before)) {
+            problems.fault(
+                    "slot",
+                    Said.day(slot),
+                    "is past, and the episode is not published",
+                    "choose a day from " + Said.day(today)
+                            + " on; for a film that is out leave it empty, and mark then when it came out");
+        } else if (!SlotRules.isSlot(slot, settings)) {
             problems.remark("slot", Said.day(slot), "is no day on which episodes come out", "");
         } else if (slot.isBefore(today)) {
             problems.remark("slot", Said.day(slot), "is past and the episode is not published", "");
         }
     }
 
-    private static void tells(Read read, List<Tell> tells, Problems problems) {
+    /** What is dropped cannot be told; a published film keeps what it told before the crew dropped it. */
+    private static void tells(Read read, Episode episode, List<Tell> tells, Problems problems) {
+        Set<String> kept = new HashSet<>();
+        if (episode.published().isPresent()) {
+            TellStore.ofEpisode(read, episode.id())
+                    .forEach(tell -> kept.add(tell.value().task().folded()));
+        }
         for (int i = 0; i < tells.size(); i++) {
             Tell tell = tells.get(i);
             Optional<Task> task = TaskStore.TABLE.find(read, tell.task()).map(Stored::value);
             if (task.isEmpty()) {
                 problems.fault(
                         "task." + i, tell.task().value(), "is no task of this project", "choose one of the list");
-            } else if (task.get().dropped().isPresent()) {
-                problems.remark("task." + i, task.get().title(), "is dropped, so there is nothing to tell of it", "");
+            } else if (task.get().dropped().isPresent()
+                    && !kept.contains(tell.task().folded())) {
+                problems.fault(
+                        "task." + i,
+                        task.get().title(),
+                        "is dropped, so there is nothing to tell of it",
+                        "choose another task, empty the row, or take the task up again");
             }
         }
     }

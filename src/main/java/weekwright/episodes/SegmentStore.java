@@ -1,5 +1,6 @@
 package weekwright.episodes;
 
+import java.util.Comparator;
 import java.util.List;
 import weekwright.base.Id;
 import weekwright.db.Read;
@@ -12,8 +13,10 @@ public final class SegmentStore {
 
     private SegmentStore() {}
 
-    /** Those of one episode, in stored order. */
+    /** Those of one episode, in the order in which they run. */
     public static List<Stored<Segment>> ofEpisode(Read read, Id episode) {
-        return TABLE.where(read, "episode", episode.value());
+        return TABLE.where(read, "episode", episode.value()).stream()
+                .sorted(Comparator.comparing(part -> part.value().place()))
+                .toList();
     }
 }

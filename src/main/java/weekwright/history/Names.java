@@ -42,6 +42,7 @@ public final class Names {
         return switch (who) {
             case "crew" -> "the crew";
             case "import" -> "the import";
+            case "weekwright" -> "the program itself";
             default -> who.matches("[A-Za-z0-9._-]{1,40}") ? of("crew", new Id(who)) : who;
         };
     }

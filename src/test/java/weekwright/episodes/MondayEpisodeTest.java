@@ -9,6 +9,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weekwright.base.Id;
+import weekwright.base.Quantity;
+import weekwright.base.Reading;
 import weekwright.build.SettingsStore;
 import weekwright.db.Stored;
 import weekwright.testkit.ServerFixture;
@@ -18,6 +20,7 @@ import weekwright.testkit.Visitor;
 class MondayEpisodeTest {
     private static final LocalDate MONDAY = LocalDate.of(2026, 11, 23);
     private static final LocalDate WEDNESDAY = LocalDate.of(2026, 11, 25);
+    private static final Reading FILE = Reading.file(2);
     private ServerFixture server;
 
     @BeforeEach
@@ -67,6 +70,61 @@ class MondayEpisodeTest {
         assertThat(told).isNotEmpty();
         assertThat(server.db().read(SettingsStore::get).publishing().shootUntil())
                 .isEmpty();
+    }
+
+    /** Stones.2 was dressed on Saturday; another film tells the first tenth of it. */
+    @Test
+    void a_task_that_goes_on_is_told_again_once_it_is_further_than_any_episode_tells() throws Exception {
+        server.db().write("ilse", write -> {
+            for (Stored<Tell> tell : TellStore.ofTask(write, new Id("stones.2"))) {
+                TellStore.TABLE.update(
+                        write,
+                        tell.row(),
+                        tell.version(),
+                        TellStore.TABLE.shape().with(tell.value(), "share", Optional.of(Quantity.parse("0.1", FILE))));
+            }
+            return null;
+        });
+        Id made = make(WEDNESDAY).orElseThrow().value().id();
+        assertThat(told(made)).hasSize(1).first().asString().matches("stones\\.2 0\\.[1-9][0-9]?");
+    }
+
+    @Test
+    void late_in_the_week_it_gets_no_slot_that_is_past() throws Exception {
+        untell();
+        server.db().write("ilse", write -> {
+            for (Stored<Episode> row : EpisodeStore.TABLE.list(write)) {
+                if (row.value()
+                        .slot()
+                        .filter(day -> day.equals(LocalDate.of(2026, 11, 27)))
+                        .isPresent()) {
+                    EpisodeStore.TABLE.update(
+                            write,
+                            row.row(),
+                            row.version(),
+                            EpisodeStore.TABLE.shape().with(row.value(), "slot", Optional.empty()));
+                }
+            }
+            return null;
+        });
+        assertThat(make(LocalDate.of(2026, 11, 28)).orElseThrow().value().slot())
+                .contains(LocalDate.of(2027, 3, 5));
+    }
+
+    @Test
+    void the_log_of_changes_says_that_the_program_made_it_and_takes_it_back_for_good() {
+        untell();
+        make(WEDNESDAY);
+        Visitor ilse = server.as("ilse");
+        Visitor.Reply history = ilse.get("/crew/history");
+        assertThat(history.page().select("table.changes tbody tr").get(0).text())
+                .startsWith("25 Nov 2026, 09:00 The program itself Episode “no. 58, Filmed 16 November to 22 November”");
+        Visitor.Reply back = ilse.follow(
+                ilse.form(history, "table.changes tbody tr:first-child form").send());
+        assertThat(back.page().select(".flash p").text())
+                .startsWith("Taken back: episode “no. 58, Filmed 16 November to 22 November”");
+        assertThat(ilse.get("/episodes").page().select(".untitled")).isEmpty();
+        assertThat(make(WEDNESDAY)).isEmpty();
     }
 
     @Test

@@ -123,4 +123,51 @@ class FileRulesTest {
                         "episodes.csv line 3, column slot: \"2026-12-04\" is the slot of e1 already; choose another"
                                 + " date");
     }
+
+    @Test
+    void an_episode_that_tells_a_dropped_task_is_a_remark() {
+        PlainProject dropped = small().add(
+                        "tasks.csv", "deck.8,deck,Carve the rail,work,4,6,9" + ",".repeat(35) + "2026-11-02")
+                .add("tells.csv", "e2,deck.8,");
+        assertThat(dropped.faults()).isEmpty();
+        assertThat(dropped.remarks())
+                .containsExactly(
+                        "tells.csv line 4, column task: \"deck.8\" is dropped, so there is nothing to tell of it;"
+                                + " take it out, or tell another task");
+    }
+
+    @Test
+    void an_episode_of_no_minutes_and_a_part_of_none_are_faults() {
+        assertThat(small().change("episodes.csv", "Stone by stone,build,12,", "Stone by stone,build,0,")
+                        .change("segments.csv", "The first board,4.5", "The first board,0")
+                        .faults())
+                .containsExactly(
+                        "episodes.csv line 2, column minutes: \"0\" is no length; write its length in minutes, or"
+                                + " leave it empty",
+                        "segments.csv line 2, column minutes: \"0\" is no length; write minutes, or minutes and"
+                                + " seconds as 4:30, or leave it empty");
+    }
+
+    @Test
+    void parts_have_places_of_their_own_and_a_step_one_person() {
+        assertThat(small().change("segments.csv", "e1,2,", "e1,1,")
+                        .add("steps.csv", "e1,cut,ann")
+                        .faults())
+                .containsExactly(
+                        "segments.csv line 3, column place: \"1\" is the place of line 2 already; number the parts of"
+                                + " an episode 1, 2, 3 and so on",
+                        "steps.csv line 3, column step: \"cut\" has its person in line 2 already; keep one of the two");
+    }
+
+    @Test
+    void a_person_of_a_step_that_is_not_marked_and_a_consent_of_tomorrow_are_remarks() {
+        PlainProject odd = small().add("steps.csv", "e2,sound,ann").add("releases.csv", "e2,The ford,2026-11-26,");
+        assertThat(odd.faults()).isEmpty();
+        assertThat(odd.remarks())
+                .containsExactlyInAnyOrder(
+                        "steps.csv line 3, column step: \"sound\" is not marked in e2, so nobody has done it yet;"
+                                + " write its day in episodes.csv, or take the row out",
+                        "releases.csv line 4, column got: \"2026-11-26\" is after today, 2026-11-25; leave it empty"
+                                + " until you have it");
+    }
 }

@@ -24,7 +24,10 @@ import weekwright.db.Read;
 import weekwright.db.Table;
 import weekwright.episodes.EpisodeRows;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.ReleaseStore;
+import weekwright.episodes.SegmentStore;
 import weekwright.episodes.SkippedSlotStore;
+import weekwright.episodes.StepByStore;
 import weekwright.episodes.TellStore;
 import weekwright.forecast.Source;
 import weekwright.funds.ClosedMonthStore;
@@ -95,7 +98,12 @@ public record ProjectData(Settings settings, Map<String, Rows<?>> rows, Path sou
 
     static EpisodeRows episodes(Map<String, Rows<?>> rows) {
         return new EpisodeRows(
-                rows(rows, EpisodeStore.TABLE), rows(rows, TellStore.TABLE), rows(rows, SkippedSlotStore.TABLE));
+                rows(rows, EpisodeStore.TABLE),
+                rows(rows, TellStore.TABLE),
+                rows(rows, SkippedSlotStore.TABLE),
+                rows(rows, SegmentStore.TABLE),
+                rows(rows, StepByStore.TABLE),
+                rows(rows, ReleaseStore.TABLE));
     }
 
     static FundsRows funds(Map<String, Rows<?>> rows) {

@@ -18,6 +18,7 @@ import weekwright.db.Stored;
 import weekwright.db.Table;
 import weekwright.episodes.ShotRules;
 import weekwright.episodes.ShotStore;
+import weekwright.episodes.PartRules;
 import weekwright.episodes.SlotRules;
 import weekwright.funds.FundsRules;
 import weekwright.notes.NoteStore;
@@ -40,6 +41,7 @@ public final class ProjectRules {
         FundsRules.check(
                 ProjectData.funds(rows), settings.map(Settings::moneyDigits).orElse(2), found);
         settings.ifPresent(read -> {
+            PartRules.check(ProjectData.episodes(rows), today, found);
             SlotRules.check(ProjectData.episodes(rows), ProjectData.build(rows), read, today, found);
             FileTable.ALL.forEach(
                     file -> dates(rows, file.table(), read.project().started(), found));

@@ -88,8 +88,15 @@ final class EpisodeFields {
                 request.crew().stream()
                         .map(member -> new Form.Choice(member.id().value(), member.name()))
                         .toList(),
-                Choices.tasks(read, task -> task.dropped().isEmpty()),
+                Choices.tasks(read, task -> task.dropped().isEmpty() || isChosen(form, task.id())),
                 tells);
+    }
+
+    /** Whether a row has the task: one that was dropped since stays in the list until it is taken out of the row. */
+    private static boolean isChosen(Form form, Id task) {
+        return form.values().entrySet().stream()
+                .filter(field -> field.getKey().startsWith("task."))
+                .anyMatch(field -> field.getValue().stream().anyMatch(task.value()::equalsIgnoreCase));
     }
 
     /** The form with what the episode tells, and an empty row after it. */

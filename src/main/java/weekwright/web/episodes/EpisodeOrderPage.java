@@ -1,9 +1,11 @@
 package weekwright.web.episodes;
 
-import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Quantity;
+import weekwright.base.RunTime;
 import weekwright.db.Stored;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeRules;
@@ -33,7 +35,8 @@ public final class EpisodeOrderPage implements Page {
         List<Segment> parts = stands.stream().map(Stored::value).toList();
         Form form = request.wasRefused("")
                 ? request.form("")
-                : PARTS.filled(request.form(""), parts, request.settings().moneyDigits());
+                : byTheClock(
+                        PARTS.filled(request.form(""), parts, request.settings().moneyDigits()), parts);
         return new View(
                 form,
                 episode.id().value(),
@@ -43,25 +46,35 @@ public final class EpisodeOrderPage implements Page {
                 KeepParts.mark(stands));
     }
 
+    /** With lengths as 4:30 instead of as the files have them. */
+    private static Form byTheClock(Form form, List<Segment> parts) {
+        Map<String, List<String>> values = new LinkedHashMap<>(form.values());
+        for (int i = 0; i < parts.size(); i++) {
+            String field = "parts." + i + ".minutes";
+            parts.get(i).minutes().ifPresent(length -> values.put(field, List.of(length.clock())));
+        }
+        return new Form(form.csrf(), form.answerKey(), form.version(), values, form.errors());
+    }
+
     static Quantity wanted(Request request, Episode episode) {
         return episode.minutes().orElse(request.settings().targetMinutes());
     }
 
-    /** "Seven parts, 19.5 of 22 minutes." */
+    /** "Seven parts, 19:30 of 22 minutes." */
     static String lead(List<Segment> parts, Quantity wanted) {
         if (parts.isEmpty()) {
-            return "No part is written down yet.";
+            return "No part is written down yet; " + wanted.text() + " minutes are wanted.";
         }
-        BigDecimal sum = parts.stream()
-                .flatMap(part -> part.minutes().stream())
-                .map(Quantity::value)
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        RunTime sum = parts.stream().flatMap(part -> part.minutes().stream()).reduce(RunTime.ZERO, RunTime::plus);
         long unknown = parts.stream().filter(part -> part.minutes().isEmpty()).count();
-        BigDecimal over = sum.subtract(wanted.value());
-        return Formats.sentence(Formats.counted(parts.size(), "part", "parts")) + ", " + new Quantity(sum).text()
-                + " of "
-                + wanted.text() + " minutes"
-                + (over.signum() > 0 ? ": " + new Quantity(over).text() + " too long" : "")
+        int over = sum.seconds() - RunTime.ofMinutes(wanted).seconds();
+        String off = over > 0
+                ? ": " + new RunTime(over).clock() + Formats.NBSP + "min too long"
+                : over < 0 && unknown == 0
+                        ? ": " + new RunTime(-over).clock() + Formats.NBSP + "min still to fill"
+                        : "";
+        return Formats.sentence(Formats.counted(parts.size(), "part", "parts")) + ", " + sum.clock() + " of "
+                + RunTime.ofMinutes(wanted).clock() + " minutes" + off
                 + (unknown == 0 ? "" : ", " + Formats.number(unknown) + " without a length") + ".";
     }
 

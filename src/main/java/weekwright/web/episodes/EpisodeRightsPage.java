@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import weekwright.build.Settings;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.Episode;
@@ -13,6 +14,7 @@ import weekwright.episodes.Music;
 import weekwright.episodes.MusicStore;
 import weekwright.episodes.Release;
 import weekwright.episodes.ReleaseStore;
+import weekwright.episodes.Rights;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -67,34 +69,41 @@ public final class EpisodeRightsPage implements Page {
 
     /** Of music whose licence has ended or ends before the episode is out, and of consents not got. */
     static List<String> warnings(Read read, Episode episode, Formats formats) {
-        LocalDate out = episode.published()
-                .or(episode::slot)
-                .filter(day -> day.isAfter(formats.today()))
-                .orElse(formats.today());
+        Rights rights = Rights.of(read, episode, formats.today());
         List<String> warnings = new ArrayList<>();
-        for (Stored<Music> row : MusicStore.ofEpisode(read, episode.id())) {
-            Music music = row.value();
-            music.until()
-                    .filter(until -> until.isBefore(out))
-                    .ifPresent(until -> warnings.add("The licence of “" + music.title() + "” "
-                            + (until.isBefore(formats.today())
-                                    ? "ended on " + formats.dateLong(until) + "."
-                                    : "ends on " + formats.dateLong(until) + ", before the episode is out.")));
+        for (Music music : rights.ending()) {
+            LocalDate until = music.until().orElseThrow();
+            warnings.add("The licence of “" + music.title() + "” "
+                    + (until.isBefore(formats.today())
+                            ? "ended on " + formats.dateLong(until) + "."
+                            : "ends on " + formats.dateLong(until) + ", before the episode is out."));
         }
-        if (episode.published().isEmpty()) {
-            List<String> missing = ReleaseStore.ofEpisode(read, episode.id()).stream()
-                    .map(Stored::value)
-                    .filter(release -> release.got().isEmpty())
-                    .map(Release::who)
-                    .toList();
-            if (!missing.isEmpty()) {
-                warnings.add("The consent of " + Formats.list(missing) + " is still to be got"
-                        + episode.slot()
-                                .map(day -> " before " + formats.date(day))
-                                .orElse("") + ".");
-            }
+        if (!rights.missing().isEmpty()) {
+            warnings.add("The consent of "
+                    + Formats.list(rights.missing().stream().map(Release::who).toList()) + " is still to be got"
+                    + episode.slot().map(day -> " before " + formats.date(day)).orElse("") + ".");
         }
         return warnings;
+    }
+
+    /** An episode that is soon out, and what it still needs for that. */
+    public record Owed(String id, String title, String said) {}
+
+    /** Of the episodes that are ready, or whose slot lies within the days in which they are edited. */
+    static List<Owed> owed(Read read, List<Episode> all, Settings settings, Formats formats) {
+        LocalDate soon = formats.today().plusDays(settings.editWindowDays());
+        List<Owed> owed = new ArrayList<>();
+        for (Episode episode : all) {
+            boolean near = episode.cut().isPresent()
+                    || episode.slot().filter(slot -> !slot.isAfter(soon)).isPresent();
+            if (near && episode.published().isEmpty()) {
+                List<String> warnings = warnings(read, episode, formats);
+                if (!warnings.isEmpty()) {
+                    owed.add(new Owed(episode.id().value(), episode.title(), String.join(" ", warnings)));
+                }
+            }
+        }
+        return owed;
     }
 
     @Override

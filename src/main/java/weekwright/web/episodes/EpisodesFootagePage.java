@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import weekwright.base.Quantity;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
@@ -72,7 +73,7 @@ public final class EpisodesFootagePage implements Page {
                                     .reversed())
                             .map(clip -> line(read, clip))
                             .toList(),
-                    inHand(read, footage),
+                    inHand(read, footage, request.settings().targetMinutes()),
                     days.stream()
                             .filter(day -> YearMonth.from(day).isBefore(month))
                             .reduce((a, b) -> b)
@@ -121,24 +122,26 @@ public final class EpisodesFootagePage implements Page {
                         .orElse(""));
     }
 
-    private static List<InHand> inHand(Read read, Footage footage) {
+    private static List<InHand> inHand(Read read, Footage footage, Quantity wanted) {
         List<InHand> lines = new ArrayList<>();
         for (Episode episode : EpisodeStore.TABLE.values(read)) {
             if (episode.published().isEmpty() && episode.cut().isEmpty()) {
                 lines.add(new InHand(
-                        episode.id().value(), Choices.title(episode), Formats.sentence(words(footage, episode))));
+                        episode.id().value(),
+                        Choices.title(episode),
+                        Formats.sentence(words(footage, episode, wanted))));
             }
         }
         return lines;
     }
 
-    /** "34 minutes in hand of about 51 that 17 finished ones usually take". */
-    static String words(Footage footage, Episode episode) {
+    /** "34 minutes in hand of about 51 that 17 finished ones usually take", "34 minutes in hand, 17 finished ones wanted". */
+    static String words(Footage footage, Episode episode, Quantity usually) {
         String hand = minutes(footage.ofEpisode(episode.id())) + " in hand";
-        return episode.minutes()
-                .flatMap(finished -> footage.usual(finished)
-                        .map(usual -> hand + " of about " + usual.toPlainString() + " that " + finished.text()
-                                + " finished ones usually take"))
-                .orElse(hand);
+        Quantity finished = episode.minutes().orElse(usually);
+        return footage.usual(finished)
+                .map(usual -> hand + " of about " + usual.toPlainString() + " that " + finished.text()
+                        + " finished ones usually take")
+                .orElse(hand + ", " + finished.text() + " finished ones wanted");
     }
 }

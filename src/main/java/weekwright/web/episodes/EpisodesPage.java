@@ -40,6 +40,7 @@ public final class EpisodesPage implements Page {
      * @param bank minutes and weeks in hand in words
      * @param bankOutlook empty before the first forecast
      * @param untitled those whose title is asked
+     * @param owed licences and consents that episodes soon out still need
      */
     public record View(
             String head,
@@ -53,6 +54,7 @@ public final class EpisodesPage implements Page {
             List<Line> published,
             boolean some,
             List<Untitled> untitled,
+            List<EpisodeRightsPage.Owed> owed,
             Form titleForm,
             Form form,
             LocalDate today) {}
@@ -112,6 +114,7 @@ public final class EpisodesPage implements Page {
                     published,
                     !all.isEmpty(),
                     untitled(read, formats),
+                    EpisodeRightsPage.owed(read, all, settings, formats),
                     request.form("title"),
                     request.form(
                             "bank",

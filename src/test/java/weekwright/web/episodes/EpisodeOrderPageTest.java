@@ -32,23 +32,48 @@ class EpisodeOrderPageTest {
     @Test
     void parts_move_up_and_down_and_are_kept_only_when_saved() {
         Visitor.Reply page = ilse.get(PAGE);
-        assertThat(page.page().select(".lead").text()).isEqualTo("Four parts, 15 of 16 minutes.");
+        assertThat(page.page().select(".lead").text()).isEqualTo("Four parts, 15 of 16 minutes: 1 min still to fill.");
         Visitor.Reply moved = form(page).press("parts-down.0");
         assertThat(moved.page().select(".flash p").text()).isEqualTo("Moved; not saved yet.");
         assertThat(form(moved).value("parts.0.title")).isEqualTo("The first heat, and the second");
-        assertThat(form(moved).value("parts.0.minutes")).isEqualTo("5.5");
+        assertThat(form(moved).value("parts.0.minutes")).isEqualTo("5:30");
         assertThat(form(moved).value("parts.1.title")).isEqualTo("Why a shaft wants hoops");
         assertThat(form(ilse.get(PAGE)).value("parts.0.title")).isEqualTo("Why a shaft wants hoops");
         Visitor.Reply up = form(moved).press("parts-up.3");
         Visitor.Reply kept = ilse.follow(form(up).send());
         assertThat(kept.page().select(".flash p").text())
-                .isEqualTo("The running order is kept. Four parts, 15 of 16 minutes.");
+                .isEqualTo("The running order is kept. Four parts, 15 of 16 minutes: 1 min still to fill.");
         assertThat(kept.page().select(".running li span:first-child").eachText())
                 .containsExactly(
                         "The first heat, and the second", "Why a shaft wants hoops", "Six in a row", "Weld and quench");
         Visitor.Reply back = ilse.follow(ilse.form(kept, ".flash form").send());
         assertThat(back.page().select(".running li span:first-child").get(0).text())
                 .isEqualTo("Why a shaft wants hoops");
+    }
+
+    @Test
+    void seconds_are_kept_and_read_back_as_they_were_typed() {
+        ilse.follow(form(ilse.get(PAGE))
+                .with("parts.0.minutes", "2:20")
+                .with("parts.1.minutes", "5")
+                .with("parts.2.minutes", "4:05")
+                .with("parts.3.minutes", "")
+                .send());
+        Visitor.Reply page = ilse.get(PAGE);
+        assertThat(form(page).value("parts.0.minutes")).isEqualTo("2:20");
+        assertThat(form(page).value("parts.1.minutes")).isEqualTo("5");
+        assertThat(page.page().select(".lead").text())
+                .isEqualTo("Four parts, 11:25 of 16 minutes, one without a length.");
+    }
+
+    /** The address leads back to the button that was pressed, which went along with its part. */
+    @Test
+    void the_buttons_of_a_moved_part_keep_the_focus() {
+        Visitor.Reply page = ilse.get(PAGE);
+        assertThat(page.page().select(".part-move button").eachAttr("id"))
+                .containsExactly("down-0", "up-1", "down-1", "up-2", "down-2", "up-3", "down-3", "up-4");
+        assertThat(page.page().select(".part-move button").eachAttr("formaction"))
+                .containsExactly("#down-1", "#down-0", "#down-2", "#up-1", "#down-3", "#up-2", "#up-4", "#up-3");
     }
 
     @Test
@@ -61,7 +86,7 @@ class EpisodeOrderPageTest {
                 .with("parts.5.minutes", "4,5")
                 .send());
         assertThat(kept.page().select(".flash p").text())
-                .isEqualTo("The running order is kept. Four parts, 17.5 of 16 minutes: 1.5 too long.");
+                .isEqualTo("The running order is kept. Four parts, 17:30 of 16 minutes: 1:30 min too long.");
     }
 
     @Test
@@ -69,16 +94,16 @@ class EpisodeOrderPageTest {
         Visitor.Reply refused = form(ilse.get(PAGE))
                 .with("parts.0.title", "")
                 .with("parts.1.minutes", "0")
-                .with("parts.2.minutes", "1.25")
+                .with("parts.2.minutes", "4:75")
                 .with("parts.3.minutes", "soon")
                 .send();
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
                 .containsExactly(
                         "is missing; write what it shows",
-                        "\"0\" is no length; write its length in minutes, or leave it empty",
-                        "\"1.25\" has more than one decimal place; write at most one, such as 12.5",
-                        "\"soon\" is not a number; write 12 or 2.5");
+                        "\"4:75\" has more than 59 seconds after the colon; write 4.5 or 4:30",
+                        "\"0\" is no length; write minutes, or minutes and seconds as 4:30, or leave it empty",
+                        "\"soon\" is not a length in minutes; write 4.5 or 4:30");
         assertThat(form(refused).value("parts.3.minutes")).isEqualTo("soon");
     }
 

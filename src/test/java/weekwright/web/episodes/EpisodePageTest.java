@@ -51,7 +51,7 @@ class EpisodePageTest {
                             "Ready Tomas, not yet",
                             "Published not yet");
             assertThat(page.page().select("section:has(#order-head)").text())
-                    .contains("Four parts, 15 of 16 minutes.")
+                    .contains("Four parts, 15 of 16 minutes: 1 min still to fill.")
                     .contains("Why a shaft wants hoops 2 min");
             assertThat(page.page().select("section:has(#rights-head) li").eachText())
                     .containsExactly(
@@ -80,6 +80,30 @@ class EpisodePageTest {
         Visitor.Reply published =
                 bram.follow(bram.form(bram.get("/episodes/ep.11"), "form.mark").press("mark"));
         assertThat(published.page().select(".lead").text()).isEqualTo("Published on 25 November.");
+    }
+
+    @Test
+    void an_episode_that_is_about_to_be_shown_says_which_rights_are_still_owed() {
+        try (ServerFixture sample = ServerFixture.sample()) {
+            Visitor ilse = sample.as("ilse");
+            ilse.follow(ilse.form(ilse.get("/episodes/e49/rights"), "form.parts-form")
+                    .with("releases.0.who", "The smith at the ford")
+                    .send());
+            ilse.follow(ilse.form(ilse.get("/episodes/e49"), "form.mark")
+                    .with("step", "footage-complete")
+                    .press("mark"));
+            Visitor.Reply ready = ilse.follow(ilse.form(ilse.get("/episodes/e49"), "form.mark")
+                    .with("step", "cut")
+                    .press("mark"));
+            assertThat(ready.page().select(".flash p").text())
+                    .isEqualTo("Ready on 25 November. \"Water over stones\" is music whose licence ends on 15 December"
+                            + " 2026. \"The smith at the ford\" is a consent that is not got yet.");
+            assertThat(ilse.get("/episodes").page().select(".owed").eachText())
+                    .containsExactly(
+                            "Rack, pinion, gate: The licence of “Water over stones” ends on 15 December, before the"
+                                + " episode is out. The consent of The smith at the ford is still to be got before 18"
+                                + " December.");
+        }
     }
 
     @Test

@@ -46,8 +46,16 @@ class EpisodesBadInputTest {
                         typed(
                                 "slot",
                                 "2026-12-04",
-                                "\"4 December 2026\" is the slot of \"Boards for the gate\" already; choose another date"),
+                                "\"4 December 2026\" is the slot of \"Boards for the gate\" already; choose another"
+                                        + " date"),
                         typed("slot", "1066-10-14", "\"1066-10-14\"" + FAR),
+                        typed(
+                                "slot",
+                                "2026-11-13",
+                                "\"13 November 2026\" is past, and the episode is not published; choose a day from 25"
+                                        + " November 2026 on; for a film that is out leave it empty, and mark then when"
+                                        + " it came out"),
+                        typed("minutes", "0", "\"0\" is no length; write its length in minutes, or leave it empty"),
                         typed("minutes", "-1", "\"-1\" is under 0; write 0 to 1000"),
                         typed("minutes", "1001", "\"1001\" is over 1000; write 0 to 1000"),
                         typed("kind", "film", "\"film\" is not a known word here; write one of build, side, standby"),
@@ -101,7 +109,8 @@ class EpisodesBadInputTest {
                         typed(
                                 "size",
                                 "huge",
-                                "\"huge\" is not a known word here; write one of wide, medium, close, insert, time-lapse"),
+                                "\"huge\" is not a known word here; write one of wide, medium, close, insert,"
+                                        + " time-lapse"),
                         forged("must", "maybe", "", "\"maybe\" is neither yes nor empty; write yes, or leave it empty"),
                         forged(
                                 "once",
