@@ -118,7 +118,8 @@ class MondayEpisodeTest {
         Visitor ilse = server.as("ilse");
         Visitor.Reply history = ilse.get("/crew/history");
         assertThat(history.page().select("table.changes tbody tr").get(0).text())
-                .startsWith("25 Nov 2026, 09:00 The program itself Episode “no. 58, Filmed 16 November to 22 November”");
+                .startsWith(
+                        "25 Nov 2026, 09:00 The program itself Episode “no. 58, Filmed 16 November to 22 November”");
         Visitor.Reply back = ilse.follow(
                 ilse.form(history, "table.changes tbody tr:first-child form").send());
         assertThat(back.page().select(".flash p").text())
