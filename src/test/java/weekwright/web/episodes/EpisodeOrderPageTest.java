@@ -101,8 +101,8 @@ class EpisodeOrderPageTest {
         assertThat(refused.troubles())
                 .containsExactly(
                         "is missing; write what it shows",
-                        "\"4:75\" has more than 59 seconds after the colon; write 4.5 or 4:30",
                         "\"0\" is no length; write minutes, or minutes and seconds as 4:30, or leave it empty",
+                        "\"4:75\" has more than 59 seconds after the colon; write 4.5 or 4:30",
                         "\"soon\" is not a length in minutes; write 4.5 or 4:30");
         assertThat(form(refused).value("parts.3.minutes")).isEqualTo("soon");
     }
