@@ -86,7 +86,7 @@ class AheadLeversPageTest {
     void everything_that_cannot_be_is_said_at_once_and_kept_as_typed() {
         Document page = levers(
                         "?hours.ilse=90&helper=x&supporters=-101&prices=600&every=0.5&films=5&grant=-3"
-                            + "&helper_trade=sailmaker&drop=none&postpone=wheel.6&postponed=wheel.6:2020-01-01&deposit=perhaps")
+                                + "&helper_trade=sailmaker&drop=none&postpone=wheel.6&postponed=wheel.6:2020-01-01&deposit=perhaps")
                 .page();
         assertThat(errors(page))
                 .contains(

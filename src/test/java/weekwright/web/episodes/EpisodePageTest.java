@@ -101,8 +101,8 @@ class EpisodePageTest {
             assertThat(ilse.get("/episodes").page().select(".owed").eachText())
                     .containsExactly(
                             "Rack, pinion, gate: The licence of “Water over stones” ends on 15 December, before the"
-                                + " episode is out. The consent of The smith at the ford is still to be got before 18"
-                                + " December.");
+                                    + " episode is out. The consent of The smith at the ford is still to be got before 18"
+                                    + " December.");
         }
     }
 

@@ -124,12 +124,12 @@ class NotesFilesNewPageTest {
         assertThat(refused.troubles())
                 .containsExactly(
                         "2026-11-23-rain.md line 1: is not UTF-8 at byte 1 of this line; save it as CSV UTF-8 or plain"
-                            + " UTF-8 text. 2026-11-20-frost.md line 1: opens a header that is never closed; write a"
-                            + " line --- after it. 2026-11-21-ice.md line 1: has no lines between two lines ---; begin"
-                            + " the note with them. 2026-11-22-snow.md line 3: \"titel\" is not a key of a build note;"
-                            + " write title. 2026-11-22-snow.md line 1, column title: is missing; write what it is"
-                            + " about. 2026-11-09-sill-stones.md, column stage: \"moon\" is no stage of this project;"
-                            + " choose one of the list");
+                                + " UTF-8 text. 2026-11-20-frost.md line 1: opens a header that is never closed; write a"
+                                + " line --- after it. 2026-11-21-ice.md line 1: has no lines between two lines ---; begin"
+                                + " the note with them. 2026-11-22-snow.md line 3: \"titel\" is not a key of a build note;"
+                                + " write title. 2026-11-22-snow.md line 1, column title: is missing; write what it is"
+                                + " about. 2026-11-09-sill-stones.md, column stage: \"moon\" is no stage of this project;"
+                                + " choose one of the list");
         assertThat(note("n1").stage().orElseThrow().value()).isEqualTo("weir");
         assertThat(ilse.form(ilse.get("/notes/files/new")).send().troubles())
                 .containsExactly("is missing; choose one or more notes ending in .md");
