@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import weekwright.base.Hours;
 import weekwright.db.Read;
+import weekwright.db.Stored;
 
 /**
  * Hours of one task, in minutes.
@@ -33,6 +34,15 @@ public record TaskFigures(int estimate, int logged, int filming, int left, int p
         return tasks.stream()
                 .map(task -> of(task, entries.getOrDefault(task.id().folded(), List.of())))
                 .reduce(none(), TaskFigures::plus);
+    }
+
+    /** Of one task, from the log. */
+    public static TaskFigures of(Read read, Task task) {
+        return of(
+                task,
+                HoursEntryStore.ofTask(read, task.id()).stream()
+                        .map(Stored::value)
+                        .toList());
     }
 
     /** @param entries of this task */

@@ -15,6 +15,8 @@ import weekwright.base.Id;
 import weekwright.base.Problems;
 import weekwright.base.Quantity;
 import weekwright.base.Reading;
+import weekwright.base.Rejected;
+import weekwright.base.RowRules;
 import weekwright.base.Shape;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
@@ -25,6 +27,7 @@ import weekwright.build.Task;
 import weekwright.build.TaskFigures;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
+import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.db.Write;
 
@@ -172,11 +175,7 @@ public final class MondayEpisode {
         if (task.done().isPresent()) {
             return Optional.empty();
         }
-        TaskFigures hours = TaskFigures.of(
-                task,
-                HoursEntryStore.ofTask(read, task.id()).stream()
-                        .map(Stored::value)
-                        .toList());
+        TaskFigures hours = TaskFigures.of(read, task);
         int all = hours.logged() + hours.left();
         BigDecimal share = all == 0
                 ? BigDecimal.ZERO
@@ -185,14 +184,13 @@ public final class MondayEpisode {
     }
 
     /** {@code Filmed 16 November to 22 November} is a title for the meantime; this is the real one. */
-    public static Stored<Episode> call(Write write, long row, long version, String title)
-            throws weekwright.base.Rejected, weekwright.db.Stale {
+    public static Stored<Episode> call(Write write, long row, long version, String title) throws Rejected, Stale {
         Stored<Episode> stands = EpisodeStore.TABLE
                 .find(write, row)
-                .orElseThrow(() -> new weekwright.db.Stale(EpisodeStore.TABLE.name(), row, Optional.empty()));
+                .orElseThrow(() -> new Stale(EpisodeStore.TABLE.name(), row, Optional.empty()));
         Problems problems = new Problems();
-        weekwright.base.RowRules.needed("title", title, "write what it is called", problems);
-        weekwright.base.Rejected.ifFaults(problems);
+        RowRules.needed("title", title, "write what it is called", problems);
+        Rejected.ifFaults(problems);
         return EpisodeStore.TABLE.update(
                 write, row, version, EpisodeStore.TABLE.shape().with(stands.value(), "title", title.strip()));
     }

@@ -89,11 +89,7 @@ public final class BuildTaskPage implements Page {
         Optional<Forecast.Days> landing =
                 forecast.flatMap(f -> f.task(task.id().value())).map(Forecast.Task::landing);
         return request.read(read -> {
-            TaskFigures figures = TaskFigures.of(
-                    task,
-                    HoursEntryStore.ofTask(read, task.id()).stream()
-                            .map(Stored::value)
-                            .toList());
+            TaskFigures figures = TaskFigures.of(read, task);
             return new View(
                     task.id().value(),
                     task.title(),

@@ -3,7 +3,6 @@ package weekwright.web.episodes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import weekwright.build.HoursEntryStore;
 import weekwright.build.Task;
 import weekwright.build.TaskFigures;
 import weekwright.build.TaskStore;
@@ -56,11 +55,7 @@ record EpisodeSteps(Episode episode, int shots, int captured, double told, List<
         if (task.done().isPresent()) {
             return 1;
         }
-        TaskFigures hours = TaskFigures.of(
-                task,
-                HoursEntryStore.ofTask(read, task.id()).stream()
-                        .map(Stored::value)
-                        .toList());
+        TaskFigures hours = TaskFigures.of(read, task);
         int all = hours.logged() + hours.left();
         return all == 0 ? 0 : (double) hours.logged() / all;
     }
