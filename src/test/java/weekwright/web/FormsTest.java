@@ -2,6 +2,9 @@ package weekwright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -234,6 +237,21 @@ class FormsTest {
         assertThat(ilse.post(PATH, body, "Content-Type", type, "Referer", ilse.origin() + PATH)
                         .status())
                 .isEqualTo(303);
+    }
+
+    @Test
+    void who_sends_all_of_a_body_that_is_too_large_before_reading_gets_the_answer() throws IOException {
+        // twelve megabytes are more than the buffers of both ends hold: a server that hangs up would reset the sender
+        byte[] body = "a".repeat(12_000_000).getBytes(StandardCharsets.US_ASCII);
+        String head = "POST " + PATH + " HTTP/1.1\r\nHost: 127.0.0.1:" + server.port() + "\r\nOrigin: http://127.0.0.1:"
+                + server.port() + "\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: "
+                + body.length + "\r\nConnection: close\r\n\r\n";
+        try (Socket socket = new Socket("127.0.0.1", server.port())) {
+            socket.getOutputStream().write(head.getBytes(StandardCharsets.US_ASCII));
+            socket.getOutputStream().write(body);
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(answer).startsWith("HTTP/1.1 413 ").contains("Send at most 1 MB of text.");
+        }
     }
 
     @Test

@@ -1,6 +1,7 @@
 package weekwright.web.kit;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -171,6 +172,9 @@ public final class Desk {
             } else {
                 failed(request, browser, e);
             }
+        }
+        if (context.method() == HandlerType.POST) {
+            Unread.forget(context);
         }
     }
 
