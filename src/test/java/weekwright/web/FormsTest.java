@@ -272,8 +272,8 @@ class FormsTest {
         Visitor.Reply failed = ilse.form(ilse.get(PATH), "#chief").press("fail");
         assertThat(failed.status()).isEqualTo(500);
         assertThat(failed.text())
-                .matches("Something in the program failed Nothing of this entry was saved\\. What was"
-                        + " saved before is safe\\. Go back and try once more; if it happens again, tell the reference below to"
+                .matches("Something in the program failed Nothing of this entry was saved\\. What was saved before is"
+                        + " safe\\. Go back and try once more; if it happens again, tell the reference below to"
                         + " whoever looks after the program\\. Reference: [A-Za-z0-9_-]{8}");
         assertThat(failed.body()).doesNotContain("secret", "IllegalState", "weekwright.");
     }
