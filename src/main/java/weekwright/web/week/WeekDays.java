@@ -39,7 +39,7 @@ final class WeekDays {
         this.facts = facts;
         this.today = today;
         this.crew = crew;
-        this.warnings = new WeekWarnings(plan, facts);
+        this.warnings = new WeekWarnings(facts);
     }
 
     List<WeekPage.Day> days() {

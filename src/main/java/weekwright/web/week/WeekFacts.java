@@ -36,7 +36,11 @@ import weekwright.funds.Material;
 import weekwright.funds.MaterialStore;
 import weekwright.render.Formats;
 
-/** What the week's sheet names, by id, read on one view of the store. */
+/**
+ * What the week's sheet names, by id, read on one view of the store.
+ *
+ * @param own the crew's lines by row, those of the evening before the week among them
+ */
 record WeekFacts(
         Map<String, CrewMember> crew,
         Map<String, Task> tasks,
@@ -63,7 +67,7 @@ record WeekFacts(
         Map<Id, Equipment> equipment = new HashMap<>();
         EquipmentStore.TABLE.values(read).forEach(one -> equipment.put(one.id(), one));
         Map<Long, WeekLine> own = new HashMap<>();
-        for (Stored<WeekLine> line : WeekLineStore.between(read, monday, monday.plusDays(6))) {
+        for (Stored<WeekLine> line : WeekLineStore.between(read, monday.minusDays(1), monday.plusDays(6))) {
             own.put(line.row(), line.value());
         }
         List<HoursEntry> hours = HoursEntryStore.between(read, monday, monday.plusDays(6)).stream()

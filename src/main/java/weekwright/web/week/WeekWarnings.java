@@ -31,11 +31,9 @@ final class WeekWarnings {
     private static final Set<String> HEAVY =
             Set.of("lift", "hand", "jack", "fell", "saw", "stump", "hot", "melt", "height");
 
-    private final WeekPlan plan;
     private final WeekFacts facts;
 
-    WeekWarnings(WeekPlan plan, WeekFacts facts) {
-        this.plan = plan;
+    WeekWarnings(WeekFacts facts) {
         this.facts = facts;
     }
 
@@ -187,16 +185,10 @@ final class WeekWarnings {
     }
 
     private boolean editedLate(String crew, LocalDate evening) {
-        return plan.days().stream()
-                .filter(day -> day.date().equals(evening))
-                .flatMap(day -> day.people().stream())
-                .filter(person -> person.crew().equals(crew))
-                .flatMap(person -> person.lines().stream())
-                .filter(line -> line.kind().equals("edit"))
-                .anyMatch(line -> line.row()
-                        .map(facts.own()::get)
-                        .flatMap(WeekLine::to)
-                        .filter(to -> to.isAfter(LATE))
-                        .isPresent());
+        return facts.own().values().stream()
+                .filter(line -> line.date().equals(evening) && line.kind().equals(Optional.of(WeekLine.Kind.EDIT)))
+                .filter(line -> line.crew().map(Id::value).equals(Optional.of(crew)))
+                .flatMap(line -> line.to().stream())
+                .anyMatch(to -> to.isAfter(LATE));
     }
 }

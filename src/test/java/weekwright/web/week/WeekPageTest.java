@@ -165,6 +165,44 @@ class WeekPageTest {
         }
     }
 
+    @Test
+    void ten_hours_are_a_day_a_quarter_more_and_heavy_work_after_a_late_edit_tire() {
+        // common practice, no source
+        try (ServerFixture own = ServerFixture.of(db -> {
+                    SmallProject.fill(db);
+                    db.write("test", write -> {
+                        line(write, "week.1", "2026-11-26", "bram", "", "errand", "10", "", "");
+                        line(write, "week.2", "2026-11-27", "bram", "", "errand", "10.25", "", "");
+                        line(write, "week.3", "2026-11-27", "ilse", "", "edit", "1", "20:00", "21:00");
+                        line(write, "week.4", "2026-11-28", "ilse", "weir.2", "work", "4", "", "");
+                        line(write, "week.5", "2026-11-28", "bram", "", "edit", "1", "20:15", "21:15");
+                        line(write, "week.6", "2026-11-29", "bram", "weir.2", "work", "4", "", "");
+                        line(write, "week.7", "2026-11-29", "ilse", "", "edit", "2", "20:00", "22:00");
+                        line(write, "week.8", "2026-11-30", "ilse", "weir.2", "work", "4", "", "");
+                        line(write, "week.9", "2026-11-30", "bram", "gate.1", "work", "4", "", "");
+                        return null;
+                    });
+                })
+                .drawn()) {
+            Visitor ilse = own.as("ilse");
+            var days = ilse.get("/week").page().select(".day");
+            String care = " Shorter days after heavy ones; nobody drives tired. A health adviser decides.";
+            assertThat(days.get(3).select(".caution:contains(Tiredness)")).isEmpty();
+            assertThat(days.get(4).select(".caution:contains(Tiredness)").eachText())
+                    .containsExactly("Tiredness. Bram has 10¼ hours planned." + care);
+            assertThat(days.get(5).select(".caution:contains(Tiredness)")).isEmpty();
+            assertThat(days.get(6).select(".caution:contains(Tiredness)").text())
+                    .isEqualTo("Tiredness. Bram edits late the evening before: Set the sill stones is heavy work." + care);
+            assertThat(ilse.get("/week?of=2026-11-30")
+                            .page()
+                            .select(".day")
+                            .get(0)
+                            .select(".caution:contains(Tiredness)")
+                            .text())
+                    .isEqualTo("Tiredness. Ilse edits late the evening before: Set the sill stones is heavy work." + care);
+        }
+    }
+
     private static void line(
             Write write,
             String id,
