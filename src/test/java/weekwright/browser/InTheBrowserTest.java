@@ -3,6 +3,8 @@ package weekwright.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -15,6 +17,8 @@ import org.openqa.selenium.support.ui.Select;
 import weekwright.base.Id;
 import weekwright.build.TaskStore;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.Segment;
+import weekwright.episodes.SegmentStore;
 import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
@@ -33,6 +37,73 @@ class InTheBrowserTest {
             }
             assertThat(browser.complaints()).isEmpty();
         }
+    }
+
+    @Test
+    void the_day_sheet_of_a_milestone_is_printed_on_one_a4_page_with_the_emergency_block() throws Exception {
+        try (ServerFixture server = ServerFixture.sample();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/build/tasks/shaft.18/day-sheet");
+            try (PDDocument pdf = Loader.loadPDF(browser.pdf())) {
+                assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+                assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
+                        .contains(
+                                "Go, or not one box empty: not yet",
+                                "Stop word",
+                                "Hold: anybody says it, everybody stops",
+                                "In this order, by the clock",
+                                "Who stands where",
+                                "Cameras, and who minds them",
+                                "card empty battery focus locked second camera sound",
+                                "Take care",
+                                "If something happens",
+                                "112")
+                        .doesNotContain("Print it", "Words of this sheet");
+            }
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_part_of_the_running_order_goes_up_and_down_by_alt_and_the_arrows_and_keeps_the_focus() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            server.db().write("ilse", write -> {
+                int place = 0;
+                for (String title : List.of("Sill", "Pegs", "Frost")) {
+                    SegmentStore.TABLE.insert(
+                            write, new Segment(new Id("ep.11"), ++place, title, Optional.empty()));
+                }
+                return null;
+            });
+            browser.open("/episodes/ep.11/order");
+            assertThat(moved(browser, "parts.2.title", Keys.ARROW_UP)).containsExactly("Sill", "Frost", "Pegs");
+            assertThat(browser.driver().switchTo().activeElement().getDomAttribute("id"))
+                    .isEqualTo("up-1");
+            browser.driver().switchTo().activeElement().sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_UP));
+            browser.until(d -> titles(browser).equals(List.of("Frost", "Sill", "Pegs")));
+            assertThat(moved(browser, "parts.0.title", Keys.ARROW_DOWN)).containsExactly("Sill", "Frost", "Pegs");
+            browser.driver().findElement(By.cssSelector("main .buttons button.main")).click();
+            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            assertThat(server.db().read(read -> SegmentStore.ofEpisode(read, new Id("ep.11"))).stream()
+                            .map(part -> part.value().title()))
+                    .containsExactly("Sill", "Frost", "Pegs");
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    private static List<String> titles(BrowserFixture browser) {
+        return browser.driver().findElements(By.cssSelector(".part-row input[name$='.title']")).stream()
+                .map(field -> field.getDomProperty("value"))
+                .filter(text -> !text.isEmpty())
+                .toList();
+    }
+
+    private static List<String> moved(BrowserFixture browser, String field, Keys arrow) {
+        List<String> before = titles(browser);
+        browser.driver().findElement(By.name(field)).sendKeys(Keys.chord(Keys.ALT, arrow));
+        browser.until(d -> !titles(browser).equals(before));
+        return titles(browser);
     }
 
     @Test

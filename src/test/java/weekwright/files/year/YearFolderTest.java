@@ -21,12 +21,17 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Id;
 import weekwright.build.Equipment;
 import weekwright.build.EquipmentStore;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.FolderRefused;
 import weekwright.files.KeptFiles;
+import weekwright.episodes.Episode;
+import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.Roll;
+import weekwright.episodes.RollStore;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.PledgeLevel;
@@ -142,6 +147,19 @@ class YearFolderTest {
     private static List<String> lines(String csv) {
         assertThat(csv).startsWith("\uFEFF").endsWith("\r\n");
         return csv.substring(1).lines().toList();
+    }
+
+    @Test
+    void the_roll_of_an_episode_is_not_in_it() throws IOException {
+        db.write("test", write -> {
+            EpisodeStore.TABLE.insert(write, OakMill.row(Episode.class, "id", "e90", "title", "Pegs"));
+            RollStore.TABLE.insert(write, new Roll(new Id("e90"), "Quillwort Ninefinger"));
+            return null;
+        });
+        assertThat(folder(new TaxYear(2026, LocalDate.of(2026, 1, 1), LocalDate.of(2026, 12, 31)))
+                        .values())
+                .hasSize(9)
+                .noneMatch(text -> text.contains("Quillwort"));
     }
 
     @Test

@@ -93,6 +93,20 @@ class EpisodeCreditsPageTest {
                     .as(path)
                     .doesNotContain("Quillwort");
         }
+        Visitor.Reply calendars = ilse.follow(
+                ilse.form(ilse.get("/crew/calendars"), "form:has(input[name=who])").press("renew"));
+        List<String> feeds = java.util.regex.Pattern.compile("/calendars/[^ ]+\\.ics")
+                .matcher(calendars.page().select(".flash p").text())
+                .results()
+                .map(found -> found.group())
+                .toList();
+        assertThat(feeds).isNotEmpty();
+        for (String feed : feeds) {
+            assertThat(server.stranger().get(feed).body().replace("\r\n ", ""))
+                    .as(feed)
+                    .startsWith("BEGIN:VCALENDAR")
+                    .doesNotContain("Quillwort");
+        }
         var basis = server.db().read(read -> InputsBuilder.build(read, java.time.LocalDate.of(2026, 11, 25)));
         String json = new ForecastJson(server.db().read(SettingsStore::get).moneyDigits())
                 .text(ForecastRun.run(basis, 10, 1, 1, done -> true).forecast());
