@@ -27,6 +27,7 @@ import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.FinishFilmed;
+import weekwright.episodes.Footage;
 import weekwright.episodes.ShotStore;
 import weekwright.forecast.Forecast;
 import weekwright.render.Form;
@@ -110,7 +111,7 @@ public final class BuildTaskPage implements Page {
                     task.started().isPresent(),
                     LayAside.isAside(task, request.today()),
                     figures,
-                    TaskFacts.of(task, figures, formats),
+                    TaskFacts.of(task, figures, Footage.of(read), formats),
                     TaskHazards.of(read, task).stream()
                             .map(code -> HazardCodes.title(code).orElse(code))
                             .toList(),

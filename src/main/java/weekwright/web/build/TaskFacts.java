@@ -1,5 +1,6 @@
 package weekwright.web.build;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +9,7 @@ import weekwright.build.LayAside;
 import weekwright.build.Link;
 import weekwright.build.Task;
 import weekwright.build.TaskFigures;
+import weekwright.episodes.Footage;
 import weekwright.render.Formats;
 import weekwright.render.Frame;
 
@@ -30,7 +32,7 @@ final class TaskFacts {
         return task.started().map(day -> "under way since " + formats.date(day)).orElse("not begun");
     }
 
-    static List<Frame.Cell> of(Task task, TaskFigures hours, Formats formats) {
+    static List<Frame.Cell> of(Task task, TaskFigures hours, Footage footage, Formats formats) {
         List<Frame.Cell> facts = new ArrayList<>();
         if (task.isWork()) {
             add(facts, "Estimate", estimate(task, hours));
@@ -83,9 +85,18 @@ final class TaskFacts {
                     case OPERATOR -> "somebody films";
                     case ONCE -> "once only, somebody films";
                 });
-        task.storyMinutes().ifPresent(minutes -> add(facts, "Story", minutes.text() + " minutes"));
+        task.storyMinutes().ifPresent(minutes -> add(facts, "Story", story(minutes, footage.ofTask(task.id()), footage)));
         add(facts, "Why less company", task.companyReason());
         return facts;
+    }
+
+    /** "6 minutes, of about 71 of footage; 40 are filmed". */
+    private static String story(Quantity minutes, BigDecimal filmed, Footage footage) {
+        String usual = footage.usual(minutes)
+                .map(all -> ", of about " + all.toPlainString() + " of footage")
+                .orElse("");
+        String done = filmed.signum() == 0 ? "" : "; " + filmed.stripTrailingZeros().toPlainString() + " are filmed";
+        return minutes.text() + " minutes" + usual + done;
     }
 
     private static void add(List<Frame.Cell> facts, String label, String text) {

@@ -20,18 +20,22 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.Footage;
 import weekwright.episodes.SaveEpisode;
 import weekwright.episodes.Shot;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.SlotRules;
 import weekwright.episodes.Tell;
 import weekwright.episodes.TellStore;
+import weekwright.forecast.Lessons;
 import weekwright.render.Form;
+import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.EditingWords;
 import weekwright.web.parts.Remarks;
 
 /** The form of an episode with what it tells, for adding one and for changing one. */
@@ -66,8 +70,16 @@ final class EpisodeFields {
      * What the fields are chosen from.
      *
      * @param tells the numbers of the rows for tasks told
+     * @param length what is taken without a length, and the footage that it usually takes
+     * @param editing what is taken without hours of editing, and what it took so far
      */
-    record Lists(List<Form.Choice> kinds, List<Form.Choice> editors, List<Form.Choice> tasks, List<Integer> tells) {}
+    record Lists(
+            List<Form.Choice> kinds,
+            List<Form.Choice> editors,
+            List<Form.Choice> tasks,
+            List<Integer> tells,
+            String length,
+            String editing) {}
 
     static Lists lists(Request request, Read read, Form form) {
         int rows = 0;
@@ -89,7 +101,28 @@ final class EpisodeFields {
                         .map(member -> new Form.Choice(member.id().value(), member.name()))
                         .toList(),
                 Choices.tasks(read, task -> task.dropped().isEmpty() || isChosen(form, task.id())),
-                tells);
+                tells,
+                length(read, request.settings()),
+                editing(read, request));
+    }
+
+    private static String length(Read read, Settings settings) {
+        Footage footage = Footage.of(read);
+        Quantity target = settings.targetMinutes();
+        String empty = "Empty: " + target.text() + ", as the settings of publishing say.";
+        return footage.usual(target)
+                .map(usual -> empty + " That takes about " + EpisodesFootagePage.minutes(usual) + " of footage, "
+                        + footage.ratio().orElseThrow().toPlainString() + " for each finished one.")
+                .orElse(empty);
+    }
+
+    private static String editing(Read read, Request request) {
+        String empty = "Empty: " + Formats.hoursLong(request.settings().editLikely().minutes()) + " for "
+                + EpisodesFootagePage.minutes(request.settings().targetMinutes().value())
+                + ", as the settings of publishing say.";
+        return EditingWords.perFinished(Lessons.editing(read, request.today()))
+                .map(each -> empty + " So far it took " + each + ".")
+                .orElse(empty);
     }
 
     /** Whether a row has the task: one that was dropped since stays in the list until it is taken out of the row. */

@@ -1,6 +1,7 @@
 package weekwright.web.parts;
 
 import java.util.Locale;
+import java.util.Optional;
 import weekwright.forecast.Lessons;
 import weekwright.render.Formats;
 
@@ -16,13 +17,18 @@ public final class EditingWords {
             return "No episode with hours of editing is ready yet. Until then editing is taken to last what is written"
                     + " down for it.";
         }
-        String each = editing.perFinished() == 0
-                ? ""
-                : ", " + Formats.hoursLong(Math.round(editing.perFinished() / QUARTER) * QUARTER)
-                        + " for each finished minute";
+        String each = perFinished(editing).map(words -> ", " + words).orElse("");
         return "Editing takes " + times(ratio.p50()) + " times its estimate, four chances in five between "
                 + times(ratio.p10()) + " and " + times(ratio.p90()) + each + ", from "
                 + Formats.counted(ratio.finished(), "episode", "episodes") + ".";
+    }
+
+    /** "¾ hour for each finished minute"; empty while no episode with hours of editing has a length. */
+    public static Optional<String> perFinished(Lessons.Editing editing) {
+        return editing.perFinished() == 0
+                ? Optional.empty()
+                : Optional.of(Formats.hoursLong(Math.round(editing.perFinished() / QUARTER) * QUARTER)
+                        + " for each finished minute");
     }
 
     private static String times(double value) {
