@@ -71,8 +71,7 @@ class InTheBrowserTest {
             server.db().write("ilse", write -> {
                 int place = 0;
                 for (String title : List.of("Sill", "Pegs", "Frost")) {
-                    SegmentStore.TABLE.insert(
-                            write, new Segment(new Id("ep.11"), ++place, title, Optional.empty()));
+                    SegmentStore.TABLE.insert(write, new Segment(new Id("ep.11"), ++place, title, Optional.empty()));
                 }
                 return null;
             });
@@ -83,7 +82,9 @@ class InTheBrowserTest {
             browser.driver().switchTo().activeElement().sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_UP));
             browser.until(d -> titles(browser).equals(List.of("Frost", "Sill", "Pegs")));
             assertThat(moved(browser, "parts.0.title", Keys.ARROW_DOWN)).containsExactly("Sill", "Frost", "Pegs");
-            browser.driver().findElement(By.cssSelector("main .buttons button.main")).click();
+            browser.driver()
+                    .findElement(By.cssSelector("main .buttons button.main"))
+                    .click();
             browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
             assertThat(server.db().read(read -> SegmentStore.ofEpisode(read, new Id("ep.11"))).stream()
                             .map(part -> part.value().title()))

@@ -85,7 +85,8 @@ final class TaskFacts {
                     case OPERATOR -> "somebody films";
                     case ONCE -> "once only, somebody films";
                 });
-        task.storyMinutes().ifPresent(minutes -> add(facts, "Story", story(minutes, footage.ofTask(task.id()), footage)));
+        task.storyMinutes()
+                .ifPresent(minutes -> add(facts, "Story", story(minutes, footage.ofTask(task.id()), footage)));
         add(facts, "Why less company", task.companyReason());
         return facts;
     }
@@ -95,7 +96,8 @@ final class TaskFacts {
         String usual = footage.usual(minutes)
                 .map(all -> ", of about " + all.toPlainString() + " of footage")
                 .orElse("");
-        String done = filmed.signum() == 0 ? "" : "; " + filmed.stripTrailingZeros().toPlainString() + " are filmed";
+        String done =
+                filmed.signum() == 0 ? "" : "; " + filmed.stripTrailingZeros().toPlainString() + " are filmed";
         return minutes.text() + " minutes" + usual + done;
     }
 

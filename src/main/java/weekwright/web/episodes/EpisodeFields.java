@@ -117,7 +117,8 @@ final class EpisodeFields {
     }
 
     private static String editing(Read read, Request request) {
-        String empty = "Empty: " + Formats.hoursLong(request.settings().editLikely().minutes()) + " for "
+        String empty = "Empty: "
+                + Formats.hoursLong(request.settings().editLikely().minutes()) + " for "
                 + EpisodesFootagePage.minutes(request.settings().targetMinutes().value())
                 + ", as the settings of publishing say.";
         return EditingWords.perFinished(Lessons.editing(read, request.today()))

@@ -93,8 +93,8 @@ class EpisodeCreditsPageTest {
                     .as(path)
                     .doesNotContain("Quillwort");
         }
-        Visitor.Reply calendars = ilse.follow(
-                ilse.form(ilse.get("/crew/calendars"), "form:has(input[name=who])").press("renew"));
+        Visitor.Reply calendars = ilse.follow(ilse.form(ilse.get("/crew/calendars"), "form:has(input[name=who])")
+                .press("renew"));
         List<String> feeds = java.util.regex.Pattern.compile("/calendars/[^ ]+\\.ics")
                 .matcher(calendars.page().select(".flash p").text())
                 .results()

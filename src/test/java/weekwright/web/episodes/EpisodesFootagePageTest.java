@@ -33,8 +33,10 @@ class EpisodesFootagePageTest {
         try (ServerFixture server = ServerFixture.of(db -> {
             SmallProject.fill(db);
             db.write("test", write -> {
-                HoursEntryStore.TABLE.insert(write, hours("f1", "task", "weir.1", "hours", "1", "footage_minutes", "45"));
-                HoursEntryStore.TABLE.insert(write, hours("f2", "task", "gate.3", "hours", "1", "footage_minutes", "6.5"));
+                HoursEntryStore.TABLE.insert(
+                        write, hours("f1", "task", "weir.1", "hours", "1", "footage_minutes", "45"));
+                HoursEntryStore.TABLE.insert(
+                        write, hours("f2", "task", "gate.3", "hours", "1", "footage_minutes", "6.5"));
                 HoursEntryStore.TABLE.insert(write, hours("f3", "episode", "ep.10", "as", "edit", "hours", "9"));
                 return null;
             });
@@ -45,13 +47,17 @@ class EpisodesFootagePageTest {
             for (String path : List.of("/episodes/new", "/episodes/ep.12/edit")) {
                 Document form = bram.get(path).page();
                 assertThat(form.select(".field:has(#minutes) .hint").text())
-                        .isEqualTo("Empty: 20, as the settings of publishing say. That takes about 50 minutes of footage,"
-                                + " 2.5 for each finished one.");
+                        .isEqualTo(
+                                "Empty: 20, as the settings of publishing say. That takes about 50 minutes of footage,"
+                                        + " 2.5 for each finished one.");
                 assertThat(form.select(".field:has(#edit_likely) .hint").text())
                         .isEqualTo("Empty: 24 hours for 20 minutes, as the settings of publishing say. So far it took ½"
                                 + " hour for each finished minute.");
             }
-            assertThat(bram.get("/build/tasks/gate.3").page().select(".facts div:has(dt:containsOwn(Story)) dd").text())
+            assertThat(bram.get("/build/tasks/gate.3")
+                            .page()
+                            .select(".facts div:has(dt:containsOwn(Story)) dd")
+                            .text())
                     .isEqualTo("7 minutes, of about 18 of footage; 6.5 are filmed");
         }
     }

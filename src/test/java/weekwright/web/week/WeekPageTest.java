@@ -73,8 +73,8 @@ class WeekPageTest {
         Visitor.Reply refused = noor.get("/week/lines/new");
         assertThat(refused.status()).isEqualTo(403);
         assertThat(refused.text())
-                .isEqualTo(
-                        "Not for you here This sheet is for the crew. A helper logs hours and sees the week and the build.");
+                .isEqualTo("Not for you here This sheet is for the crew. A helper logs hours and sees the week and the"
+                        + " build.");
     }
 
     @Test
@@ -147,8 +147,8 @@ class WeekPageTest {
             Visitor.Reply page = ilse.get("/week");
             assertThat(page.page().select(".conflict").eachText())
                     .containsExactly(
-                            "Does not go together. Plane the gate boards (Ilse) and Forge the straps (Bram) both want the"
-                                    + " bandsaw, and there is one: agree who is first.",
+                            "Does not go together. Plane the gate boards (Ilse) and Forge the straps (Bram) both want"
+                                    + " the bandsaw, and there is one: agree who is first.",
                             "Does not go together. Bram cannot hold the camera and be one of the hands of Forge the"
                                     + " straps.",
                             "Does not go together. Hang the gate happens once, and nobody who can hold the camera is"
@@ -192,14 +192,16 @@ class WeekPageTest {
                     .containsExactly("Tiredness. Bram has 10¼ hours planned." + care);
             assertThat(days.get(5).select(".caution:contains(Tiredness)")).isEmpty();
             assertThat(days.get(6).select(".caution:contains(Tiredness)").text())
-                    .isEqualTo("Tiredness. Bram edits late the evening before: Set the sill stones is heavy work." + care);
+                    .isEqualTo(
+                            "Tiredness. Bram edits late the evening before: Set the sill stones is heavy work." + care);
             assertThat(ilse.get("/week?of=2026-11-30")
                             .page()
                             .select(".day")
                             .get(0)
                             .select(".caution:contains(Tiredness)")
                             .text())
-                    .isEqualTo("Tiredness. Ilse edits late the evening before: Set the sill stones is heavy work." + care);
+                    .isEqualTo(
+                            "Tiredness. Ilse edits late the evening before: Set the sill stones is heavy work." + care);
         }
     }
 
