@@ -102,9 +102,57 @@ class AsItGoesRulesTest {
         Run run = Run.of(project, TRIALS);
         assertThat(run.landing("a")).isEqualTo("2027-03-04");
         int[] stage = run.outcome().held.stageLanding[0];
-        // exponential with mean 8 hours: at most 8 (Friday's) with 1 - 1/e, at most 16 with 1 - 1/e²
-        assertThat(share(stage, "2027-03-04", "2027-03-05")).isCloseTo(1 - Math.exp(-1), within(0.025));
-        assertThat(share(stage, "2027-03-04", "2027-03-08")).isCloseTo(1 - Math.exp(-2), within(0.025));
+        isHalfAStageOfMeanEight(stage);
+    }
+
+    /**
+     * Half of the stage is done ({@link ProjectInputs.Task#exactly}): 64 hours × 0.25 × gamma of shape ½, mean 8: at most 8 hours
+     * (Friday's) is P(½, ½) = erf(√½) = 0.6827, at most 16 (Monday's) P(½, 1) = erf(1) = 0.8427 (Abramowitz &amp; Stegun 6.5.16 and
+     * table 7.1).
+     */
+    private static void isHalfAStageOfMeanEight(int[] stage) {
+        assertThat(share(stage, "2027-03-04", "2027-03-05")).isCloseTo(0.6827, within(0.025));
+        assertThat(share(stage, "2027-03-04", "2027-03-08")).isCloseTo(0.8427, within(0.025));
+    }
+
+    @Test
+    void rule_122_what_turns_up_takes_the_place_of_its_stage_and_not_the_last_one() {
+        ProjectInputs project = project().person("ana").learned(1, 0.25).ranks("a", "b");
+        project.stage(new Inputs.Stage("pit", 1, 1, false, Inputs.Range.EMPTY));
+        project.stage(new Inputs.Stage("house", 2, 1, false, Inputs.Range.EMPTY));
+        project.task("a").stage("pit").exactly(32);
+        project.task("b").stage("house").exactly(80);
+        Run run = Run.of(project, TRIALS);
+        // the ten days of b stand behind what turns up in the pit: that is over on Friday or Monday as if b were not there
+        isHalfAStageOfMeanEight(run.outcome().held.stageLanding[0]);
+    }
+
+    @Test
+    void rule_122_a_quarter_of_a_stage_brings_a_gamma_of_a_quarter_the_shape() {
+        ProjectInputs project = project().person("ana").learned(1, 0.5);
+        project.stage(new Inputs.Stage("pit", 1, 1, false, Inputs.Range.EMPTY));
+        // with the one that "exactly" puts beside it three finished tasks of 32 hours each
+        for (String done : new String[] {"x", "y"}) {
+            project.task(done).stage("pit").logged("2026-02-02", "ana", 32).done("2026-02-20");
+        }
+        project.task("a").stage("pit").exactly(32);
+        Run run = Run.of(project, TRIALS);
+        int[] stage = run.outcome().held.stageLanding[0];
+        // 128 hours × 0.5 × gamma of shape 1/4: at most 8 hours (Friday's) is x = 0.125, at most 16 (Monday's) x = 0.25;
+        // the regularised incomplete gamma P(1/4, x) by its series x^a / Γ(a) · Σ (−x)^n / (n! (a + n)), Γ(1/4) = 3.625610
+        // (Abramowitz & Stegun 6.5.29 and table 6.1)
+        assertThat(share(stage, "2027-03-04", "2027-03-05")).isCloseTo(lowerGamma(0.125), within(0.025));
+        assertThat(share(stage, "2027-03-04", "2027-03-08")).isCloseTo(lowerGamma(0.25), within(0.025));
+    }
+
+    private static double lowerGamma(double x) {
+        double sum = 0;
+        double term = 1;
+        for (int n = 0; n < 20; n++) {
+            sum += term / (0.25 + n);
+            term *= -x / (n + 1);
+        }
+        return Math.pow(x, 0.25) / 3.625610 * sum;
     }
 
     @Test

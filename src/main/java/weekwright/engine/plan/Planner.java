@@ -108,7 +108,7 @@ public final class Planner {
         return positions(list);
     }
 
-    /** Places in a list; the unlisted tasks of rough stages, which no plan names, stand at its end. */
+    /** Places in a list; the unlisted tasks, which no plan names, stand at its end until the dispatch puts them in their stage. */
     private int[] positions(int[] list) {
         int listed = setup.inputs().tasks().size();
         int[] rank = new int[list.length];

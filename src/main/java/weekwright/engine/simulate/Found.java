@@ -14,6 +14,10 @@ import weekwright.engine.Inputs.Task;
  * <p>A stage's share is exponential with rate λ, λ ~ Gamma(3 + n, rate 0.3 + Σ shares) after n finished stages: conjugate, and its
  * predictive mean (0.3 + Σ) / (2 + n) weighs the prior mean of 0.15 (trade judgement, no source) as two stages.
  *
+ * <p>What turns up comes in jobs of their own, so what the parts of a stage bring is independent and adds up: a part p of it brings
+ * gamma of shape p and rate λ (a gamma process, of which the exponential is the whole stage; the additivity of gamma shapes at a common
+ * rate is standard). Near its end a stage therefore brings mostly nothing and now and then a whole job, and not a little every time.
+ *
  * @param shares of the finished stages whose tasks say when they were put down
  * @param fixed the share as set, under 0 if it is learned
  */
@@ -130,9 +134,19 @@ public record Found(List<Double> shares, double fixed) {
         return GammaDistribution.of(shape(), 1 / rate()).inverseCumulativeProbability(u);
     }
 
-    /** A stage's share in a trial: with a fixed mean that mean's own spread. */
-    double share(double lambda, double u) {
+    /**
+     * What turns up in the part of a stage that is open, as a share of that part, in a trial: with a fixed mean that mean's own spread.
+     *
+     * @param part of the stage's hours that is open, by which the drawn share of the whole stage is to be divided
+     * @param unit gamma of shape {@code part} and rate 1
+     */
+    double share(double lambda, double part, double unit) {
         double mean = fixed >= 0 ? fixed : 1 / lambda;
-        return StrictMath.min(MOST, -mean * StrictMath.log1p(-u));
+        return StrictMath.min(MOST, mean * unit) / part;
+    }
+
+    /** Gamma of shape {@code part} and rate 1 in trials; null for a whole stage, whose exponential needs no table. */
+    static QuantileTable units(double part) {
+        return part >= 1 ? null : new QuantileTable(GammaDistribution.of(part, 1)::inverseCumulativeProbability);
     }
 }

@@ -258,11 +258,18 @@ final class Luck {
                 }
             }
             rest = StrictMath.max(0, rest);
-            double share = !found.any() ? 0 : expected ? found.mean() : found.share(lambda, u(setup.foundKey[r], 0));
+            double share = !found.any() ? 0 : expected ? found.mean() : foundShare(r, lambda);
             foundShare[r - tasks.listed] = share;
             left[r] = rest + (int) StrictMath.min(1e8, StrictMath.round(share * (open + rest)));
             total[r] = left[r];
         }
+    }
+
+    private double foundShare(int r, double lambda) {
+        int i = r - setup.tasks.listed;
+        double u = u(setup.foundKey[r], 0);
+        double unit = setup.foundUnits[i] == null ? -StrictMath.log1p(-u) : setup.foundUnits[i].at(u);
+        return setup.learned.found().share(lambda, setup.openPart[i], unit);
     }
 
     /** How often it fails, at most three times (rule 132); the plan expects the mean of what that costs. */

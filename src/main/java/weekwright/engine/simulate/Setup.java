@@ -31,6 +31,10 @@ public final class Setup {
     /** Story minutes in hand under which fill work takes its turn. */
     final double bankFloor;
 
+    /** By unlisted task: the part of its stage's hours that is expected to be open, and what that part brings at rate 1. */
+    final double[] openPart;
+
+    final QuantileTable[] foundUnits;
     final long[] foundKey;
     final long[] failKey;
     final long[] hoursKey;
@@ -68,6 +72,11 @@ public final class Setup {
         foundRate = learned.found().any() && learned.found().fixed() < 0
                 ? new QuantileTable(learned.found()::lambda)
                 : null;
+        openPart = tasks.openParts(learned.ratio().betaN());
+        foundUnits = new QuantileTable[openPart.length];
+        for (int r = 0; r < openPart.length; r++) {
+            foundUnits[r] = Found.units(openPart[r]);
+        }
         Inputs.Publishing publishing = inputs.publishing();
         bankFloor = publishing.bankFloorWeeks() * publishing.targetMinutes() / Math.max(1, publishing.everyWeeks());
         foundKey = new long[tasks.count];

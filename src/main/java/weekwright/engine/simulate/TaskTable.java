@@ -287,6 +287,25 @@ final class TaskTable {
         logPieces[t] = new int[0];
     }
 
+    /** By unlisted task: the part of its stage's hours, rough ones included, that the plan expects to be open; never under a hundredth. */
+    double[] openParts(double betaN) {
+        double[] parts = new double[count - listed];
+        for (int r = listed; r < count; r++) {
+            double open = 0;
+            double done = 0;
+            for (int t = 0; t < listed; t++) {
+                if (stage[t] == stage[r] && !wait[t] && status[t] != DROPPED) {
+                    open += effort[t] == null ? 0 : effort[t].expectedLeft(betaN);
+                    done += logged[t];
+                }
+            }
+            double rough = effort[r] == null ? 0 : effort[r].expectedLeft(betaN);
+            open = Math.max(open, rough - done);
+            parts[r - listed] = done == 0 || open + done == 0 ? 1 : Math.max(0.01, open / (open + done));
+        }
+        return parts;
+    }
+
     private static int day(int date, int asOf) {
         return date == Inputs.NONE ? NO_DAY : date - asOf;
     }

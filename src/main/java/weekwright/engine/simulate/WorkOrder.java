@@ -25,9 +25,10 @@ final class WorkOrder {
         this(setup, rankOf(setup, ranks), holdOf(setup, holds), start, landing);
     }
 
-    /** @param rank by task, smaller first; ties by file order */
-    WorkOrder(Setup setup, int[] rank, int[] notBefore, int[] start, int[] landing) {
+    /** @param byTask rank by task, smaller first; ties by file order */
+    WorkOrder(Setup setup, int[] byTask, int[] notBefore, int[] start, int[] landing) {
         int n = setup.tasks.count;
+        int[] rank = withUnlisted(setup.tasks, byTask);
         this.rank = positions(n, Comparator.comparingInt(t -> rank[t]));
         this.place = positions(
                 n,
@@ -42,6 +43,24 @@ final class WorkOrder {
         int n = setup.tasks.count;
         return new WorkOrder(
                 setup, plan.ranks(), plan.notBefore(), days(plan.start(), n, asOf), days(plan.landing(), n, asOf));
+    }
+
+    /**
+     * What a stage holds beyond its listed tasks is worked where the crew puts what it finds: behind the last of the stage's open tasks,
+     * not behind the whole build.
+     */
+    private static int[] withUnlisted(TaskTable tasks, int[] byTask) {
+        int[] rank = byTask.clone();
+        for (int r = tasks.listed; r < tasks.count; r++) {
+            int last = -1;
+            for (int t = 0; t < tasks.listed; t++) {
+                if (tasks.stage[t] == tasks.stage[r] && tasks.status[t] < TaskTable.DONE) {
+                    last = Math.max(last, byTask[t]);
+                }
+            }
+            rank[r] = last < 0 ? byTask[r] : last;
+        }
+        return rank;
     }
 
     private static int[] days(List<Integer> dates, int n, int asOf) {
@@ -66,7 +85,7 @@ final class WorkOrder {
         return position;
     }
 
-    /** Tasks that the list does not name (unlisted ones) stand at its end. */
+    /** Tasks that the list does not name stand at its end. */
     private static int[] rankOf(Setup setup, List<String> ranks) {
         int[] rank = new int[setup.tasks.count];
         Arrays.fill(rank, Integer.MAX_VALUE);
