@@ -123,7 +123,8 @@ class AsItGoesRulesTest {
         project.task("a").stage("pit").exactly(32);
         project.task("b").stage("house").exactly(80);
         Run run = Run.of(project, TRIALS);
-        // the ten days of b stand behind what turns up in the pit: that is over on Friday or Monday as if b were not there
+        // the ten days of b stand behind what turns up in the pit: that is over on Friday or Monday as if b were not
+        // there
         isHalfAStageOfMeanEight(run.outcome().held.stageLanding[0]);
     }
 
@@ -138,8 +139,10 @@ class AsItGoesRulesTest {
         project.task("a").stage("pit").exactly(32);
         Run run = Run.of(project, TRIALS);
         int[] stage = run.outcome().held.stageLanding[0];
-        // 128 hours × 0.5 × gamma of shape 1/4: at most 8 hours (Friday's) is x = 0.125, at most 16 (Monday's) x = 0.25;
-        // the regularised incomplete gamma P(1/4, x) by its series x^a / Γ(a) · Σ (−x)^n / (n! (a + n)), Γ(1/4) = 3.625610
+        // 128 hours × 0.5 × gamma of shape 1/4: at most 8 hours (Friday's) is x = 0.125, at most 16 (Monday's) x =
+        // 0.25;
+        // the regularised incomplete gamma P(1/4, x) by its series x^a / Γ(a) · Σ (−x)^n / (n! (a + n)), Γ(1/4) =
+        // 3.625610
         // (Abramowitz & Stegun 6.5.29 and table 6.1)
         assertThat(share(stage, "2027-03-04", "2027-03-05")).isCloseTo(lowerGamma(0.125), within(0.025));
         assertThat(share(stage, "2027-03-04", "2027-03-08")).isCloseTo(lowerGamma(0.25), within(0.025));

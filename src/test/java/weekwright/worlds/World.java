@@ -90,7 +90,8 @@ public final class World {
         // the whole build takes some 14 months; money comes in at about the rate at which it is spent
         income = Math.max(5_000, (int) (spend / 14.0 * (0.9 + 0.5 * random.nextDouble())));
         if (kind.found()) {
-            // hours found for an hour listed, as rule 122 expects them before anything is known: 1 / gamma of shape 3 and rate 0.3
+            // hours found for an hour listed, as rule 122 expects them before anything is known: 1 / gamma of shape 3
+            // and rate 0.3
             double lambda = 0;
             for (int k = 0; k < 3; k++) {
                 lambda -= Math.log1p(-random.nextDouble()) / 0.3;
