@@ -41,7 +41,7 @@ class AheadMovedTest {
             List<String> heads = page.page().select(".moved thead th").eachText();
             assertThat(heads).containsExactly("Stage", "Then", "Now", "Moved", "By");
             String weir = page.page().select(".moved tbody tr").get(0).text();
-            assertThat(weir).contains("Estimates +");
+            assertThat(weir).containsIgnoringCase("estimates +");
             assertThat(page.page().select(".changed").text())
                     .contains("Days passed and work logged seven days have passed 3 hours logged")
                     .contains("Estimates estimated otherwise: ");
