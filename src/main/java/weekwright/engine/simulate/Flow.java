@@ -185,6 +185,7 @@ final class Flow {
         }
         if (x.left[t] == 0) {
             x.startDay[t] = Math.min(x.startDay[t], Math.max(today, x.availableDay[t]));
+            begun(t);
             land(t, Math.max(0, x.availableDay[t]), x.availableMinute[t]);
             return;
         }
@@ -316,11 +317,19 @@ final class Flow {
     void beginWait(int t) {
         if (x.failed[t] == 0) {
             x.startDay[t] = today;
+            begun(t);
         }
         x.again[t] = false;
         x.status[t] = UNDER_WAY;
         hold(t, 1);
         run(t, today);
+    }
+
+    /** Something has begun, or landed without having begun: the drift of the plan is looked at again (rule 56). */
+    void begun(int t) {
+        if (x.number[State.TO_ORDER] > 0 && order.planned(t)) {
+            x.number[State.LEAST_DRIFT] = Math.min(x.number[State.LEAST_DRIFT], order.leastDrift(t, today));
+        }
     }
 
     /** A wait that began on a day reaches its shares on the mornings of its days and ends after all of them. */

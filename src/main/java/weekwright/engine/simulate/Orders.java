@@ -3,6 +3,7 @@ package weekwright.engine.simulate;
 import static weekwright.engine.simulate.State.CASH;
 import static weekwright.engine.simulate.State.DUE;
 import static weekwright.engine.simulate.State.LATER;
+import static weekwright.engine.simulate.State.LEAST_DRIFT;
 import static weekwright.engine.simulate.State.NEXT_DUE;
 import static weekwright.engine.simulate.State.NOT_DUE;
 import static weekwright.engine.simulate.State.OWED;
@@ -10,6 +11,8 @@ import static weekwright.engine.simulate.State.SPENT;
 import static weekwright.engine.simulate.State.TO_ORDER;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import weekwright.engine.Outcome.Count;
 
 /**
@@ -19,6 +22,9 @@ import weekwright.engine.Outcome.Count;
  * that cost more than a small amount.
  */
 final class Orders {
+    /** So many days ahead are lines and tasks chosen that may matter, so that this is not done each week. */
+    private static final int AHEAD_DAYS = 60;
+
     private final Setup setup;
     private final Luck luck;
     private final Flow flow;
@@ -31,6 +37,18 @@ final class Orders {
     private final int[] active;
 
     private int activeCount;
+    /** {@link #active} serves the lines planned to be ordered up to this day. */
+    private int activeReach;
+    /** By line, its order day if nothing drifts. */
+    private final int[] planned;
+    /** For which order of work these are. */
+    private WorkOrder followed;
+
+    /** Lines to be ordered, the earliest planned order day first. */
+    private int[] inTurn = {};
+    /** No task that had begun when the trial began drifts less; 0 at most. */
+    private int leastAtStart;
+
     /** What is due can all be held again without a look while no more than this can be spent: nothing could be sent with it. */
     private long sentNothingWith;
 
@@ -50,12 +68,40 @@ final class Orders {
         drift = new int[setup.tasks.count];
         leads = new boolean[setup.tasks.count];
         active = new int[setup.tasks.count];
+        planned = new int[setup.lines.count];
     }
 
-    /** Tasks that wait for lines not yet due, and all before them, so that each stands after those it follows. */
-    private void activate() {
+    /** Works out once what the planned order days are. */
+    private void follow() {
+        followed = order;
+        LineTable lines = setup.lines;
+        for (int m = 0; m < lines.count; m++) {
+            planned[m] = orderDay(m, 0);
+        }
+        inTurn = IntStream.range(0, lines.count)
+                .filter(m -> lines.status[m] == LineTable.TO_ORDER)
+                .boxed()
+                .sorted(Comparator.comparingInt(m -> planned[m]))
+                .mapToInt(m -> m)
+                .toArray();
+        leastAtStart = 0;
+        for (int t = 0; t < setup.tasks.count; t++) {
+            boolean done = setup.tasks.status[t] >= TaskTable.DONE;
+            if (setup.tasks.status[t] != TaskTable.OPEN && order.planned(t) && !(done && setup.tasks.landed[t] < 0)) {
+                int since = done ? setup.tasks.landed[t] : setup.tasks.wait[t] ? setup.tasks.started[t] : 0;
+                leastAtStart = Math.min(leastAtStart, order.leastDrift(t, since));
+            }
+        }
+    }
+
+    /**
+     * Tasks whose drift lines planned up to a day need: their own and those whose drift is carried to them, so that each stands after
+     * those it follows. Of what has begun the drift is its own.
+     */
+    private void activate(int reach) {
+        activeReach = reach;
         Arrays.fill(leads, false);
-        for (int i = 0; i < x.number[NOT_DUE]; i++) {
+        for (int i = 0; i < x.number[NOT_DUE] && soon(x.notDue[i], reach); i++) {
             leads[setup.lines.task[x.notDue[i]]] = true;
         }
         LinkTable links = setup.links;
@@ -65,57 +111,69 @@ final class Orders {
             if (leads[t]) {
                 active[active.length - ++activeCount] = t;
                 drift[t] = 0;
-                for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
-                    leads[links.inFrom[j]] = true;
+                if (x.status[t] == TaskTable.OPEN) {
+                    for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
+                        leads[links.inFrom[j]] = true;
+                    }
                 }
             }
         }
         System.arraycopy(active, active.length - activeCount, active, 0, activeCount);
     }
 
+    private boolean soon(int m, int reach) {
+        return planned[m] <= reach || x.lineAgain[m];
+    }
+
+    /** No line planned for a later day falls due before the Monday after a day. */
+    private int reach(int day) {
+        return day + 6 - x.number[LEAST_DRIFT];
+    }
+
     /** On the as-of morning; {@code expected}: lines not ordered are there at as-of + mean lead (rule 54), and nothing is paid. */
     void begin(State state, WorkOrder workOrder) {
         x = state;
         order = workOrder;
+        if (!luck.expected && followed != order) {
+            follow();
+        }
         LineTable lines = setup.lines;
         Arrays.fill(x.arriveFirst, -1);
         Arrays.fill(x.orderedOn, LATER);
         Arrays.fill(x.needDay, LATER);
         Arrays.fill(x.heldForFunds, false);
         x.number[DUE] = 0;
-        activeCount = -1;
+        x.number[LEAST_DRIFT] = leastAtStart;
+        activeReach = -1;
         sentNothingWith = Long.MIN_VALUE;
-        int open = 0;
         for (int m = 0; m < lines.count; m++) {
             x.line[m] = lines.status[m];
             if (lines.status[m] == LineTable.OUT) {
                 x.orderedOn[m] = lines.ordered[m];
                 x.money[OWED] += luck.cost[m];
                 arriveOn(m, lines.ordered[m] + luck.lead[m]);
-            } else if (lines.status[m] == LineTable.TO_ORDER) {
-                if (luck.expected) {
-                    x.line[m] = LineTable.OUT;
-                    x.orderedOn[m] = 0;
-                    if (luck.lead[m] == 0) {
-                        x.line[m] = LineTable.THERE;
-                    } else {
-                        arriveOn(m, luck.lead[m]);
-                    }
+            } else if (lines.status[m] == LineTable.TO_ORDER && luck.expected) {
+                x.line[m] = LineTable.OUT;
+                x.orderedOn[m] = 0;
+                if (luck.lead[m] == 0) {
+                    x.line[m] = LineTable.THERE;
                 } else {
-                    x.notDue[open++] = m;
-                    x.orderDay[m] = orderDay(m, 0);
+                    arriveOn(m, luck.lead[m]);
                 }
             }
         }
+        int open = luck.expected ? 0 : inTurn.length;
+        System.arraycopy(inTurn, 0, x.notDue, 0, open);
+        System.arraycopy(planned, 0, x.orderDay, 0, planned.length);
         x.number[TO_ORDER] = open;
         x.number[NOT_DUE] = open;
-        soonest();
+        x.number[NEXT_DUE] = open == 0 ? LATER : planned[inTurn[0]];
     }
 
     /** Goes on with a copied state. */
     void restart(State state) {
         x = state;
-        activeCount = -1;
+        activeReach = -1;
         sentNothingWith = Long.MIN_VALUE;
     }
 
@@ -128,14 +186,6 @@ final class Orders {
         double length = order.landing[t] == LATER ? 0 : order.landing[t] - start;
         int need = start + (int) (setup.lines.atShare[m] * length);
         return need + moved - setup.lines.likelyLead[m] - setup.inputs.orders().marginDays();
-    }
-
-    private void soonest() {
-        int next = LATER;
-        for (int i = 0; i < x.number[NOT_DUE]; i++) {
-            next = Math.min(next, x.orderDay[x.notDue[i]]);
-        }
-        x.number[NEXT_DUE] = next;
     }
 
     private void arriveOn(int m, int day) {
@@ -189,7 +239,6 @@ final class Orders {
         }
         if (day >= x.number[NEXT_DUE]) {
             fallDue(day);
-            activeCount = -1;
             sentNothingWith = Long.MIN_VALUE;
         }
         if (hold && free() <= sentNothingWith) {
@@ -276,7 +325,9 @@ final class Orders {
                 x.lineAgain[m] = true;
                 x.heldForFunds[m] = false;
                 x.orderDay[m] = flow.today;
-                x.notDue[x.number[NOT_DUE]++] = m;
+                // before all others, whose order of planned days stands
+                System.arraycopy(x.notDue, 0, x.notDue, 1, x.number[NOT_DUE]++);
+                x.notDue[0] = m;
                 x.number[TO_ORDER]++;
                 x.number[NEXT_DUE] = Math.min(x.number[NEXT_DUE], flow.today);
             }
@@ -284,10 +335,15 @@ final class Orders {
     }
 
     private void fallDue(int day) {
+        int n = x.number[NOT_DUE];
+        int reach = reach(day);
+        int next = LATER;
         int left = 0;
-        for (int k = 0; k < x.number[NOT_DUE]; k++) {
+        int k = 0;
+        for (; k < n && soon(x.notDue[k], reach); k++) {
             int m = x.notDue[k];
             if (x.orderDay[m] > day) {
+                next = Math.min(next, x.orderDay[m]);
                 x.notDue[left++] = m;
                 continue;
             }
@@ -298,8 +354,9 @@ final class Orders {
             }
             x.due[i] = m;
         }
-        x.number[NOT_DUE] = left;
-        soonest();
+        System.arraycopy(x.notDue, k, x.notDue, left, n - k);
+        x.number[NOT_DUE] = left + n - k;
+        x.number[NEXT_DUE] = next;
     }
 
     private boolean before(int m, int other) {
@@ -313,11 +370,12 @@ final class Orders {
 
     /**
      * Carries each task's drift against the plan along its links (rule 56): of a done task its own; under way or overdue: from today;
-     * else the largest of its predecessors'.
+     * else the largest of its predecessors'. Only lines that may fall due this week are looked at.
      */
     private void carryDrift(int day) {
-        if (activeCount < 0) {
-            activate();
+        int reach = reach(day);
+        if (reach > activeReach) {
+            activate(reach + AHEAD_DAYS);
         }
         int[] start = order.start;
         int[] firstIn = setup.links.inStart;
@@ -327,7 +385,7 @@ final class Orders {
             int t = active[i];
             if (x.status[t] != TaskTable.OPEN) {
                 drift[t] = driftOfBegun(t, day);
-            } else if (planned(t)) {
+            } else if (order.planned(t)) {
                 int end = firstIn[t + 1];
                 int j = firstIn[t];
                 int most = j == end ? 0 : drift[before[j]];
@@ -341,23 +399,19 @@ final class Orders {
             }
         }
         activeCount = open;
-        for (int i = 0; i < x.number[NOT_DUE]; i++) {
+        int next = LATER;
+        for (int i = 0; i < x.number[NOT_DUE] && soon(x.notDue[i], reach); i++) {
             int m = x.notDue[i];
-            int t = setup.lines.task[m];
-            if (x.lineAgain[m]) {
-                continue;
+            if (!x.lineAgain[m]) {
+                x.orderDay[m] = orderDay(m, drift[setup.lines.task[m]]);
             }
-            x.orderDay[m] = order.start[t] == LATER ? LATER : orderDay(m, drift[t]);
+            next = Math.min(next, x.orderDay[m]);
         }
-        soonest();
-    }
-
-    private boolean planned(int t) {
-        return order.start[t] != LATER && order.landing[t] != LATER;
+        x.number[NEXT_DUE] = next;
     }
 
     private int driftOfBegun(int t, int day) {
-        if (!planned(t)) {
+        if (!order.planned(t)) {
             return 0;
         }
         if (x.status[t] >= TaskTable.DONE) {

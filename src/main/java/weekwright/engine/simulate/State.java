@@ -161,7 +161,8 @@ final class State {
             BANK_EDITING = 19,
             NOT_DUE = 20,
             BANK_LOW = 21,
-            NUMBERS = 22;
+            LEAST_DRIFT = 22,
+            NUMBERS = 23;
 
     /** @param accounts whether days are put down to reasons, for the record of what held a stage */
     State(Setup setup, boolean accounts) {

@@ -440,6 +440,7 @@ final class Work {
             x.status[t] = UNDER_WAY;
             x.startDay[t] = today;
             x.number[RESORT] = 1;
+            flow.begun(t);
             needed(t);
             cash.found(t);
         } else if (x.lastDay[t] < today - 56) {
