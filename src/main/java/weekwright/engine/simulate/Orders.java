@@ -7,6 +7,7 @@ import static weekwright.engine.simulate.State.LEAST_DRIFT;
 import static weekwright.engine.simulate.State.NEXT_DUE;
 import static weekwright.engine.simulate.State.NOT_DUE;
 import static weekwright.engine.simulate.State.OWED;
+import static weekwright.engine.simulate.State.REACH;
 import static weekwright.engine.simulate.State.SPENT;
 import static weekwright.engine.simulate.State.TO_ORDER;
 
@@ -23,14 +24,19 @@ import weekwright.engine.Outcome.Count;
  */
 final class Orders {
     /** So many days ahead are lines and tasks chosen that may matter, so that this is not done each week. */
-    private static final int AHEAD_DAYS = 60;
+    private static final int AHEAD_DAYS = 120;
 
     private final Setup setup;
     private final Luck luck;
     private final Flow flow;
     private final Cash cash;
     private final boolean onDeposit;
+    /** Days by task; one entry more, of no task, stays 0. */
     private final int[] drift;
+    /** The first two tasks that a task follows; of one twice the same, of none the entry of no task. */
+    private final int[] first;
+
+    private final int[] second;
     /** Whether a line not yet due waits for the task or for one after it. */
     private final boolean[] leads;
     /** Those tasks whose drift may still change, each after those it follows: the first {@link #activeCount}. */
@@ -46,9 +52,6 @@ final class Orders {
 
     /** Lines to be ordered, the earliest planned order day first. */
     private int[] inTurn = {};
-    /** No task that had begun when the trial began drifts less; 0 at most. */
-    private int leastAtStart;
-
     /** What is due can all be held again without a look while no more than this can be spent: nothing could be sent with it. */
     private long sentNothingWith;
 
@@ -65,10 +68,18 @@ final class Orders {
         this.cash = cash;
         this.parting = parting;
         onDeposit = setup.inputs.orders().onDeposit();
-        drift = new int[setup.tasks.count];
+        drift = new int[setup.tasks.count + 1];
         leads = new boolean[setup.tasks.count];
         active = new int[setup.tasks.count];
         planned = new int[setup.lines.count];
+        first = new int[setup.tasks.count];
+        second = new int[setup.tasks.count];
+        LinkTable links = setup.links;
+        for (int t = 0; t < setup.tasks.count; t++) {
+            int n = links.inStart[t + 1] - links.inStart[t];
+            first[t] = n == 0 ? setup.tasks.count : links.inFrom[links.inStart[t]];
+            second[t] = n < 2 ? first[t] : links.inFrom[links.inStart[t] + 1];
+        }
     }
 
     /** Works out once what the planned order days are. */
@@ -84,33 +95,43 @@ final class Orders {
                 .sorted(Comparator.comparingInt(m -> planned[m]))
                 .mapToInt(m -> m)
                 .toArray();
-        leastAtStart = 0;
-        for (int t = 0; t < setup.tasks.count; t++) {
-            boolean done = setup.tasks.status[t] >= TaskTable.DONE;
-            if (setup.tasks.status[t] != TaskTable.OPEN && order.planned(t) && !(done && setup.tasks.landed[t] < 0)) {
-                int since = done ? setup.tasks.landed[t] : setup.tasks.wait[t] ? setup.tasks.started[t] : 0;
-                leastAtStart = Math.min(leastAtStart, order.leastDrift(t, since));
+    }
+
+    /** Chooses the tasks whose drift the lines need that may fall due in the weeks to come. */
+    private void activate(int day) {
+        gather(LATER);
+        int least = 0;
+        for (int i = 0; i < activeCount; i++) {
+            int t = active[i];
+            if (x.status[t] != TaskTable.OPEN && order.planned(t)) {
+                boolean done = x.status[t] >= TaskTable.DONE;
+                int since = done ? x.landDay[t] : setup.tasks.wait[t] ? x.startDay[t] : day;
+                least = done && since < 0 ? least : Math.min(least, order.leastDrift(t, since));
             }
+        }
+        x.number[LEAST_DRIFT] = least;
+        activeReach = reach(day) + AHEAD_DAYS;
+        gather(activeReach);
+        for (int i = 0; i < activeCount; i++) {
+            drift[active[i]] = 0;
         }
     }
 
     /**
-     * Tasks whose drift lines planned up to a day need: their own and those whose drift is carried to them, so that each stands after
-     * those it follows. Of what has begun the drift is its own.
+     * Finds the tasks of lines planned to be ordered up to a day and those whose drift is carried to them, each after those it follows;
+     * of what has begun the drift is its own.
      */
-    private void activate(int reach) {
-        activeReach = reach;
+    private void gather(int reach) {
         Arrays.fill(leads, false);
         for (int i = 0; i < x.number[NOT_DUE] && soon(x.notDue[i], reach); i++) {
             leads[setup.lines.task[x.notDue[i]]] = true;
         }
         LinkTable links = setup.links;
-        activeCount = 0;
-        for (int i = setup.tasks.count - 1; i >= 0; i--) {
+        int n = active.length;
+        for (int i = n - 1; i >= 0; i--) {
             int t = links.order[i];
             if (leads[t]) {
-                active[active.length - ++activeCount] = t;
-                drift[t] = 0;
+                active[--n] = t;
                 if (x.status[t] == TaskTable.OPEN) {
                     for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
                         leads[links.inFrom[j]] = true;
@@ -118,7 +139,8 @@ final class Orders {
                 }
             }
         }
-        System.arraycopy(active, active.length - activeCount, active, 0, activeCount);
+        activeCount = active.length - n;
+        System.arraycopy(active, n, active, 0, activeCount);
     }
 
     private boolean soon(int m, int reach) {
@@ -143,7 +165,8 @@ final class Orders {
         Arrays.fill(x.needDay, LATER);
         Arrays.fill(x.heldForFunds, false);
         x.number[DUE] = 0;
-        x.number[LEAST_DRIFT] = leastAtStart;
+        x.number[LEAST_DRIFT] = 0;
+        x.number[REACH] = LATER;
         activeReach = -1;
         sentNothingWith = Long.MIN_VALUE;
         for (int m = 0; m < lines.count; m++) {
@@ -336,7 +359,7 @@ final class Orders {
 
     private void fallDue(int day) {
         int n = x.number[NOT_DUE];
-        int reach = reach(day);
+        int reach = x.number[REACH];
         int next = LATER;
         int left = 0;
         int k = 0;
@@ -375,8 +398,10 @@ final class Orders {
     private void carryDrift(int day) {
         int reach = reach(day);
         if (reach > activeReach) {
-            activate(reach + AHEAD_DAYS);
+            activate(day);
+            reach = reach(day);
         }
+        x.number[REACH] = reach;
         int[] start = order.start;
         int[] firstIn = setup.links.inStart;
         int[] before = setup.links.inFrom;
@@ -386,10 +411,8 @@ final class Orders {
             if (x.status[t] != TaskTable.OPEN) {
                 drift[t] = driftOfBegun(t, day);
             } else if (order.planned(t)) {
-                int end = firstIn[t + 1];
-                int j = firstIn[t];
-                int most = j == end ? 0 : drift[before[j]];
-                while (++j < end) {
+                int most = Math.max(drift[first[t]], drift[second[t]]);
+                for (int j = firstIn[t] + 2; j < firstIn[t + 1]; j++) {
                     most = Math.max(most, drift[before[j]]);
                 }
                 drift[t] = Math.max(most, day - start[t]);

@@ -162,7 +162,8 @@ final class State {
             NOT_DUE = 20,
             BANK_LOW = 21,
             LEAST_DRIFT = 22,
-            NUMBERS = 23;
+            REACH = 23,
+            NUMBERS = 24;
 
     /** @param accounts whether days are put down to reasons, for the record of what held a stage */
     State(Setup setup, boolean accounts) {
