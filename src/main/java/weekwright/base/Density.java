@@ -1,5 +1,7 @@
 package weekwright.base;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -9,36 +11,50 @@ import java.util.Optional;
  * zinc 7 135; aluminium 2 700, Wood Handbook FPL-GTR-190, 2010, page 4-7). Timber, from the same handbook: green is the
  * specific gravity on the green volume and the mean moisture of green wood (tables 4-3 and 4-1), dry the specific gravity
  * at 12 % moisture times 1.12 (table 5-3). Real pieces differ; whoever has to lift one weighs it.
+ *
+ * @param name as dimensions call it
+ * @param perCubicMetre kilograms
+ * @param remembered whether its figure was written from memory and not read again in the source
  */
-final class Density {
-    private static final Map<String, String> BY_NAME = Map.ofEntries(
-            Map.entry("lead", "11340"),
-            Map.entry("copper", "8940"),
-            Map.entry("bronze", "8800"),
-            Map.entry("steel", "7850"),
-            Map.entry("cast-iron", "7200"),
-            Map.entry("zinc", "7135"),
-            Map.entry("aluminium", "2700"),
-            // 0.60 × 1000 × 1.68; 0.68 × 1000 × 1.12
-            Map.entry("green-oak", "1008"),
-            Map.entry("dry-oak", "761.6"),
-            // 0.55 × 1000 × 1.46; 0.60 × 1000 × 1.12
-            Map.entry("green-ash", "803"),
-            Map.entry("dry-ash", "672"),
-            // 0.48 × 1000 × 1.60; 0.52 × 1000 × 1.12
-            Map.entry("green-larch", "768"),
-            Map.entry("dry-larch", "582.4"),
-            // 0.45 × 1000 × 1.35; 0.48 × 1000 × 1.12
-            Map.entry("green-douglas-fir", "607.5"),
-            Map.entry("dry-douglas-fir", "537.6"));
+public record Density(String name, String perCubicMetre, boolean remembered) {
+    private static final Map<String, Density> BY_NAME = new LinkedHashMap<>();
 
-    static final String NAMES =
-            "lead, copper, bronze, steel, cast-iron, zinc, aluminium, green-oak, dry-oak, green-ash,"
-                    + " dry-ash, green-larch, dry-larch, green-douglas-fir, dry-douglas-fir";
+    static {
+        read("lead", "11340");
+        read("copper", "8940");
+        read("bronze", "8800");
+        read("steel", "7850");
+        read("cast-iron", "7200");
+        read("zinc", "7135");
+        read("aluminium", "2700");
+        // 0.60 × 1000 × 1.68; 0.68 × 1000 × 1.12
+        read("green-oak", "1008");
+        remembered("dry-oak", "761.6");
+        // 0.55 × 1000 × 1.46; 0.60 × 1000 × 1.12
+        read("green-ash", "803");
+        remembered("dry-ash", "672");
+        // 0.48 × 1000 × 1.60; 0.52 × 1000 × 1.12
+        read("green-larch", "768");
+        read("dry-larch", "582.4");
+        // 0.45 × 1000 × 1.35; 0.48 × 1000 × 1.12
+        read("green-douglas-fir", "607.5");
+        read("dry-douglas-fir", "537.6");
+    }
 
-    private Density() {}
+    private static void read(String name, String perCubicMetre) {
+        BY_NAME.put(name, new Density(name, perCubicMetre, false));
+    }
+
+    private static void remembered(String name, String perCubicMetre) {
+        BY_NAME.put(name, new Density(name, perCubicMetre, true));
+    }
+
+    /** All of them, metals first. */
+    public static List<Density> all() {
+        return List.copyOf(BY_NAME.values());
+    }
 
     static Optional<Ratio> of(String name) {
-        return Optional.ofNullable(BY_NAME.get(name)).map(Ratio::of);
+        return Optional.ofNullable(BY_NAME.get(name)).map(density -> Ratio.of(density.perCubicMetre));
     }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,6 +19,8 @@ final class DimensionParser {
     private static final Pattern BEFORE_TIMES = Pattern.compile("(\\p{L}+[23²³]?)[xX][23]?");
 
     private static final Pattern WORD = Pattern.compile("[\\p{L}]+(?:-[\\p{L}]+)*");
+    private static final Map<String, Product.Form> ACROSS =
+            Map.of("round", Product.Form.ROUND, "girth", Product.Form.GIRTH, "ball", Product.Form.BALL);
     private static final String EXAMPLE = "write such as 6 × 150 × 200 mm × 4.20 m";
     private static final int MOST_PRODUCTS = 30;
 
@@ -53,18 +56,24 @@ final class DimensionParser {
     private Product product() throws Refused {
         said.setLength(0);
         List<Product.Factor> factors = new ArrayList<>();
-        factors.add(factor(false));
+        factors.add(saidFactor(false));
         while (true) {
             if (takeTimes()) {
                 said.append(" × ");
-                factors.add(factor(false));
+                factors.add(saidFactor(false));
             } else if (take("÷") || take("/")) {
                 said.append(" ÷ ");
-                factors.add(factor(true));
+                factors.add(saidFactor(true));
             } else {
                 return new Product(factors, said.toString());
             }
         }
+    }
+
+    private Product.Factor saidFactor(boolean divides) throws Refused {
+        int from = said.length();
+        Product.Factor factor = factor(divides);
+        return factor.saying(said.substring(from));
     }
 
     private Product.Factor factor(boolean divides) throws Refused {
@@ -83,10 +92,13 @@ final class DimensionParser {
             said.append(' ');
             return row(length(), true);
         }
-        if (word.equals("round") || word.equals("ball")) {
+        if (word.equals("tally") && !divides) {
+            return tally();
+        }
+        Product.Form form = ACROSS.get(word);
+        if (form != null) {
             takeWord(word);
             said.append(' ');
-            Product.Form form = word.equals("round") ? Product.Form.ROUND : Product.Form.BALL;
             return new Product.Factor(length(), Measure.METRE, false, divides, form);
         }
         return figure(divides);
@@ -151,6 +163,23 @@ final class DimensionParser {
             throw new Refused("names a log over 200 ft or 200 in", "look at its units");
         }
         return new Product.Factor(rule.boardFeet(inches, feet), Measure.BOARD_FOOT, false, false, Product.Form.PLAIN);
+    }
+
+    /** A board as hardwood is often tallied: stock thinner than an inch is counted as an inch thick. */
+    private Product.Factor tally() throws Refused {
+        takeWord("tally");
+        said.append(' ');
+        Ratio thick = length();
+        Ratio board = thick.compare(Measure.INCH.factor()) < 0 ? Measure.INCH.factor() : thick;
+        for (int i = 0; i < 2; i++) {
+            if (!takeTimes()) {
+                throw new Refused("has no width and length after tally", "write such as tally 3/4 in × 8 in × 10 ft");
+            }
+            said.append(" × ");
+            board = board.times(length());
+        }
+        Ratio feet = board.dividedBy(Measure.BOARD_FOOT.factor());
+        return new Product.Factor(feet, Measure.BOARD_FOOT, false, false, Product.Form.PLAIN);
     }
 
     /** A length in metres. */

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What a quantity is built from, as it was measured: {@code 6 × 150 × 200 mm × 4.20 m}, {@code 46 m2 ÷ 150 mm},
@@ -34,6 +35,29 @@ public record Dimensions(String text) {
     }
 
     /**
+     * A length as it was typed into a field of its own.
+     *
+     * @param unit the one that a bare figure is in there
+     */
+    public static Dimensions length(String text, String unit, Reading reading) throws Refused {
+        Dimensions read = in(text, unit, reading);
+        if (!read.isOneLength()) {
+            throw new Refused("is not one length", "write it with its unit, such as 150 mm or 6 in");
+        }
+        return read;
+    }
+
+    /** As they were typed; a bare figure alone is in this unit. */
+    public static Dimensions in(String text, String unit, Reading reading) throws Refused {
+        Dimensions read = parse(text, reading);
+        List<Product> products = read.products();
+        boolean bare = products.size() == 1
+                && products.get(0).factors().size() == 1
+                && products.get(0).factors().get(0).bare();
+        return bare ? parse(text + " " + unit, reading) : read;
+    }
+
+    /**
      * How much it makes of a unit.
      *
      * @param unit a unit of length, area, volume or weight; any other word is counted
@@ -58,6 +82,40 @@ public record Dimensions(String text) {
                 counted && !amount.isWhole()
                         ? amount.rounded(2, RoundingMode.HALF_EVEN).toPlainString()
                         : "");
+    }
+
+    /**
+     * Every figure with the unit that it was read in, where one of them has none of its own and is a length; else empty:
+     * "6 pc × 150 mm × 200 mm × 4.20 m".
+     */
+    public String readAs(String unit) {
+        List<Product> products = products();
+        List<String> read = products.stream()
+                .map(product -> product.readAs(Measure.ofLine(unit)))
+                .toList();
+        if (read.stream().allMatch(String::isEmpty)) {
+            return "";
+        }
+        return IntStream.range(0, read.size())
+                .mapToObj(i -> read.get(i).isEmpty() ? products.get(i).text() : read.get(i))
+                .collect(Collectors.joining(" + "));
+    }
+
+    /** Whether it is one length, such as a thickness or a diameter, and no sum or product. */
+    public boolean isOneLength() {
+        return isOne(1);
+    }
+
+    /** Whether it is one area. */
+    public boolean isOneArea() {
+        return isOne(2);
+    }
+
+    private boolean isOne(int length) {
+        List<Product> products = products();
+        return products.size() == 1
+                && products.get(0).factors().size() == 1
+                && products.get(0).kind().sameKind(new Measure(Ratio.ONE, length, 0));
     }
 
     /** The usual unit of what it makes, where the line names none; empty where only a unit says what is meant. */

@@ -8,7 +8,8 @@ import java.util.Optional;
 /**
  * A unit: how many metres, kilograms or pieces one of it is, exactly. Conversion factors: the inch is 0.0254 m, the foot
  * 0.3048 m, the pound 0.45359237 kg, each exactly (NIST SP 811, 2008, appendix B); a board foot is 144 cubic inches (NIST
- * Handbook 44, appendix C), a cord 128 cubic feet.
+ * Handbook 44, appendix C), a cord 128 cubic feet. A Hoppus foot is what 144 square inches of a squared quarter girth give in a
+ * foot: 4/π cubic feet, 0.03605 m³ (FAO, Appendix II of its manual of forest measures T0269E).
  *
  * @param length power of the metre in it: 1 a length, 2 an area, 3 a volume
  * @param mass power of the kilogram
@@ -56,6 +57,9 @@ record Measure(Ratio factor, int length, int mass) {
         all.put("l", new Measure(Ratio.of("0.001"), 3, 0));
         all.put("bf", BOARD_FOOT);
         all.put("mbf", new Measure(Ratio.of("2.359737216"), 3, 0));
+        all.put(
+                "hft",
+                new Measure(Ratio.of("0.028316846592").times(Ratio.of("4")).dividedBy(Ratio.PI), 3, 0));
         all.put("cord", new Measure(Ratio.of("3.624556363776"), 3, 0));
         all.put("g", new Measure(Ratio.of("0.001"), 0, 1));
         all.put("kg", new Measure(Ratio.ONE, 0, 1));
@@ -93,6 +97,20 @@ record Measure(Ratio factor, int length, int mass) {
 
     Measure per(Measure other) {
         return new Measure(factor.dividedBy(other.factor), length - other.length, mass - other.mass);
+    }
+
+    /** How it is written; one of the list. */
+    String word() {
+        return NAMED.entrySet().stream()
+                .filter(one -> one.getValue().equals(this))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A length in which rooms and logs are measured, not boards. */
+    boolean isLarge() {
+        return isLength() && factor.compare(FOOT.factor) >= 0;
     }
 
     boolean isLength() {

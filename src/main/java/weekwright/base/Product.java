@@ -7,13 +7,11 @@ import java.util.List;
 
 /** Factors that are multiplied: a number and lengths, a volume and a density, a row and its spacing. */
 record Product(List<Factor> factors, String text) {
-    /** A quarter and a sixth of a circle's number; 30 places are more than any rule can measure. */
-    private static final Ratio PI = Ratio.of("3.141592653589793238462643383280");
-
-    /** Whether a figure stands for itself, for the diameter of something round, or of a ball. */
+    /** Whether a figure stands for itself, for the diameter or the girth of something round, or for a ball's diameter. */
     enum Form {
         PLAIN,
         ROUND,
+        GIRTH,
         BALL
     }
 
@@ -22,10 +20,19 @@ record Product(List<Factor> factors, String text) {
      *
      * @param value in {@code unit}
      * @param bare a figure without a unit: a number of pieces, or in the unit of the next figure
+     * @param said as it was written
      */
-    record Factor(Ratio value, Measure unit, boolean bare, boolean divides, Form form) {
+    record Factor(Ratio value, Measure unit, boolean bare, boolean divides, Form form, String said) {
+        Factor(Ratio value, Measure unit, boolean bare, boolean divides, Form form) {
+            this(value, unit, bare, divides, form, "");
+        }
+
+        Factor saying(String text) {
+            return new Factor(value, unit, bare, divides, form, text);
+        }
+
         Measure kind() {
-            int power = form == Form.BALL ? 3 : form == Form.ROUND ? 2 : 1;
+            int power = form == Form.BALL ? 3 : form == Form.PLAIN ? 1 : 2;
             int sign = divides ? -1 : 1;
             return new Measure(Ratio.ONE, unit.length() * power * sign, unit.mass() * sign);
         }
@@ -34,13 +41,14 @@ record Product(List<Factor> factors, String text) {
             Ratio plain = value.times(unit.factor());
             return switch (form) {
                 case PLAIN -> plain;
-                case ROUND -> plain.times(plain).times(PI).dividedBy(Ratio.of("4"));
-                case BALL -> plain.times(plain).times(plain).times(PI).dividedBy(Ratio.of("6"));
+                case ROUND -> plain.times(plain).times(Ratio.PI).dividedBy(Ratio.of("4"));
+                case GIRTH -> plain.times(plain).dividedBy(Ratio.PI.times(Ratio.of("4")));
+                case BALL -> plain.times(plain).times(plain).times(Ratio.PI).dividedBy(Ratio.of("6"));
             };
         }
 
         Factor in(Measure other) {
-            return new Factor(value, other, false, divides, form);
+            return new Factor(value, other, false, divides, form, said + " " + other.word());
         }
     }
 
@@ -51,8 +59,11 @@ record Product(List<Factor> factors, String text) {
         return new Factor(new Ratio(count, BigDecimal.ONE), Measure.PIECE, false, false, Form.PLAIN);
     }
 
-    /** Whether a bare figure stands before a length, so that only the unit of the line says what it counts. */
+    /** Whether only the unit of the line says what a bare figure counts: one before a length, or several and nothing else. */
     boolean open() {
+        if (factors.size() > 1 && factors.stream().allMatch(Factor::bare)) {
+            return true;
+        }
         for (int i = 0; i + 1 < factors.size(); i++) {
             if (factors.get(i).bare()
                     && !factors.get(i + 1).bare()
@@ -86,17 +97,61 @@ record Product(List<Factor> factors, String text) {
     Ratio in(Measure wanted, String unit, boolean alone) throws Refused {
         List<Factor> read = shared(wanted);
         Measure kind = kind(read);
+        twice(read);
         if (!kind.sameKind(wanted)) {
             throw new Refused(
                     (alone ? "" : "has \"" + text + "\", which ") + "makes " + kind.kind() + ", and "
                             + (unit.isEmpty() ? "pieces are" : unit + " is") + " " + wanted.kind(),
-                    remedy(kind, wanted));
+                    factors.stream().allMatch(Factor::bare) && wanted.length() > 0
+                            ? "write every length with its unit, such as 150 mm × 200 mm × 4.20 m"
+                            : remedy(kind, wanted));
         }
         Ratio total = Ratio.ONE;
         for (Factor factor : read) {
             total = factor.divides() ? total.dividedBy(factor.metric()) : total.times(factor.metric());
         }
         return total;
+    }
+
+    /** Two bare figures before one in feet or metres are likelier inches or millimetres: asked, not guessed. */
+    private void twice(List<Factor> read) throws Refused {
+        for (int i = 0; i + 2 < read.size(); i++) {
+            Factor last = read.get(i + 2);
+            boolean large = !last.bare() && last.unit().isLarge();
+            if (large && taken(read, i) && taken(read, i + 1)) {
+                boolean metres = last.unit().equals(Measure.METRE);
+                String small = metres ? "mm" : "in";
+                String one = factors.get(i).said();
+                String two = factors.get(i + 1).said();
+                String word = last.unit().word();
+                throw new Refused(
+                        "has " + one + " × " + two + " before " + last.said() + ", which can be read as " + one + " "
+                                + small + " × " + two + " " + small + " or as " + one + " " + word + " × " + two + " "
+                                + word,
+                        "write each with its unit, such as " + one + " " + small + " × " + two + " " + small + " × "
+                                + last.said());
+            }
+        }
+    }
+
+    /** Whether a bare figure got the unit of the next. */
+    private boolean taken(List<Factor> read, int at) {
+        return factors.get(at).bare() && !read.get(at).bare();
+    }
+
+    /** Every figure with the unit that it was read in; empty where each has its own, or none is a length. */
+    String readAs(Measure wanted) {
+        List<Factor> read = shared(wanted);
+        if (read.equals(factors)) {
+            return "";
+        }
+        StringBuilder text = new StringBuilder();
+        for (Factor factor : read) {
+            text.append(text.isEmpty() ? "" : factor.divides() ? " ÷ " : " × ")
+                    .append(factor.said())
+                    .append(factor.bare() ? " pc" : "");
+        }
+        return text.toString();
     }
 
     private static String remedy(Measure kind, Measure wanted) {

@@ -8,6 +8,9 @@ record Ratio(BigDecimal over, BigDecimal under) {
     static final Ratio ZERO = of("0");
     static final Ratio ONE = of("1");
 
+    /** The number of the circle; 30 places are more than any rule can measure. */
+    static final Ratio PI = of("3.141592653589793238462643383280");
+
     Ratio {
         if (under.signum() == 0) {
             throw new ArithmeticException("divided by nothing");

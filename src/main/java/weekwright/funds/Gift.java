@@ -50,6 +50,13 @@ public record Gift(
         return all;
     }
 
+    /** Those that came in a tax year, the latest first. */
+    public static List<Gift> in(Read read, TaxYear year) {
+        return all(read).stream()
+                .filter(gift -> gift.day().filter(year::holds).isPresent())
+                .toList();
+    }
+
     private static Gift of(StockItem item) {
         return new Gift(
                 true,

@@ -37,5 +37,12 @@ public final class MaterialRules {
     public static void check(StockItem item, Problems problems) {
         needed("item", item.item(), "write what lies there", problems);
         rising("ready_", item.readyLow(), item.readyLikely(), item.readyHigh(), problems);
+        if (item.undated()) {
+            problems.remark(
+                    "ready_likely",
+                    "",
+                    "is missing though it is wet, so it counts as ready",
+                    "write the days until it is dry, or have them worked out on its sheet");
+        }
     }
 }

@@ -40,6 +40,11 @@ public record StockItem(
         DRY
     }
 
+    /** Whether it is wet and nobody has said when it is dry. */
+    public boolean undated() {
+        return moisture.filter(Moisture.WET::equals).isPresent() && readyLikely.isEmpty();
+    }
+
     /** Whether somebody gave it. */
     public boolean given() {
         return source.filter(Material.Source.GIVEN::equals).isPresent();

@@ -67,7 +67,8 @@ class DimensionsTest {
                 "1 ft3 × lead | lb | 707.9331",
                 "1 ft3 × copper | lb | 558.106",
                 "1 ft3 × steel | lb | 490.0595",
-                // green white oak weighs 62.9 lb a cubic foot, 1 008 kg a cubic metre (Wood Handbook FPL-GTR-190, 2010:
+                // timber by name; which of them are from memory, DensityTest says. Green white oak weighs 62.9 lb a
+                // cubic foot, 1 008 kg a cubic metre (Wood Handbook FPL-GTR-190, 2010:
                 // specific gravity 0.60 on the green volume, 68 % moisture); dry at 12 % 762 kg (0.68)
                 "1 m3 × green-oak | kg | 1008",
                 "1 ft3 × green-oak | lb | 62.9274",
@@ -88,6 +89,26 @@ class DimensionsTest {
                 "2 × 24 ft every 6 in | pc | 98",
                 "around 3.6 m every 300 mm | pc | 12",
                 "0 m every 5 cm | pc | 1",
+                // Hoppus: (girth in inches ÷ 4)² × length in feet ÷ 144; the log holds 4/π of that, a Hoppus foot is
+                // 1.273
+                // cubic feet or 0.03605 m3 (FAO, as above; recomputed 1.2732395 and 0.03605413)
+                "girth 48 in × 10 ft | hft | 10",
+                "girth 48 in × 10 ft | ft3 | 12.7324",
+                "1 hft | ft3 | 1.2732",
+                "1000 hft | m3 | 36.0541",
+                "girth 120 cm × 4 m | m3 | 0.4584",
+                "girth 120 cm × 4 m | hft | 12.7133",
+                // a board under an inch counts as an inch in the tally of hardwood (rules of the American hardwood
+                // trade,
+                // from memory): 3/4 × 8 in × 10 ft are 6.667 so, 5 as measured; from an inch on both are the same
+                "tally 3/4 in × 8 in × 10 ft | bf | 6.6667",
+                "3/4 in × 8 in × 10 ft | bf | 5",
+                "12 × tally 19 mm × 8 in × 10 ft | bf | 80",
+                "tally 1 1/2 in × 8 in × 10 ft | bf | 10",
+                // softwood is tallied on its nominal size (common practice): a foot of 1 × 4 is 0.3333, of the planed
+                // board 0.2188
+                "1 in × 4 in × 1 ft | bf | 0.3333",
+                "0.75 in × 3.5 in × 1 ft | bf | 0.2188",
                 // and so nails of a row by their weight
                 "24 ft every 6 in × 12 g | kg | 0.588"
             })
@@ -179,6 +200,44 @@ class DimensionsTest {
         assertThat(typed("0.2 m3 × lead").usualUnit(true)).isEqualTo(Optional.of("lb"));
         assertThat(typed("24 ft every 6 in").usualUnit(true)).isEqualTo(Optional.of("pc"));
         assertThat(typed("6 × 150 × 200 mm × 4 m").usualUnit(false)).isEmpty();
+        assertThat(typed("2 × 6 × 12").usualUnit(true)).isEmpty();
+        assertThat(typed("12").usualUnit(true)).isEqualTo(Optional.of("pc"));
+        assertThat(typed("girth 48 in × 10 ft").usualUnit(false)).isEqualTo(Optional.of("m3"));
+    }
+
+    /** A figure without a unit takes that of the figure after it as long as a length is missing; what is left is pieces. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "6 × 150 × 200 mm × 4.20 m | m3 | 6 pc × 150 mm × 200 mm × 4.20 m",
+                "150 × 200 mm × 4.20 m | m3 | 150 mm × 200 mm × 4.20 m",
+                "6 × 8 in × 20 ft | bf | 6 in × 8 in × 20 ft",
+                "10 × 10 ft × 4 in | yd3 | 10 ft × 10 ft × 4 in",
+                "6 × 4.20 m | m2 | 6 m × 4.20 m",
+                "6 × 4.20 m | m | ''",
+                "6 × 150 mm × 200 mm × 4.20 m | m3 | ''",
+                "2 × 160 × 160 mm × 3.1 m + 100 mm × 200 mm × 2 m | m3 | 2 pc × 160 mm × 160 mm × 3.1 m + 100 mm × 200"
+                        + " mm × 2 m"
+            })
+    void a_bare_figure_is_said_in_the_unit_that_it_was_read_in(String text, String unit, String read) throws Refused {
+        assertThat(typed(text).readAs(unit)).isEqualTo(read);
+    }
+
+    @Test
+    void a_field_of_one_length_takes_its_own_unit_where_none_is_typed() throws Refused {
+        Reading form = Reading.form(2);
+        assertThat(Dimensions.length("150", "mm", form).text()).isEqualTo("150 mm");
+        assertThat(Dimensions.length("1½", "in", form).text()).isEqualTo("1 1/2 in");
+        assertThat(Dimensions.length("6 in", "mm", form).text()).isEqualTo("6 in");
+        assertThat(Dimensions.length("5' 6\"", "mm", form).text()).isEqualTo("5 ft 6 in");
+        for (String wrong : new String[] {"3 × 4 m", "2 m + 1 m", "6 kg", "round 3 mm", "24 ft every 6 in"}) {
+            assertThatThrownBy(() -> Dimensions.length(wrong, "mm", form))
+                    .as(wrong)
+                    .hasMessage("is not one length; write it with its unit, such as 150 mm or 6 in");
+        }
+        assertThat(Dimensions.in("46", "m2", form).isOneArea()).isTrue();
+        assertThat(Dimensions.in("8 m × 5.75 m", "m2", form).text()).isEqualTo("8 m × 5.75 m");
     }
 
     @ParameterizedTest
@@ -202,6 +261,11 @@ class DimensionsTest {
                 "doyle 12 × 16 ft | has \"12\" where a length must stand; write it with its unit, such as 150 mm or 6"
                         + " in",
                 "doyle 12 m × 16 ft | names a log over 200 ft or 200 in; look at its units",
+                "tally 3/4 in | has no width and length after tally; write such as tally 3/4 in × 8 in × 10 ft",
+                "tally 3/4 in × 8 × 10 ft | has \"8\" where a length must stand; write it with its unit, such as 150 mm"
+                        + " or 6 in",
+                "girth 48 × 10 ft | has \"48\" where a length must stand; write it with its unit, such as 150 mm or 6"
+                        + " in",
                 "5 ft 6 m | has a figure after the feet that is not in inches; write such as 5 ft 6 in"
             })
     void what_cannot_be_read_says_where_and_what_to_write(String text, String message) {
@@ -224,6 +288,13 @@ class DimensionsTest {
                         + " as × 4.20 m, or another unit",
                 "2 m | kg | makes a length, and kg is a weight; write length × width × height × density",
                 "2 m | bag | makes a length, and bag is a count; write another unit, or divide by what one" + " covers",
+                // two bare figures before feet or metres are likelier inches or millimetres: asked, not guessed
+                "2 × 6 × 12 ft | bf | has 2 × 6 before 12 ft, which can be read as 2 in × 6 in or as 2 ft × 6 ft; write"
+                        + " each with its unit, such as 2 in × 6 in × 12 ft",
+                "8 × 50 × 150 × 4 m | m3 | has 50 × 150 before 4 m, which can be read as 50 mm × 150 mm or as 50 m ×"
+                        + " 150 m; write each with its unit, such as 50 mm × 150 mm × 4 m",
+                "2 × 6 × 12 | bf | makes a count, and bf is a volume; write every length with its unit, such as 150 mm"
+                        + " × 200 mm × 4.20 m",
                 "999999999999 m3 × lead | g | makes more than 999999999999; look at its units"
             })
     void what_makes_something_else_than_the_unit_is_refused(String text, String unit, String message) {

@@ -19,6 +19,7 @@ import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.db.Read;
 import weekwright.files.KeptFiles;
+import weekwright.funds.Gift;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.TaxYear;
@@ -133,6 +134,12 @@ public final class YearFolder {
                 ""));
         if (without > 0) {
             lines.add(Said.count(without, "cost has", "costs have") + " no receipt.");
+        }
+        long undated =
+                Gift.all(read).stream().filter(gift -> gift.day().isEmpty()).count();
+        if (undated > 0) {
+            lines.add(Said.count(undated, "gift has", "gifts have")
+                    + " no day in the register and so stands in no year.");
         }
         if (!gone.isEmpty()) {
             lines.add("The receipt is named and its file is gone: " + Said.list(gone) + ".");

@@ -1,6 +1,5 @@
 package weekwright.files.year;
 
-import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -19,12 +18,9 @@ import weekwright.build.SettingsStore;
 import weekwright.db.Read;
 import weekwright.files.csv.SheetCsv;
 import weekwright.funds.ClosedMonthStore;
+import weekwright.funds.Gift;
 import weekwright.funds.LedgerEntry;
-import weekwright.funds.Material;
-import weekwright.funds.MaterialStore;
 import weekwright.funds.PledgeLevelStore;
-import weekwright.funds.StockItem;
-import weekwright.funds.StockItemStore;
 import weekwright.funds.TaxYear;
 
 /** The tables of a year's folder, each for a spreadsheet. */
@@ -152,43 +148,9 @@ final class YearTables {
         return sheet.toString();
     }
 
-    /** What came as a gift in the year: into the yard, or for a task. */
+    /** The register's gifts of the year. */
     String gifts() {
-        SheetCsv sheet =
-                new SheetCsv("date", "what", "quantity", "unit", "from", "value", "currency", "credit", "entered as");
-        for (StockItem item : StockItemStore.TABLE.values(read)) {
-            boolean given = item.source().filter(Material.Source.GIVEN::equals).isPresent();
-            if (given && item.since().filter(year::holds).isPresent()) {
-                gift(sheet, item.since(), item.item(), item.quantity(), item.unit());
-                sheet.text(item.from())
-                        .figure(money(item.value()))
-                        .figure(settings.project().currency())
-                        .text(item.credit())
-                        .text("stock " + item.id())
-                        .end();
-            }
-        }
-        for (Material line : MaterialStore.TABLE.values(read)) {
-            if (line.sourceOrDefault() == Material.Source.GIVEN
-                    && line.received().filter(year::holds).isPresent()) {
-                gift(sheet, line.received(), line.item(), line.quantity(), line.unit());
-                sheet.text(line.supplier())
-                        .figure(money(line.value()))
-                        .figure(settings.project().currency())
-                        .text(line.credit())
-                        .text("material line " + line.id())
-                        .end();
-            }
-        }
-        return sheet.toString();
-    }
-
-    private static void gift(
-            SheetCsv sheet, Optional<LocalDate> day, String what, Optional<Quantity> quantity, String unit) {
-        sheet.figure(day.map(LocalDate::toString).orElse(""))
-                .text(what)
-                .figure(number(quantity))
-                .text(unit);
+        return GiftSheet.of(Gift.in(read, year), settings);
     }
 
     String equipment() {

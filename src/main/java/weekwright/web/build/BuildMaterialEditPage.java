@@ -20,7 +20,7 @@ public final class BuildMaterialEditPage implements Page {
     @Override
     public View show(Request request) {
         Stored<Material> line = line(request);
-        Form form = request.form("", line);
+        Form form = request.form(Calculators.act(request), line);
         return request.read(read -> new View(
                 form,
                 request.form("remove", line),

@@ -20,6 +20,7 @@ import weekwright.funds.MaterialStore;
 import weekwright.funds.OrderMaterial;
 import weekwright.funds.PromiseMaterial;
 import weekwright.funds.ReceiveMaterial;
+import weekwright.funds.StockItemStore;
 import weekwright.funds.TakeOff;
 import weekwright.render.Form;
 import weekwright.render.Formats;
@@ -76,7 +77,7 @@ public final class BuildMaterialPage implements Page {
                     line.task().value(),
                     task.map(Task::title).orElse(line.task().value()),
                     advice(forecast.flatMap(f -> f.order(line.id().value())), line, formats),
-                    facts(line, formats),
+                    facts(read, line, formats),
                     payments(read, line),
                     line.ordered().isEmpty() && said.open(),
                     line.ordered().isPresent() && line.received().isEmpty(),
@@ -128,9 +129,18 @@ public final class BuildMaterialPage implements Page {
                         .orElse("") + "." + money;
     }
 
-    private static List<Frame.Cell> facts(Material line, Formats formats) {
+    private static List<Frame.Cell> facts(Read read, Material line, Formats formats) {
         List<Frame.Cell> facts = new ArrayList<>();
+        line.stock()
+                .flatMap(id -> StockItemStore.TABLE.find(read, id))
+                .map(Stored::value)
+                .ifPresent(item -> facts.add(
+                        new Frame.Cell("From the yard", item.item() + ": " + StockReady.words(item, formats))));
         line.dimensions().ifPresent(d -> facts.add(new Frame.Cell("Dimensions", d.said(line.unit()))));
+        line.dimensions()
+                .map(d -> d.readAs(line.unit()))
+                .filter(text -> !text.isEmpty())
+                .ifPresent(text -> facts.add(new Frame.Cell("Read as", text)));
         facts.add(new Frame.Cell("Source", weekwright.base.Codec.word(line.sourceOrDefault())));
         if (!line.supplier().isEmpty()) {
             facts.add(new Frame.Cell("From", line.supplier()));

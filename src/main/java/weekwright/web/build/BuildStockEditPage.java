@@ -47,12 +47,13 @@ public final class BuildStockEditPage implements Page {
     @Override
     public View show(Request request) {
         Stored<StockItem> item = item(request);
+        Form form = request.form(DryingFields.act(request), item);
         return request.read(read -> new View(
-                request.form("", item),
+                form,
                 request.form("cover"),
                 request.form("uncover"),
                 request.form("remove", item),
-                StockFields.lists(request),
+                StockFields.lists(request, form),
                 item.value().item(),
                 covered(read, item.value()),
                 open(read)));

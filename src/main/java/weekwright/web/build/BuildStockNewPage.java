@@ -11,7 +11,8 @@ public final class BuildStockNewPage implements Page {
 
     @Override
     public View show(Request request) {
-        return new View(request.form(""), StockFields.lists(request));
+        Form form = request.form(DryingFields.act(request));
+        return new View(form, StockFields.lists(request, form));
     }
 
     @Override

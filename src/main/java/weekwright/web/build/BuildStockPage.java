@@ -1,6 +1,5 @@
 package weekwright.web.build;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +21,7 @@ public final class BuildStockPage implements Page {
 
     /**
      * @param state wet or dry, and what it is kept for
+     * @param undated whether it is wet and nobody has said when it is dry
      * @param covers the items of the lines that it covers
      */
     public record Line(
@@ -31,6 +31,7 @@ public final class BuildStockPage implements Page {
             String place,
             String state,
             String ready,
+            boolean undated,
             Optional<Money> value,
             String covers) {}
 
@@ -56,7 +57,8 @@ public final class BuildStockPage implements Page {
                     (item.quantity().map(q -> q.text() + " ").orElse("") + item.unit()).strip(),
                     item.place(),
                     state(item),
-                    ready(item, formats),
+                    StockReady.words(item, formats),
+                    item.undated(),
                     item.value(),
                     Formats.list(covered)));
         }
@@ -67,14 +69,5 @@ public final class BuildStockPage implements Page {
     private static String state(StockItem item) {
         String wet = item.moisture().map(Codec::word).orElse("");
         return item.meantFor().isEmpty() ? wet : (wet.isEmpty() ? "" : wet + ", ") + "for " + item.meantFor();
-    }
-
-    private static String ready(StockItem item, Formats formats) {
-        if (item.readyLikely().isEmpty()) {
-            return "ready";
-        }
-        LocalDate from = item.since().orElse(formats.today());
-        LocalDate day = from.plusDays(item.readyLikely().get().value().longValue());
-        return day.isAfter(formats.today()) ? "about " + formats.far(day) : "probably ready";
     }
 }

@@ -20,7 +20,8 @@ public final class BuildTaskMaterialsNewPage implements Page {
         Task task = request.read(read -> TaskStore.TABLE.find(read, request.id("id")))
                 .map(Stored::value)
                 .orElseThrow(() -> new NotFound("There is no task " + request.part("id") + "."));
-        Form form = request.form("", Map.of("task", task.id().value()));
+        Form form =
+                request.form(Calculators.act(request), Map.of("task", task.id().value()));
         return request.read(read -> new View(
                 form, MaterialFields.lists(request, read, form), task.id().value(), task.title()));
     }

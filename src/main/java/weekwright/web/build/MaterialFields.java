@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Shape;
-import weekwright.build.Project;
 import weekwright.build.Shown;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -69,6 +68,7 @@ final class MaterialFields {
             List<Form.Choice> sources,
             List<Form.Choice> stock,
             String currency,
+            Calculators.Lists calculators,
             boolean openPrice,
             boolean openMore) {}
 
@@ -84,6 +84,7 @@ final class MaterialFields {
                         .map(item -> new Form.Choice(item.id().value(), item.item() + amount(item)))
                         .toList(),
                 new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                Calculators.lists(request, form),
                 open(
                         form,
                         "price_low",
@@ -112,6 +113,11 @@ final class MaterialFields {
 
     static Answer add(Request request) throws Exception {
         FormReader form = request.form();
+        Optional<Answer> calculated = Calculators.pressed(request);
+        if (calculated.isPresent()) {
+            return calculated.get();
+        }
+        Calculators.ask(form);
         Optional<Material> read = form.record(Material.class, Map.of("id", "new"), COLUMNS)
                 .map(line -> filled(request, Optional.empty(), line));
         return request.save(write -> {
@@ -124,21 +130,25 @@ final class MaterialFields {
     }
 
     private static Material filled(Request request, Optional<Material> before, Material line) {
-        boolean imperial = request.settings()
-                .project()
-                .units()
-                .filter(Project.Units.IMPERIAL::equals)
-                .isPresent();
-        return TakeOff.filled(before, line, imperial, request.form().problems());
+        return TakeOff.filled(
+                before, line, Calculators.imperial(request), request.form().problems());
     }
 
     /** "Oak is listed: 6 × 150 × 200 mm × 4.20 m = 0.756 m³." */
     private static String made(Material line) {
-        return line.dimensions().map(d -> " " + d.said(line.unit()) + ".").orElse("");
+        return line.dimensions()
+                .map(d -> " " + d.said(line.unit())
+                        + (d.readAs(line.unit()).isEmpty() ? "" : ", read as " + d.readAs(line.unit())) + ".")
+                .orElse("");
     }
 
     static Answer change(Request request, Stored<Material> old) throws Exception {
         FormReader form = request.form();
+        Optional<Answer> calculated = Calculators.pressed(request);
+        if (calculated.isPresent()) {
+            return calculated.get();
+        }
+        Calculators.ask(form);
         Optional<Material> edited =
                 form.edited(old.value(), COLUMNS).map(line -> filled(request, Optional.of(old.value()), line));
         return request.save(write -> {

@@ -46,17 +46,23 @@ final class StockFields {
     private StockFields() {}
 
     /** What the fields are chosen from. */
-    record Lists(List<Form.Choice> sources, List<Form.Choice> moistures, String currency) {}
+    record Lists(List<Form.Choice> sources, List<Form.Choice> moistures, String currency, DryingFields.Lists drying) {}
 
-    static Lists lists(Request request) {
+    static Lists lists(Request request, Form form) {
         return new Lists(
                 MaterialFields.sources(),
                 Choices.words(StockItem.Moisture.class, MOISTURES),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                DryingFields.lists(request, form));
     }
 
     static Answer add(Request request) throws Exception {
         FormReader form = request.form();
+        Optional<Answer> filled = DryingFields.pressed(request);
+        if (filled.isPresent()) {
+            return filled.get();
+        }
+        DryingFields.ask(form);
         Optional<StockItem> read = form.record(StockItem.class, Map.of("id", "new"), COLUMNS);
         return request.save(write -> {
             StockItem item = Shape.of(StockItem.class)
@@ -68,6 +74,11 @@ final class StockFields {
 
     static Answer change(Request request, Stored<StockItem> old) throws Exception {
         FormReader form = request.form();
+        Optional<Answer> filled = DryingFields.pressed(request);
+        if (filled.isPresent()) {
+            return filled.get();
+        }
+        DryingFields.ask(form);
         Optional<StockItem> edited = form.edited(old.value(), COLUMNS);
         return request.save(write -> {
             StockItem item = edited.orElseThrow();

@@ -12,6 +12,7 @@ import weekwright.build.Settings;
 import weekwright.db.Read;
 import weekwright.files.year.YearFolder;
 import weekwright.funds.ClosedMonthStore;
+import weekwright.funds.Gift;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.TaxYear;
 import weekwright.render.Formats;
@@ -91,6 +92,18 @@ public final class FundsYearsPage implements Page {
                 .count();
         if (receipts > 0) {
             missing.add(Formats.sentence(Formats.counted(receipts, "cost has", "costs have")) + " no receipt");
+        }
+        long worth = Gift.in(read, year).stream()
+                .filter(gift -> gift.value().isEmpty())
+                .count();
+        if (worth > 0) {
+            missing.add(Formats.sentence(Formats.counted(worth, "gift has", "gifts have")) + " no worth");
+        }
+        long undated =
+                Gift.all(read).stream().filter(gift -> gift.day().isEmpty()).count();
+        if (undated > 0 && year.holds(request.today())) {
+            missing.add(Formats.sentence(Formats.counted(undated, "gift has", "gifts have"))
+                    + " no day, so it is in no year");
         }
         return new Line(
                 year.year(),

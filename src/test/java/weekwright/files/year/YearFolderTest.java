@@ -34,6 +34,8 @@ import weekwright.episodes.RollStore;
 import weekwright.files.KeptFiles;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.Material;
+import weekwright.funds.MaterialStore;
 import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.StockItem;
@@ -90,6 +92,8 @@ class YearFolderTest {
                             "@neighbour",
                             "value",
                             "300",
+                            "thanked",
+                            "2026-05-09",
                             "credit",
                             "a name on the wheel",
                             "quantity",
@@ -100,6 +104,11 @@ class YearFolderTest {
                     write,
                     OakMill.row(
                             StockItem.class, "id", "ash", "item", "Ash", "since", "2026-05-02", "source", "bought"));
+            StockItemStore.TABLE.insert(
+                    write, OakMill.row(StockItem.class, "id", "old", "item", "Old door", "source", "given"));
+            // a line that is taken from what was given is that gift once more, not another
+            line(write, "beam", "Oak beam", "stock", "oak", "received", "2026-06-01");
+            line(write, "brass", "Bearing brass", "supplier", "-the foundry", "received", "2026-09-10");
             EquipmentStore.TABLE.insert(
                     write, OakMill.row(Equipment.class, "id", "saw", "name", "Bandsaw", "value", "900"));
             return null;
@@ -123,6 +132,13 @@ class YearFolderTest {
         List<String> pairs = new ArrayList<>(List.of("id", id, "date", date, "amount", amount, "kind", kind));
         pairs.addAll(List.of(more));
         LedgerEntryStore.TABLE.insert(write, OakMill.row(LedgerEntry.class, pairs.toArray(String[]::new)));
+    }
+
+    private static void line(weekwright.db.Write write, String id, String item, String... more) {
+        List<String> pairs = new ArrayList<>(List.of(
+                "id", id, "task", "shaft.1", "item", item, "source", "given", "quantity", "1", "unit", "pc", "value", "80"));
+        pairs.addAll(List.of(more));
+        MaterialStore.TABLE.insert(write, OakMill.row(Material.class, pairs.toArray(String[]::new)));
     }
 
     private Map<String, String> folder(TaxYear year) throws IOException {
@@ -198,8 +214,9 @@ class YearFolderTest {
                         "date,entry,level,gross,fee,net,currency,note", "2026-04-06,l2,Peg,100.00,8.80,91.20,EUR,");
         assertThat(lines(files.get("year-2026/gifts.csv")))
                 .containsExactly(
-                        "date,what,quantity,unit,from,value,currency,credit,entered as",
-                        "2026-05-02,Oak log,2,m3,'@neighbour,300.00,EUR,a name on the wheel,stock oak");
+                        "date,what,quantity,unit,from,value,currency,credit,thanked,entered as",
+                        "2026-05-02,Oak log,2,m3,'@neighbour,300.00,EUR,a name on the wheel,2026-05-09,stock oak",
+                        "2026-09-10,Bearing brass,1,pc,'-the foundry,80.00,EUR,,,material line brass");
         assertThat(lines(files.get("year-2026/equipment.csv")))
                 .containsExactly(
                         "equipment,how many,value,currency,bought,entry,paid",
@@ -208,7 +225,8 @@ class YearFolderTest {
         assertThat(files.get("year-2026/README.txt"))
                 .contains("Tax year 2026, 1 January 2026 to 31 December 2026, as far as it has gone on 25 November"
                         + " 2026\r\n")
-                .contains("1 cost has no receipt.\r\nThe receipt is named and its file is gone: l4.\r\n")
+                .contains("1 cost has no receipt.\r\n1 gift has no day in the register and so stands in no year.\r\nThe"
+                        + " receipt is named and its file is gone: l4.\r\n")
                 .contains("a licensed accountant or\r\nyour tax office decides.");
     }
 

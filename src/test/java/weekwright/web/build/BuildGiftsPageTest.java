@@ -40,7 +40,11 @@ class BuildGiftsPageTest {
                 .isEqualTo("The orchard was thanked for =Apple wood on 21 November.");
         assertThat(thanked.page().select("#owed-head")).isEmpty();
         assertThat(ilse.get("/build/gifts.csv").body())
-                .isEqualTo("\uFEFFdate,what,quantity,unit,from,value,currency,credit,thanked\r\n"
-                        + "2026-11-20,'=Apple wood,,,the orchard,260.00,EUR,,2026-11-21\r\n");
+                .isEqualTo("\uFEFFdate,what,quantity,unit,from,value,currency,credit,thanked,entered as\r\n"
+                        + "2026-11-20,'=Apple wood,,,the orchard,260.00,EUR,,2026-11-21,stock yard.1\r\n");
+        Visitor.Reply back = ilse.follow(ilse.form(thanked, ".flash form").send());
+        assertThat(back.page().select("select[name=gift] option").eachText())
+                .containsExactly("=Apple wood: the orchard");
+        assertThat(back.page().select("td[data-label=Thanked]").eachText()).containsExactly("not yet");
     }
 }

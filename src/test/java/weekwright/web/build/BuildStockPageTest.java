@@ -8,6 +8,7 @@ import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
+import weekwright.testkit.Visitor;
 
 class BuildStockPageTest {
     private static final ServerFixture SERVER = ServerFixture.small();
@@ -52,11 +53,18 @@ class BuildStockPageTest {
                             "90"));
             return null;
         });
-        assertThat(SERVER.as("ilse")
-                        .get("/build/stock")
-                        .page()
-                        .select("tbody tr")
-                        .eachText())
-                .containsExactly("Larch planks 1.5 m3 barn about 30 December");
+        SERVER.db().write("test", write -> {
+            StockItemStore.TABLE.insert(
+                    write, SmallProject.of(StockItem.class, "id", "yard.2", "item", "Wet oak", "moisture", "wet"));
+            return null;
+        });
+        Visitor.Reply page = SERVER.as("ilse").get("/build/stock");
+        assertThat(page.page().select("tbody tr").eachText())
+                .containsExactly("Larch planks 1.5 m3 barn about 30 December", "Wet oak wet wet, not said when dry");
+        assertThat(page.page().select("td[data-label=Ready] a").eachAttr("href"))
+                .containsExactly("/build/stock/yard.2/edit#dry_species");
+        Visitor.Reply sheet = SERVER.as("ilse").get("/build/stock/yard.2/edit");
+        assertThat(sheet.page().select("details:has(#dry_species)").hasAttr("open"))
+                .isTrue();
     }
 }

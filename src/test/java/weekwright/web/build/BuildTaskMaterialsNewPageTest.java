@@ -77,19 +77,23 @@ class BuildTaskMaterialsNewPageTest {
                 .with("price_on", "2026-10-14")
                 .send());
         assertThat(saved.page().select(".flash p").text())
-                .isEqualTo("Oak beams is listed. 6 × 150 × 200 mm × 4.20 m = 0.756 m³. Price likely is missing, so the"
-                        + " line costs nothing; write what one costs.");
+                .isEqualTo("Oak beams is listed. 6 × 150 × 200 mm × 4.20 m = 0.756 m³, read as 6 pc × 150 mm × 200 mm"
+                        + " × 4.20 m. Price likely is missing, so the line costs nothing; write what one costs.");
         String line = saved.page().select("a:containsOwn(Oak beams)").attr("href");
         Visitor.Reply sheet = ilse.get(line);
         assertThat(sheet.page().select("dl.facts").text())
                 .contains(
                         "Dimensions 6 × 150 × 200 mm × 4.20 m = 0.756 m³",
+                        "Read as 6 pc × 150 mm × 200 mm × 4.20 m",
                         "Price got the sawmill's list, 14 October",
                         "Waste 12 % on top: 0.8467 m3");
         Visitor.Reply changed = ilse.follow(ilse.form(ilse.get(line + "/edit"))
                 .with("dimensions", "8 × 150 × 200 mm × 4.20 m")
                 .send());
         assertThat(changed.page().select("h1").text()).isEqualTo("Oak beams, 1.008 m3");
+        Visitor.Reply back = ilse.follow(ilse.form(changed, ".flash form").send());
+        assertThat(back.page().select("h1").text()).isEqualTo("Oak beams, 0.756 m3");
+        assertThat(back.page().select("dl.facts").text()).contains("Dimensions 6 × 150 × 200 mm × 4.20 m = 0.756 m³");
     }
 
     @Test
