@@ -136,7 +136,20 @@ class YearFolderTest {
 
     private static void line(weekwright.db.Write write, String id, String item, String... more) {
         List<String> pairs = new ArrayList<>(List.of(
-                "id", id, "task", "shaft.1", "item", item, "source", "given", "quantity", "1", "unit", "pc", "value", "80"));
+                "id",
+                id,
+                "task",
+                "shaft.1",
+                "item",
+                item,
+                "source",
+                "given",
+                "quantity",
+                "1",
+                "unit",
+                "pc",
+                "value",
+                "80"));
         pairs.addAll(List.of(more));
         MaterialStore.TABLE.insert(write, OakMill.row(Material.class, pairs.toArray(String[]::new)));
     }
