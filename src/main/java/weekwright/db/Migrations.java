@@ -38,7 +38,8 @@ final class Migrations {
             "0018_hazards_read.sql",
             "0019_public_money.sql",
             "0020_take_off.sql",
-            "0021_day_words.sql");
+            "0021_day_words.sql",
+            "0022_named_forecasts.sql");
 
     private Migrations() {}
 

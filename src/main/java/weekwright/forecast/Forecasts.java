@@ -23,7 +23,7 @@ import weekwright.engine.simulate.Stopped;
 /**
  * Runs the forecasts of one open project in a thread of its own and keeps the last: a first look of 1,000 futures, then
  * 10,000 (rule 110). Nobody who asks ever waits; a change of the project stops a running forecast and starts it anew. The
- * first finished forecast of each day is saved. At most two finished forecasts are held in memory. Safe for use from several
+ * first finished forecast of each day is saved, and others by hand. At most two finished forecasts are held in memory. Safe for use from several
  * threads.
  */
 public final class Forecasts implements AutoCloseable {
@@ -105,6 +105,8 @@ public final class Forecasts implements AutoCloseable {
     private static final int MIXTURE_TRIALS = 1000;
 
     private Optional<Moved> moved = Optional.empty();
+    private Optional<StoryWork> story = Optional.empty();
+    private Optional<ForecastRun.Made> whole = Optional.empty();
 
     /** A forecast that was saved on an earlier day. */
     public record Earlier(LocalDate day, Forecast forecast) {}
@@ -295,26 +297,27 @@ public final class Forecasts implements AutoCloseable {
         ForecastRun.Planned planned = new ForecastRun.Planned(basis, SEED);
         propose(basis, planned);
         show(run(key, planned, firstLook), true);
-        ForecastRun.Made whole = run(key, planned, trials);
-        save(whole);
-        show(whole, false);
+        ForecastRun.Made made = run(key, planned, trials);
+        save(made);
+        show(made, false);
+        lookForStory(key, made);
         lookBack(key);
-        explain(key, whole);
+        explain(key, made);
     }
 
     /** Why the dates differ from those of a week before; in the background, given up for anything newer. */
-    private void explain(Key key, ForecastRun.Made whole) {
+    private void explain(Key key, ForecastRun.Made finished) {
         Optional<SavedForecast> saved =
                 db.read(read -> SavedForecastStore.nearest(read, key.day.minusDays(WEEK), key.day));
         if (saved.isEmpty() || !saved.get().engine().equals(Simulation.VERSION)) {
             return;
         }
         Inputs then = saved.get().unpackedInputs();
-        Basis basis = whole.basis();
+        Basis basis = finished.basis();
         List<WhatMoved.Stage> stages = WhatMoved.between(
                 then,
                 basis.inputs(),
-                whole.plan().keep(),
+                finished.plan().keep(),
                 Math.min(trials, MIXTURE_TRIALS),
                 SEED,
                 threads,
@@ -342,6 +345,26 @@ public final class Forecasts implements AutoCloseable {
         return moved.filter(one -> last.isPresent()
                 && one.version() == last.get().version()
                 && one.day().equals(last.get().forecast().asOf()));
+    }
+
+    /** Which work would give story; in the background, given up for anything newer. */
+    private void lookForStory(Key key, ForecastRun.Made finished) {
+        StoryWork made = StoryWork.of(
+                finished.basis().inputs(),
+                finished.basis().version(),
+                finished.plan(),
+                finished.forecast().weeksInHand(),
+                Math.min(trials, StoryWork.FUTURES),
+                threads,
+                drawn -> told(key, trials, trials));
+        synchronized (this) {
+            story = Optional.of(made);
+        }
+    }
+
+    /** Which work would give story, of the newest forecast; empty until that is known for this state of the project. */
+    public synchronized Optional<StoryWork> story() {
+        return story.filter(one -> last.isPresent() && one.version() == last.get().version());
     }
 
     private void propose(Basis basis, ForecastRun.Planned planned) {
@@ -388,23 +411,42 @@ public final class Forecasts implements AutoCloseable {
     }
 
     private void save(ForecastRun.Made made) {
-        LocalDate day = made.basis().asOf();
-        SavedForecast saved = new SavedForecast(
-                day,
+        SavedForecast saved = packed(made, false, "");
+        db.write("forecast", write -> {
+            if (!SavedForecastStore.has(write, saved.day())) {
+                SavedForecastStore.insert(write, saved);
+                SavedForecastStore.thin(write, saved.day());
+            }
+            return null;
+        });
+        synchronized (this) {
+            whole = Optional.of(made);
+        }
+    }
+
+    /**
+     * The newest finished forecast as it is kept by hand under a name; empty before the first since the start.
+     */
+    public Optional<SavedForecast> toKeep(String name) {
+        Optional<ForecastRun.Made> made;
+        synchronized (this) {
+            made = whole;
+        }
+        return made.map(one -> packed(one, true, name));
+    }
+
+    private SavedForecast packed(ForecastRun.Made made, boolean byHand, String name) {
+        return new SavedForecast(
+                made.basis().asOf(),
                 clock.instant(),
                 SEED,
                 made.forecast().trials(),
                 made.forecast().engine(),
                 made.basis().version(),
-                false,
+                byHand,
+                name,
                 ForecastJson.kept(made.plan().keep()),
                 new ForecastJson(made.basis().moneyDigits()).text(made.forecast()),
                 ForecastJson.packed(made.basis().inputs()));
-        db.write("forecast", write -> {
-            if (!SavedForecastStore.has(write, day)) {
-                SavedForecastStore.insert(write, saved);
-            }
-            return null;
-        });
     }
 }

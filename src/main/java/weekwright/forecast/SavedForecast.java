@@ -11,6 +11,7 @@ import weekwright.engine.Inputs;
  * @param engine version of the engine
  * @param projectVersion of the inputs
  * @param byHand whether somebody asked for it to be kept
+ * @param name that it was given, "" where it was kept by itself
  * @param ranks the rank list as JSON
  * @param results the forecast as JSON
  * @param inputs compressed JSON; not copied
@@ -23,6 +24,7 @@ public record SavedForecast(
         String engine,
         long projectVersion,
         boolean byHand,
+        String name,
         String ranks,
         String results,
         byte[] inputs) {

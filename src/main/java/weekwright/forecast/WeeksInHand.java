@@ -52,18 +52,28 @@ final class WeeksInHand {
      * is done and was filmed, less the largest share that an episode tells of it.
      */
     static double bank(Inputs inputs) {
+        Map<String, Double> told = told(inputs);
+        double minutes = 0;
+        for (Inputs.Task task : inputs.tasks()) {
+            if (task.camera() != Inputs.Camera.NONE && !task.storyTold() && task.dropped() == Inputs.NONE) {
+                minutes += task.storyMinutes() * Math.max(0, filmed(task) - told.getOrDefault(task.id(), 0.0));
+            }
+        }
+        return minutes;
+    }
+
+    /** By task, the largest share that an episode tells of it. */
+    static Map<String, Double> told(Inputs inputs) {
         Map<String, Double> told = new HashMap<>();
         for (Inputs.Episode episode : inputs.episodes()) {
             episode.tells().forEach(tell -> told.merge(tell.task(), tell.share(), Math::max));
         }
-        double minutes = 0;
-        for (Inputs.Task task : inputs.tasks()) {
-            if (task.camera() != Inputs.Camera.NONE && !task.storyTold() && task.dropped() == Inputs.NONE) {
-                double filmed = doneShare(task) * filmedShare(task);
-                minutes += task.storyMinutes() * Math.max(0, filmed - told.getOrDefault(task.id(), 0.0));
-            }
-        }
-        return minutes;
+        return told;
+    }
+
+    /** Share of a task that is done and was filmed. */
+    static double filmed(Inputs.Task task) {
+        return doneShare(task) * filmedShare(task);
     }
 
     /** Share of its logged hours on days with the camera, with footage, or with a captured shot. */

@@ -12,6 +12,7 @@ import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
 import weekwright.web.account.AccountPassphrasePage;
 import weekwright.web.account.AccountStartPage;
+import weekwright.web.ahead.AheadForecastsPage;
 import weekwright.web.ahead.AheadLearnedPage;
 import weekwright.web.ahead.AheadLeversPage;
 import weekwright.web.ahead.AheadPage;
@@ -199,6 +200,7 @@ public final class Routes {
                 sheet("/ahead", Access.CREW, new AheadPage()),
                 sheet("/ahead/learned", Access.CREW, new AheadLearnedPage()),
                 sheet("/ahead/record", Access.CREW, new AheadRecordPage(new Records())),
+                form("/ahead/forecasts", Access.CREW, new AheadForecastsPage()),
                 form("/ahead/levers", Access.CREW, new AheadLeversPage(new LeverFutures())),
                 sheet("/week", Access.HELPER, new WeekPage()),
                 form("/week/sheet", Access.CREW, new WeekSheetPage()),

@@ -7,31 +7,15 @@ import weekwright.engine.explain.Cause;
 import weekwright.engine.explain.WhatMoved;
 import weekwright.forecast.Moved;
 import weekwright.render.Formats;
+import weekwright.web.parts.CauseWords;
 
 /** Why the dates moved, in words. */
 final class MovedWords {
     private MovedWords() {}
 
-    static String cause(Cause cause) {
-        return switch (cause) {
-            case WORK -> "days passed and work logged";
-            case ESTIMATES -> "estimates";
-            case PLAN -> "the plan";
-            case MATERIALS -> "materials and prices";
-            case MONEY -> "supporters and cash";
-        };
-    }
-
     /** {@code +9 days days passed and work logged, −1 day supporters and cash}; empty where no cause moved it by a day. */
     static String because(WhatMoved.Stage stage) {
-        long[] days = Moved.wholeDays(stage);
-        List<String> parts = new ArrayList<>();
-        for (Cause cause : Cause.values()) {
-            if (days[cause.ordinal()] != 0) {
-                parts.add(cause(cause) + " " + Formats.daysMoved(days[cause.ordinal()]));
-            }
-        }
-        return Formats.sentence(String.join(", ", parts));
+        return CauseWords.because(Moved.wholeDays(stage));
     }
 
     /** The changes themselves, cause by cause. */
@@ -41,7 +25,7 @@ final class MovedWords {
         for (Cause cause : Cause.values()) {
             List<String> said = facts.getOrDefault(cause, List.of());
             if (!said.isEmpty()) {
-                all.add(new AheadPage.Facts(Formats.sentence(cause(cause)), said));
+                all.add(new AheadPage.Facts(Formats.sentence(CauseWords.cause(cause)), said));
             }
         }
         return all;

@@ -21,6 +21,7 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.FinishFilmed;
 import weekwright.forecast.Forecast;
+import weekwright.forecast.MovedStore;
 import weekwright.forecast.Names;
 import weekwright.funds.StageCosts;
 import weekwright.notes.Note;
@@ -30,6 +31,7 @@ import weekwright.render.Formats;
 import weekwright.render.chart.CauseBar;
 import weekwright.render.chart.Tally;
 import weekwright.web.kit.Access;
+import weekwright.web.parts.CauseWords;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
@@ -46,6 +48,7 @@ public final class BuildStagePage implements Page {
     private static final int NOTES_MOST = 6;
 
     /**
+     * @param moved by how much its date moved since a week ago and by what; empty where that is not known
      * @param strip its timber, wide and narrow; empty without a forecast or a day
      * @param causes the bar of what holds it; empty where nothing does
      */
@@ -56,6 +59,7 @@ public final class BuildStagePage implements Page {
             String lead,
             String description,
             String workFirst,
+            String moved,
             List<String> strip,
             String causes,
             List<CauseBar.Cause> causeList,
@@ -145,6 +149,11 @@ public final class BuildStagePage implements Page {
                 lead(sum, done, kept, ahead, formats, forecast),
                 stage.description(),
                 done.isPresent() ? "" : workFirst(ahead, formats),
+                done.isPresent()
+                        ? ""
+                        : MovedStore.find(read, stage.id().value(), request.today())
+                                .map(found -> CauseWords.since(found, formats))
+                                .orElse(""),
                 StageTimber.drawings(stage, kept, ahead, done, forecast, request.today(), formats),
                 causes(ahead, shown.map(s -> s.names()), formats, done),
                 done.isPresent() ? List.of() : causeList(ahead, shown.map(s -> s.names()), formats),

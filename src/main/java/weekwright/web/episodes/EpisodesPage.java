@@ -28,6 +28,7 @@ import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Outlook;
 import weekwright.web.parts.SlotWords;
+import weekwright.web.parts.StoryRows;
 
 /** The coming slots with what can fill each, how far that is, how safe; the standbys and the story bank. */
 public final class EpisodesPage implements Page {
@@ -39,6 +40,7 @@ public final class EpisodesPage implements Page {
      * @param lead the others, and who makes them late
      * @param bank minutes and weeks in hand in words
      * @param bankOutlook empty before the first forecast
+     * @param story work that gives story, where little is in hand; empty otherwise
      * @param untitled those whose title is asked
      * @param owed licences and consents that episodes soon out still need
      */
@@ -51,6 +53,7 @@ public final class EpisodesPage implements Page {
             String bank,
             String weeksInHand,
             Optional<BankOutlook> bankOutlook,
+            Optional<StoryRows> story,
             List<Line> published,
             boolean some,
             List<Untitled> untitled,
@@ -111,6 +114,7 @@ public final class EpisodesPage implements Page {
                     bank(shown),
                     shown.map(s -> weeks(s.forecast().weeksInHand())).orElse(""),
                     shown.flatMap(s -> BankOutlook.of(s.forecast(), settings, request.today(), formats)),
+                    StoryRows.ifThin(request),
                     published,
                     !all.isEmpty(),
                     untitled(read, formats),

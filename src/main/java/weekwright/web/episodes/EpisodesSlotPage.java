@@ -29,6 +29,7 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Outlook;
+import weekwright.web.parts.StoryRows;
 
 /** One slot: what stands on it, what could fill it, and leaving it out. */
 public final class EpisodesSlotPage implements Page {
@@ -42,6 +43,8 @@ public final class EpisodesSlotPage implements Page {
      * @param kind planned, open or skipped
      * @param id of its episode; empty where it has none
      * @param bank what the story bank could give; empty where nothing
+     * @param side work that can begin and has story, until what it gives and holds up is known
+     * @param story that work with what it gives and holds up; empty until that is known, or where an episode is planned
      * @param version of its episode, 0 for none
      * @param trouble whether it may well stay empty, so that something should be done
      * @param remedies what could be done; empty before that is asked for
@@ -58,6 +61,7 @@ public final class EpisodesSlotPage implements Page {
             String bank,
             List<SlotFillers.Filler> standbys,
             List<SlotFillers.Filler> side,
+            Optional<StoryRows> story,
             long version,
             boolean trouble,
             Optional<SlotTrouble> remedies) {}
@@ -79,6 +83,7 @@ public final class EpisodesSlotPage implements Page {
                             "The slot of " + formats.dateLong(day) + " is past or has its episode published."));
             SlotFillers fillers = SlotFillers.of(read, settings, day, forecast, formats);
             boolean planned = slot.episode().isPresent();
+            Optional<StoryRows> story = planned ? Optional.empty() : StoryRows.of(request);
             String act = Stream.of("skip", "back", "remedy")
                     .filter(request::wasRefused)
                     .findFirst()
@@ -99,7 +104,8 @@ public final class EpisodesSlotPage implements Page {
                                     + ". The forecast counts on it by itself.")
                             .orElse(""),
                     planned ? List.of() : fillers.standbys(),
-                    planned ? List.of() : fillers.side(),
+                    planned || story.isPresent() ? List.of() : fillers.side(),
+                    story,
                     MoveEpisode.on(read, day).map(Stored::version).orElse(0L),
                     slot.skipped().isEmpty()
                             && forecast.flatMap(f -> f.emptyChance(day))

@@ -14,6 +14,7 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.EmergencyCells;
+import weekwright.web.parts.StoryRows;
 
 /**
  * The week's sheet: for each day who does what, which pictures are wanted, what is dangerous, what is delivered and what
@@ -32,6 +33,7 @@ public final class WeekPage implements Page {
      * @param moving whether newer proposals are being made
      * @param proposed whether any order of work is known yet
      * @param over whether the week lies before this one
+     * @param story work that gives story, where little is in hand; empty otherwise
      * @param overWeek the address of the week that is held against its plan: this one if it is over, else the last one
      */
     public record View(
@@ -52,7 +54,8 @@ public final class WeekPage implements Page {
             String overWeek,
             WeekAgainst against,
             List<Left> left,
-            String words) {}
+            String words,
+            Optional<StoryRows> story) {}
 
     /** A line that was not got to: what it was, and the form that moves it to the day it is offered for. */
     public record Left(String text, LocalDate from, LocalDate to, String link) {}
@@ -136,7 +139,8 @@ public final class WeekPage implements Page {
                 Weeks.address(over, today),
                 seen.against(),
                 crew && monday.equals(thisMonday) ? seen.left() : List.of(),
-                crew ? "/week/words?week=" + Weeks.name(monday) : "");
+                crew ? "/week/words?week=" + Weeks.name(monday) : "",
+                monday.equals(thisMonday) ? StoryRows.ifThin(request) : Optional.empty());
     }
 
     private static List<Left> left(weekwright.db.Read read, LocalDate today) {

@@ -45,6 +45,11 @@ class AheadMovedTest {
             assertThat(page.page().select(".changed").text())
                     .contains("Days passed and work logged seven days have passed 3 hours logged")
                     .contains("Estimates estimated otherwise: ");
+            // the same on the stage's own page, once it is kept
+            assertThat(ilse.get("/build/stages/weir").page().select(".moved-by").text())
+                    .startsWith("Since the forecast of 18 November it moved +")
+                    .contains("estimates +")
+                    .endsWith(" days. All stages");
         }
     }
 }

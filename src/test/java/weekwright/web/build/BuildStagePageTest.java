@@ -99,6 +99,7 @@ class BuildStagePageTest {
                                 now.engine(),
                                 now.projectVersion(),
                                 false,
+                                "",
                                 now.ranks(),
                                 plan,
                                 now.inputs()));
