@@ -364,7 +364,8 @@ public final class Forecasts implements AutoCloseable {
 
     /** Which work would give story, of the newest forecast; empty until that is known for this state of the project. */
     public synchronized Optional<StoryWork> story() {
-        return story.filter(one -> last.isPresent() && one.version() == last.get().version());
+        return story.filter(
+                one -> last.isPresent() && one.version() == last.get().version());
     }
 
     private void propose(Basis basis, ForecastRun.Planned planned) {

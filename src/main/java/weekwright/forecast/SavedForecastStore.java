@@ -23,9 +23,9 @@ public final class SavedForecastStore {
     public static void insert(Write write, SavedForecast forecast) {
         write.handle()
                 .createUpdate(
-                        "INSERT INTO saved_forecast (day, made_at, seed, trials, engine, project_version, by_hand, name,"
-                                + " ranks, results, inputs) VALUES (:day, :made_at, :seed, :trials, :engine, :version,"
-                                + " :by_hand, :name, :ranks, :results, :inputs)")
+                        "INSERT INTO saved_forecast (day, made_at, seed, trials, engine, project_version, by_hand,"
+                                + " name, ranks, results, inputs) VALUES (:day, :made_at, :seed, :trials, :engine,"
+                                + " :version, :by_hand, :name, :ranks, :results, :inputs)")
                 .bind("day", forecast.day().toString())
                 .bind("made_at", forecast.madeAt().toString())
                 .bind("seed", forecast.seed())
@@ -82,15 +82,17 @@ public final class SavedForecastStore {
      */
     static void thin(Write write, LocalDate today) {
         write.handle()
-                .createUpdate("DELETE FROM saved_forecast WHERE by_hand = 0 AND day <= :until AND id NOT IN"
-                        + " (SELECT id FROM (SELECT id, row_number() OVER (PARTITION BY date(day, 'weekday 0', '-6 days')"
-                        + " ORDER BY day, id) AS place FROM saved_forecast WHERE by_hand = 0) WHERE place = 1)")
+                .createUpdate("DELETE FROM saved_forecast WHERE by_hand = 0 AND day <= :until AND id NOT IN (SELECT id"
+                        + " FROM (SELECT id, row_number() OVER (PARTITION BY date(day, 'weekday 0', '-6"
+                        + " days') ORDER BY day, id) AS place FROM saved_forecast WHERE by_hand = 0) WHERE"
+                        + " place = 1)")
                 .bind("until", today.minusDays(EACH_DAY_FOR).toString())
                 .execute();
     }
 
     /** A line of the list of what is kept. */
-    public record Line(long id, LocalDate day, Instant madeAt, int trials, String engine, boolean byHand, String name) {}
+    public record Line(
+            long id, LocalDate day, Instant madeAt, int trials, String engine, boolean byHand, String name) {}
 
     /** All that are kept, the newest first. */
     public static List<Line> lines(Read read) {

@@ -118,7 +118,9 @@ public record StoryWork(long version, boolean thin, int futures, List<Row> rows)
         ranks.add(0, id);
         return new Inputs.Kept(
                 ranks,
-                plan.notBefore().stream().filter(hold -> !hold.task().equals(id)).toList());
+                plan.notBefore().stream()
+                        .filter(hold -> !hold.task().equals(id))
+                        .toList());
     }
 
     private static boolean begins(Inputs inputs, Plan first, String id) {

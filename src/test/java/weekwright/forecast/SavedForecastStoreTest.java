@@ -32,7 +32,8 @@ class SavedForecastStoreTest {
     }
 
     private static List<String> after(SmallProject project) {
-        return project.db()
+        return project
+                .db()
                 .write("test", write -> {
                     SavedForecastStore.thin(write, TODAY);
                     return SavedForecastStore.lines(write);
@@ -52,7 +53,8 @@ class SavedForecastStoreTest {
                 SavedForecastStore.insert(write, on(LocalDate.of(2026, 11, 4), "before the storm"));
                 return null;
             });
-            // Friday 30 October is the first of its week, then Mondays 2 and 9 November; 12 November is thirteen days ago
+            // Friday 30 October is the first of its week, then Mondays 2 and 9 November; 12 November is thirteen days
+            // ago
             assertThat(after(project))
                     .containsExactly(
                             "2026-11-25",
@@ -82,7 +84,8 @@ class SavedForecastStoreTest {
     void an_iso_week_goes_on_over_new_year_and_begins_on_monday() throws Exception {
         try (SmallProject project = new SmallProject(folder)) {
             project.db().write("test", write -> {
-                // Sunday, Monday, Thursday and Friday about new year 2026: 2026-W01 begins on Monday 29 December (ISO 8601)
+                // Sunday, Monday, Thursday and Friday about new year 2026: 2026-W01 begins on Monday 29 December (ISO
+                // 8601)
                 for (String day : List.of("2025-12-28", "2025-12-29", "2026-01-01", "2026-01-02", "2026-01-05")) {
                     SavedForecastStore.insert(write, on(LocalDate.parse(day), ""));
                 }

@@ -39,8 +39,13 @@ class StoryWorkTest {
     @Test
     void a_day_of_story_work_before_a_week_of_another_stage_puts_that_off_over_the_week_end() {
         ProjectInputs project = mill();
-        // the pit lands on Monday the 8th and no longer on Friday the 5th; that the gate comes a week sooner does not make up for it
-        project.task("b").stage("gate").exactly(8).camera(Inputs.Camera.FIXED, 0).story(12);
+        // the pit lands on Monday the 8th and no longer on Friday the 5th; that the gate comes a week sooner does not
+        // make up for it
+        project.task("b")
+                .stage("gate")
+                .exactly(8)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(12);
         StoryWork work = of(project, 0);
         assertThat(work.rows()).hasSize(1);
         StoryWork.Row row = work.rows().get(0);
@@ -57,10 +62,22 @@ class StoryWorkTest {
     void beside_the_build_it_only_delays_and_the_most_minutes_for_a_day_come_first() {
         ProjectInputs project = mill();
         // each puts the pit off from Friday the 5th to Monday the 8th: three days
-        project.task("few").stage("lathe").exactly(8).camera(Inputs.Camera.FIXED, 0).story(6);
-        project.task("many").stage("lathe").exactly(8).camera(Inputs.Camera.FIXED, 0).story(15);
+        project.task("few")
+                .stage("lathe")
+                .exactly(8)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(6);
+        project.task("many")
+                .stage("lathe")
+                .exactly(8)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(15);
         // and a week of it puts it off to Friday the 12th: seven days, 4 minutes a day
-        project.task("long").stage("of-long").exactly(40).camera(Inputs.Camera.FIXED, 0).story(28);
+        project.task("long")
+                .stage("of-long")
+                .exactly(40)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(28);
         project.stage(new Inputs.Stage("of-long", 4, 1, true, Inputs.Range.EMPTY));
         StoryWork work = of(project, 0);
         assertThat(tasks(work)).containsExactly("many", "long", "few");
@@ -70,10 +87,19 @@ class StoryWorkTest {
 
     @Test
     void work_that_only_another_can_do_holds_nothing_up_and_comes_first() {
-        ProjectInputs project = project().person("ana", "mason").person("ben", "smith").fridays("2027-03-05");
+        ProjectInputs project =
+                project().person("ana", "mason").person("ben", "smith").fridays("2027-03-05");
         project.task("a").trades("mason").exactly(40);
-        project.task("slow").trades("mason").exactly(8).camera(Inputs.Camera.FIXED, 0).story(60);
-        project.task("free").trades("smith").exactly(8).camera(Inputs.Camera.FIXED, 0).story(5);
+        project.task("slow")
+                .trades("mason")
+                .exactly(8)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(60);
+        project.task("free")
+                .trades("smith")
+                .exactly(8)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(5);
         StoryWork work = of(project, 0);
         assertThat(tasks(work)).containsExactly("free", "slow");
         assertThat(work.rows().get(1).delayDays()).isCloseTo(3, within(1e-9));
@@ -107,7 +133,11 @@ class StoryWorkTest {
     @Test
     void rule_126_work_with_somebody_beside_or_that_happens_once_is_never_proposed() {
         ProjectInputs project = mill().person("ben", "camera");
-        project.task("beside").exactly(8).camera(Inputs.Camera.FIXED, 0).story(50).company(Inputs.Company.BY);
+        project.task("beside")
+                .exactly(8)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(50)
+                .company(Inputs.Company.BY);
         project.task("once").exactly(8).camera(Inputs.Camera.ONCE, 0).story(50);
         project.task("call").exactly(8).camera(Inputs.Camera.FIXED, 0).story(5).company(Inputs.Company.CALL);
         assertThat(tasks(of(project, 0))).containsExactly("call");

@@ -39,14 +39,16 @@ public final class AheadForecastsPage implements Page {
     @Override
     public View show(Request request) {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
-        Optional<Forecasts.Shown> shown =
-                request.forecast().shown().filter(one -> !one.firstLook() && one.plan().isPresent());
+        Optional<Forecasts.Shown> shown = request.forecast()
+                .shown()
+                .filter(one -> !one.firstLook() && one.plan().isPresent());
         int digits = request.settings().moneyDigits();
         return request.read(read -> {
             List<SavedForecastStore.Line> all = SavedForecastStore.lines(read);
             return new View(
                     request.form("keep"),
-                    shown.map(one -> "the one of " + formats.dateLong(one.forecast().asOf()) + ", "
+                    shown.map(one -> "the one of "
+                                    + formats.dateLong(one.forecast().asOf()) + ", "
                                     + one.forecast().trials() + " futures")
                             .orElse(""),
                     byHand(read, all, digits, formats),
@@ -57,8 +59,7 @@ public final class AheadForecastsPage implements Page {
         });
     }
 
-    private static List<Line> byHand(
-            Read read, List<SavedForecastStore.Line> all, int digits, Formats formats) {
+    private static List<Line> byHand(Read read, List<SavedForecastStore.Line> all, int digits, Formats formats) {
         List<Line> lines = new ArrayList<>();
         for (SavedForecastStore.Line one : all) {
             if (one.byHand()) {
@@ -83,7 +84,10 @@ public final class AheadForecastsPage implements Page {
                     .orElse(false);
             if (!past) {
                 parts.add(stage.name() + " "
-                        + stage.landing().p50().map(formats::dateShort).orElse("after " + formats.dateShort(forecast.horizon())));
+                        + stage.landing()
+                                .p50()
+                                .map(formats::dateShort)
+                                .orElse("after " + formats.dateShort(forecast.horizon())));
             }
         }
         return parts.isEmpty() ? "Nothing was open." : Formats.list(parts) + ".";
@@ -110,7 +114,10 @@ public final class AheadForecastsPage implements Page {
             SavedForecastStore.insert(
                     write,
                     saved.orElseThrow(() -> new Rejected(List.of(Problem.fault(
-                            "", "", "no forecast is finished yet", "wait until the first is drawn and press it again")))));
+                            "",
+                            "",
+                            "no forecast is finished yet",
+                            "wait until the first is drawn and press it again")))));
             return Saved.to("/ahead/forecasts").saying("The forecast is kept as “" + name + "”.");
         });
     }

@@ -24,8 +24,7 @@ class StoryWorkPagesTest {
                     .find(write, new Id("gate.1"))
                     .map(Stored::value)
                     .orElseThrow();
-            return TaskStore.TABLE.insert(
-                    write, TaskStore.TABLE.shape().with(boards, "id", new Id("gate.4")));
+            return TaskStore.TABLE.insert(write, TaskStore.TABLE.shape().with(boards, "id", new Id("gate.4")));
         });
     }
 
@@ -52,7 +51,8 @@ class StoryWorkPagesTest {
                                 + " against as many as things stand, with the same luck. Work with somebody beside and"
                                 + " what happens only once is never among it.");
             }
-            assertThat(server.as("noor").get("/week").page().select(".story-work")).isEmpty();
+            assertThat(server.as("noor").get("/week").page().select(".story-work"))
+                    .isEmpty();
         }
     }
 }
