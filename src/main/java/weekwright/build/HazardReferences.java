@@ -9,7 +9,8 @@ import java.util.List;
 
 /**
  * Where the rules on a hazard stand, as in {@code words/hazard-references.txt}: those that were looked at and those told
- * from memory apart. Not complete; limits are left out. Local codes and qualified people come first.
+ * from memory apart; the latter without numbers. Not complete; limits are left out. Local codes and qualified people come
+ * first.
  */
 public final class HazardReferences {
     private static final List<String[]> ALL = read();

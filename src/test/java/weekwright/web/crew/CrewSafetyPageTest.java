@@ -41,8 +41,10 @@ class CrewSafetyPageTest {
                         .select("td")
                         .get(1)
                         .text())
-                .isEqualTo("29 CFR 1910.184, 1926.1400. From memory, look it up: 29 CFR 1926.251; UK LOLER 1998 (L113);"
-                        + " ASME B30.9.");
+                .isEqualTo("29 CFR 1910.184, 1926.1400, 1926.251; UK LOLER 1998 (L113); ASME B30.9.");
+        assertThat(page.page().select(".dangers + p").text())
+                .isEqualTo("Where it is written was looked up once, to see that the number is about the subject."
+                        + " What it says today, and what holds where you are, look up before you rely on it.");
         assertThat(page.page()
                         .select("section[aria-labelledby=site-head] tbody tr")
                         .eachText())
