@@ -78,7 +78,7 @@ public final class ForecastBench {
         return (System.nanoTime() - began) / 1e6;
     }
 
-    private static Basis sample() throws Exception {
+    static Basis sample() throws Exception {
         Clock clock = Clock.fixed(DAY.atTime(8, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
         Path temporary = Files.createTempDirectory("weekwright-bench");
         Folder folder = new Folder(temporary.resolve("sample"));

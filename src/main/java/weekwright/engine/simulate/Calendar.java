@@ -39,6 +39,8 @@ final class Calendar {
     final boolean[] monday;
     /** Whether the day is a 1st, a 15th, a Sunday or a slot: money or records may change on it by the calendar alone. */
     final boolean[] marked;
+    /** Whether none of the named people has stated any hours for the day. */
+    final boolean[] nobody;
     /** Day numbers of the slots. */
     final int[] slots;
     /** Position in {@link #slots} or -1. */
@@ -76,6 +78,14 @@ final class Calendar {
         longest = new int[people];
         worked = new int[people];
         fillMinutes(inputs);
+        nobody = new boolean[days];
+        for (int d = 0; d < days; d++) {
+            int all = 0;
+            for (int p = 0; p < people; p++) {
+                all += minutes[d * people + p];
+            }
+            nobody[d] = all == 0;
+        }
         slots = slotDays(inputs);
         java.util.Arrays.fill(slotIndex, (short) -1);
         for (int s = 0; s < slots.length; s++) {

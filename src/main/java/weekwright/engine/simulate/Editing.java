@@ -93,6 +93,13 @@ final class Editing {
         inWindow(day, day + 1);
     }
 
+    /** A day on which nobody is there: an episode is made from the bank all the same. */
+    void nobody(int day) {
+        if (setup.crowd.named > 0) {
+            makeFromBank(day);
+        }
+    }
+
     /** A day of editing. */
     void day(int day) {
         if (setup.crowd.named == 0) {

@@ -135,6 +135,17 @@ final class Trial {
     }
 
     private void rest(int day) {
+        if (setup.calendar.nobody[day] && setup.gatheringOn[day] < 0 && !work.ownLines(day)) {
+            editing.nobody(day);
+        } else {
+            crew(day);
+        }
+        waits.evening(day, x);
+        editing.evening(day);
+        cash.evening(day);
+    }
+
+    private void crew(int day) {
         people.open(day);
         gather(day);
         work.setAside(day);
@@ -151,9 +162,6 @@ final class Trial {
         if (!editingFirst) {
             editing.day(day);
         }
-        waits.evening(day, x);
-        editing.evening(day);
-        cash.evening(day);
     }
 
     private void gather(int day) {

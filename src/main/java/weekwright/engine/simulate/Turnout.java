@@ -23,7 +23,9 @@ final class Turnout {
     private final int firstWeek;
 
     private final int weeks;
-    private final int asOf;
+    /** By day, position of its shares in the drawn table. */
+    private final int[] at;
+
     /** Past weeks by person; null for the prior, one entry for a fixed share. */
     private final int[][] past;
 
@@ -31,9 +33,13 @@ final class Turnout {
 
     Turnout(Inputs inputs, Calendar calendar) {
         people = inputs.crew().size();
-        asOf = calendar.asOf;
+        int asOf = calendar.asOf;
         firstWeek = week(asOf);
         weeks = week(asOf + Math.max(0, calendar.days - 1)) - firstWeek + 1;
+        at = new int[calendar.days];
+        for (int day = 0; day < at.length; day++) {
+            at[day] = (week(asOf + day) - firstWeek) * people;
+        }
         past = new int[people][];
         key = new long[people];
         double fixed = inputs.model().turnout();
@@ -83,7 +89,7 @@ final class Turnout {
 
     /** Position of a day's shares in the drawn table, one entry a person from there on. */
     int at(int day) {
-        return (week(asOf + day) - firstWeek) * people;
+        return at[day];
     }
 
     /** Draws the shares of all weeks. */

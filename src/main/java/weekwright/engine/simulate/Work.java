@@ -90,6 +90,11 @@ final class Work {
         ownFrom = ownTo;
     }
 
+    /** Whether the crew has lines of its own for a day whose morning has not been yet. */
+    boolean ownLines(int day) {
+        return ownTo < setup.own.count && setup.own.day[ownTo] <= day;
+    }
+
     /** The crew's own lines of the day for errands, care, rest and filming: their hours are set aside (rule 43). */
     void setAside(int day) {
         OwnLines own = setup.own;
@@ -236,7 +241,7 @@ final class Work {
     private boolean attempt(int t, int at, int own, int most) {
         int season = setup.tasks.season[t];
         boolean closed = season >= 0 && setup.seasons[season][today] != today;
-        boolean missed = (x.status[t] == OPEN || x.again[t]) && x.booked[t] != NO_DAY && x.booked[t] < today;
+        boolean missed = x.booked[t] != NO_DAY && x.booked[t] < today && (x.status[t] == OPEN || x.again[t]);
         int reason = closed ? setup.reasons.season : missed ? setup.reasons.booking : fits(t, own, most);
         boolean stuck = x.left[t] <= x.stop[t] && !closed && !missed;
         if (reason == FITS && !stuck) {
@@ -387,7 +392,7 @@ final class Work {
 
     private int wholeClock(int minutes, int n) {
         if (factor == WHOLE) {
-            return n == 1 ? minutes : (minutes + n - 1) / n;
+            return n == 1 ? minutes : n == 2 ? minutes + 1 >> 1 : (minutes + n - 1) / n;
         }
         long whole = (long) n * WHOLE;
         return (int) ((minutes * factor + whole - 1) / whole);
@@ -417,13 +422,18 @@ final class Work {
         return people.takenFirst(can);
     }
 
+    /** Person-minutes of the task that so many people get done in the stretch. */
+    private int progressOf(int n) {
+        return Math.max(1, factor == WHOLE ? n * clock : (int) ((long) n * clock * WHOLE / factor));
+    }
+
     private void work(int t, int at) {
         TaskTable tasks = setup.tasks;
         int n = Integer.bitCount(hands);
         int end = Math.max(from, people.latest(hands)) + clock;
         int stop = x.stop[t];
         int todo = x.left[t] - stop;
-        int progress = wholeClock(todo, n) <= clock ? todo : Math.max(1, (int) ((long) n * clock * WHOLE / factor));
+        int progress = wholeClock(todo, n) <= clock ? todo : progressOf(n);
         for (int bits = hands; bits != 0; bits &= bits - 1) {
             int p = Integer.numberOfTrailingZeros(bits);
             int minutes = Math.min(clock, people.left(p));
