@@ -52,7 +52,11 @@ public final class LeversBench {
     }
 
     private static void settled(Visitor visitor, String path) throws InterruptedException {
-        while (!visitor.get(path).page().select("[data-answer]").attr("data-settling").equals("false")) {
+        while (!visitor.get(path)
+                .page()
+                .select("[data-answer]")
+                .attr("data-settling")
+                .equals("false")) {
             Thread.sleep(50);
         }
     }
