@@ -156,6 +156,11 @@ public final class BrowserFixture implements AutoCloseable {
         }
     }
 
+    /** From the next page on no script runs, as where somebody has switched them off. */
+    public void withoutScript() {
+        driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
+    }
+
     @Override
     public void close() {
         driver.quit();
