@@ -17,22 +17,44 @@ import weekwright.testkit.ProjectInputs;
 
 /**
  * Measures trials a second of large made-up projects: 3 people, everything on, both funding answers; 300 tasks over four years,
- * then fewer tasks and fewer years to show how the cost grows, then two threads against one. Run it with
- * {@code mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=weekwright.bench.LargeProjectBench}.
+ * then fewer and more tasks and fewer years to show how the cost grows, then two threads against one, then what 10,000 futures of
+ * it hold of memory. Run it with
+ * {@code mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=weekwright.bench.LargeProjectBench}; the argument is
+ * how many trials (3,000).
  */
 public final class LargeProjectBench {
     private static final LocalDate DAY = LocalDate.of(2027, 3, 1);
     private static final int ROUNDS = 4;
+    private static final int FUTURES = 10_000;
 
     private LargeProjectBench() {}
 
     public static void main(String[] arguments) {
         int trials = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 3000;
         Measured whole = measure(300, 48, trials, 1);
-        measure(150, 48, trials, 1);
+        for (int tasks : new int[] {75, 150, 600, 1200}) {
+            measure(tasks, 48, Math.max(1, trials * 75 / tasks), 1);
+        }
         measure(300, 24, trials, 1);
         Measured two = measure(300, 48, trials, 2);
         System.out.printf(Locale.ROOT, "two threads: %.2f times one%n", whole.wall / two.wall);
+        memory();
+    }
+
+    /** What is in use with all that a forecast keeps of 10,000 futures, less what was in use before. */
+    private static void memory() {
+        Setup setup = new Setup(project(300, 48));
+        Plan plan = Planner.plan(setup, 1, 0);
+        long before = inUse();
+        Outcome outcome = Simulation.run(setup, plan, FUTURES, 1, 2, Progress.NONE);
+        long after = inUse();
+        System.out.printf(
+                Locale.ROOT, "%d futures of 300 tasks, 48 months: %.0f MB%n", outcome.trials, (after - before) / 1e6);
+    }
+
+    private static long inUse() {
+        System.gc();
+        return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
     }
 
     private record Measured(double wall) {}
@@ -54,12 +76,14 @@ public final class LargeProjectBench {
         double done = threads == 1 ? processor : wall;
         System.out.printf(
                 Locale.ROOT,
-                "%d tasks, %d months, %d threads: %.0f trials a second, %.0f microseconds a trial%n",
+                "%d tasks, %d months, %d threads: %.0f trials a second, %.0f microseconds a trial,"
+                        + " %.2f nanoseconds a task and day%n",
                 tasks,
                 months,
                 threads,
                 trials / (done / 1e9),
-                done / 1000 / trials);
+                done / 1000 / trials,
+                done / trials / tasks / setup.inputs().horizonMonths() * 12 / 365.25);
         for (Outcome.Count count : Outcome.Count.values()) {
             System.out.printf(
                     Locale.ROOT,
@@ -72,7 +96,7 @@ public final class LargeProjectBench {
     }
 
     /** Ten stages; each task follows one or two of the ten before it; the same for the same numbers. */
-    static Inputs project(int tasks, int months) {
+    public static Inputs project(int tasks, int months) {
         SplittableRandom random = new SplittableRandom(tasks);
         ProjectInputs project = ProjectInputs.project()
                 .horizonMonths(months)
