@@ -21,8 +21,8 @@ class LeversInTheBrowserTest {
 
     private static WebElement slider(BrowserFixture browser, String name) {
         return browser.driver()
-                .findElement(By.xpath("//input[@id='" + name
-                        + "']/ancestor::div[contains(@class, 'lever')]/input[@type='range']"));
+                .findElement(By.xpath(
+                        "//input[@id='" + name + "']/ancestor::div[contains(@class, 'lever')]/input[@type='range']"));
     }
 
     private static Object script(BrowserFixture browser, String script) {
@@ -100,8 +100,7 @@ class LeversInTheBrowserTest {
             assertThat(server.db().read(KeptLeversStore.TABLE::values))
                     .filteredOn(one -> one.name().equals("Shorter films"))
                     .singleElement()
-                    .satisfies(
-                            one -> assertThat(one.pulled().list()).containsExactly("films=90"));
+                    .satisfies(one -> assertThat(one.pulled().list()).containsExactly("films=90"));
             browser.open("/ahead/levers");
             browser.driver().findElement(By.linkText("Shorter films")).click();
             untilAnswered(browser, "films=90");
