@@ -6,7 +6,10 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import weekwright.build.HoursEntryStore;
+import weekwright.build.WeekLine;
+import weekwright.build.WeekLineStore;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
 
 class WeekSheetPageTest {
@@ -130,5 +133,35 @@ class WeekSheetPageTest {
 
     private static java.util.List<String> lines(Visitor.Reply page) {
         return page.page().select(".wall-line .wall-what:not(:has(select))").eachText();
+    }
+
+    @Test
+    void a_task_is_not_ticked_done_in_silence_while_its_once_only_shot_is_not_captured() {
+        try (ServerFixture own = ServerFixture.of(db -> {
+                    SmallProject.fill(db);
+                    db.write("test", write -> {
+                        WeekLineStore.TABLE.insert(
+                                write,
+                                SmallProject.of(
+                                        WeekLine.class, "id", "week.1", "date", "2026-11-24", "crew", "ilse", "task",
+                                        "gate.2", "kind", "work", "hours", "3"));
+                        return null;
+                    });
+                })
+                .drawn()) {
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply page = ilse.get("/week/sheet");
+            String box = page.page()
+                    .select(".wall-line:contains(Hang the gate) input[name^=done]")
+                    .attr("name");
+            String hours = box.replace("done", "hours");
+            Visitor.Reply refused =
+                    ilse.form(page, "form.from-wall").with(hours, "3").with(box, "yes").send();
+            assertThat(refused.status()).isEqualTo(422);
+            assertThat(refused.troubles())
+                    .containsExactly("\"The gate drops home\" is a must-have shot, happens once and is not captured; tick"
+                            + " it off first, or say so where \"Hang the gate\" is marked done");
+            assertThat(own.db().read(HoursEntryStore.TABLE::count)).isEqualTo(5);
+        }
     }
 }
