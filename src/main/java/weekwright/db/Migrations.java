@@ -39,7 +39,8 @@ final class Migrations {
             "0019_public_money.sql",
             "0020_take_off.sql",
             "0021_day_words.sql",
-            "0022_named_forecasts.sql");
+            "0022_named_forecasts.sql",
+            "0023_names_left_out.sql");
 
     private Migrations() {}
 

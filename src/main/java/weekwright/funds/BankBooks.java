@@ -23,7 +23,7 @@ public final class BankBooks {
     /**
      * An entry of the books with a row's day, amount and account.
      *
-     * @param sure the name or the reference is the same, too
+     * @param sure the name or the reference is the same, too; of supporters' money, gross and fee
      */
     public record Twin(LedgerEntry entry, boolean sure) {}
 
@@ -49,8 +49,9 @@ public final class BankBooks {
                 if (found[i] != null) {
                     continue;
                 }
-                Optional<LedgerEntry> entry =
-                        same.stream().filter(one -> !sure || named(one, row)).findFirst();
+                Optional<LedgerEntry> entry = same.stream()
+                        .filter(one -> !sure || named(one, row) || paidOut(one, row))
+                        .findFirst();
                 if (entry.isPresent()) {
                     same.remove(entry.get());
                     found[i] = new Twin(entry.get(), sure);
@@ -69,6 +70,13 @@ public final class BankBooks {
                 && (folded(entry.payee()).equals(folded(row.payee()))
                         || entry.note().lines().anyMatch(line -> line.equals(AS_WRITTEN + row.payee())));
         return payee || !row.reference().isEmpty() && entry.note().contains(row.reference());
+    }
+
+    /** Supporters' money has no name in the books: the day, the sum and what it was before fees make it the same. */
+    private static boolean paidOut(LedgerEntry entry, BankRow row) {
+        return entry.kind() == LedgerEntry.Kind.PAYOUT
+                && (row.gross().isEmpty() || row.gross().equals(entry.gross()))
+                && (row.fee().isEmpty() || row.fee().equals(entry.fee()));
     }
 
     private static String folded(String name) {
@@ -128,8 +136,14 @@ public final class BankBooks {
         }
     }
 
-    /** The note of a row's entry: its reference, and the name in the file where the books have another. */
-    public static String note(BankRow row, String payee) {
+    /**
+     * The note of a row's entry: its reference, and the name in the file where the books have another. Of supporters' money
+     * neither is kept.
+     */
+    public static String note(BankRow row, LedgerEntry.Kind kind, String payee) {
+        if (kind == LedgerEntry.Kind.PAYOUT) {
+            return "";
+        }
         String written = row.payee().isEmpty() || row.payee().equals(payee) ? "" : AS_WRITTEN + row.payee();
         return row.reference().isEmpty() || written.isEmpty()
                 ? row.reference() + written

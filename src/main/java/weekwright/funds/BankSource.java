@@ -16,6 +16,7 @@ import weekwright.base.Id;
  * @param gross of a pay-out before fees
  * @param kindIn what money that comes in usually is
  * @param kindOut what money that goes out usually is
+ * @param people its rows name supporters: no name and no reference is read
  */
 public record BankSource(
         Id id,
@@ -38,7 +39,8 @@ public record BankSource(
         @Bounds(min = 1, max = 200) Optional<Integer> gross,
         @Bounds(min = 1, max = 200) Optional<Integer> fee,
         LedgerEntry.Kind kindIn,
-        LedgerEntry.Kind kindOut) {
+        LedgerEntry.Kind kindOut,
+        boolean people) {
 
     /** How bytes become letters; by line: UTF-8 where a line is that, else Windows-1252. */
     public enum Encoding {

@@ -24,11 +24,19 @@ public final class CloseMonth {
      * @param who closes it, by name
      * @param published how many episodes were in that month
      * @param today in the project's zone
+     * @param waiting files that are not entered yet
      */
-    public static void close(Write write, YearMonth month, boolean anyway, String who, int published, LocalDate today)
+    public static void close(
+            Write write,
+            YearMonth month,
+            boolean anyway,
+            String who,
+            int published,
+            LocalDate today,
+            List<WaitingFile> waiting)
             throws Rejected {
         Problems problems = check(write, month, today);
-        List<MonthGaps.Gap> gaps = MonthGaps.of(write, month, today);
+        List<MonthGaps.Gap> gaps = MonthGaps.of(write, month, today, waiting);
         if (!gaps.isEmpty() && !anyway && !problems.hasFaults()) {
             problems.fault(
                     "anyway",

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import weekwright.base.Id;
-import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
 import weekwright.build.Faults;
@@ -36,9 +35,6 @@ public final class EnterBankFile {
             int leftOut,
             LocalDate today)
             throws Rejected {
-        if (!WaitingFileStore.remove(write, file.key())) {
-            throw new Rejected(Problem.fault("", file.name(), "does not wait any more", "look whether it is entered"));
-        }
         Settings settings = SettingsStore.get(write);
         Problems problems = new Problems();
         for (int i = 0; i < chosen.size(); i++) {

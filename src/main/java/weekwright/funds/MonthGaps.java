@@ -33,7 +33,8 @@ public final class MonthGaps {
 
     private MonthGaps() {}
 
-    public static List<Gap> of(Read read, YearMonth month, LocalDate today) {
+    /** @param waiting files that are not entered yet */
+    public static List<Gap> of(Read read, YearMonth month, LocalDate today, List<WaitingFile> waiting) {
         Settings settings = SettingsStore.get(read);
         List<Stored<LedgerEntry>> ledger = LedgerEntryStore.TABLE.list(read);
         List<Gap> gaps = new ArrayList<>();
@@ -41,8 +42,8 @@ public final class MonthGaps {
         entries(month, settings, ledger, gaps);
         deliveries(read, month, today, gaps);
         supporters(read, month, gaps);
-        WaitingFileStore.list(read)
-                .forEach(file ->
+        waiting.forEach(
+                file ->
                         gaps.add(new Gap(Kind.FILE, "The file “" + file.name() + "” waits to be entered", file.key())));
         return gaps;
     }

@@ -7,6 +7,7 @@ import weekwright.files.picture.PhotoFiles;
 import weekwright.forecast.LeverFutures;
 import weekwright.forecast.Records;
 import weekwright.forecast.SlotFutures;
+import weekwright.funds.WaitingFiles;
 import weekwright.site.PublishSite;
 import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
@@ -186,6 +187,7 @@ public final class Routes {
     public Routes(App app) {
         NewProject start = new NewProject(app.folder(), app::create);
         SlotFutures futures = new SlotFutures();
+        WaitingFiles waiting = new WaitingFiles();
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
                 form("/account/log-in", Access.PUBLIC, new AccountLogInPage(app.entrance())),
@@ -271,17 +273,17 @@ public final class Routes {
                 form("/funds/levels/{id}/edit", Access.CREW, new FundsLevelEditPage()),
                 form("/funds/supporters", Access.CREW, new FundsSupportersPage()),
                 form("/funds/receipts", Access.CREW, new FundsReceiptsPage()),
-                form("/funds/files", Access.CREW, new FundsFilesPage()),
-                form("/funds/files/new", Access.CREW, new FundsFilesNewPage()),
-                form("/funds/files/{key}", Access.CREW, new FundsFilePage()),
-                form("/funds/files/{key}/rows", Access.CREW, new FundsFileRowsPage()),
+                form("/funds/files", Access.CREW, new FundsFilesPage(waiting)),
+                form("/funds/files/new", Access.CREW, new FundsFilesNewPage(waiting)),
+                form("/funds/files/{key}", Access.CREW, new FundsFilePage(waiting)),
+                form("/funds/files/{key}/rows", Access.CREW, new FundsFileRowsPage(waiting)),
                 sheet("/funds/ladder", Access.CREW, new FundsLadderPage()),
                 sheet("/funds/orders", Access.CREW, new FundsOrdersPage()),
                 sheet("/funds/purchases", Access.CREW, new FundsPurchasesPage()),
                 sheet("/funds/stages", Access.CREW, new FundsStagesPage()),
                 sheet("/funds/years", Access.CREW, new FundsYearsPage()),
                 sheet("/funds/months", Access.CREW, new FundsMonthsPage()),
-                form("/funds/months/{month}", Access.CREW, new FundsMonthPage()),
+                form("/funds/months/{month}", Access.CREW, new FundsMonthPage(waiting)),
                 form("/funds/balance", Access.CREW, new FundsBalancePage()),
                 sheet("/notes", Access.CREW, new NotesPage()),
                 form("/notes/new", Access.CREW, new NotesNewPage()),

@@ -19,6 +19,9 @@ import weekwright.funds.BankSource.Decimals;
  */
 public final class BankGuess {
     private static final int LOOKED_AT = 60;
+    private static final Pattern PEOPLE = Pattern.compile(
+            "(?iU)\\b(supporters?|members?|subscribers?|donors?|givers?|pledges?|unterstützer|mitglied|spender|abonné|donateur)");
+    private static final Pattern ADDRESS = Pattern.compile("[^@\\s]+@[^@\\s]+\\.[^@\\s]+");
     /** Words of headings, in several languages, the first that is found in the order of the list. */
     private static final Map<String, Pattern> WORDS = new LinkedHashMap<>();
 
@@ -65,7 +68,20 @@ public final class BankGuess {
             amounts.addAll(cells(table.after(skip), found, role));
         }
         found.put("decimals", decimals(amounts, digits).map(Codec::word).orElse(""));
+        found.put("people", people(table, skip, rows, found) ? "yes" : "");
         return found;
+    }
+
+    /** Whether the rows are likely to name supporters: fees are taken off, a heading says so, or there are electronic addresses. */
+    private static boolean people(BankTable table, int skip, List<BankTable.Row> rows, Map<String, String> found) {
+        return !found.getOrDefault("fee", "").isEmpty()
+                || !found.getOrDefault("gross", "").isEmpty()
+                || skip > 0
+                        && table.rows().get(skip - 1).cells().stream()
+                                .anyMatch(head -> PEOPLE.matcher(head).find())
+                || rows.stream()
+                        .flatMap(row -> row.cells().stream())
+                        .anyMatch(cell -> ADDRESS.matcher(cell).find());
     }
 
     private static List<String> cells(List<BankTable.Row> rows, Map<String, String> found, String role) {

@@ -101,8 +101,8 @@ public record BankReading(List<BankRow> rows, List<Problem> unread, List<Integer
             Optional<Money> balance = money(source.balance(), "balance");
             Optional<Money> gross = money(source.gross(), "gross").map(OneRow::size);
             Optional<Money> fee = money(source.fee(), "fee").map(OneRow::size);
-            String payee = text(cell(source.payee()), "payee", NAME_MOST);
-            String reference = text(cell(source.reference()), "reference", NOTE_MOST);
+            String payee = source.people() ? "" : text(cell(source.payee()), "payee", NAME_MOST);
+            String reference = source.people() ? "" : text(cell(source.reference()), "reference", NOTE_MOST);
             return date.isEmpty() || amount.isEmpty() || amount.get().equals(Money.ZERO)
                     ? Optional.empty()
                     : Optional.of(

@@ -12,14 +12,13 @@ import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Refused;
 import weekwright.base.Shape;
-import weekwright.db.Read;
 import weekwright.files.bank.BankGuess;
 import weekwright.files.bank.BankLetters;
 import weekwright.files.bank.BankReading;
 import weekwright.files.bank.BankTable;
 import weekwright.funds.BankSource;
 import weekwright.funds.WaitingFile;
-import weekwright.funds.WaitingFileStore;
+import weekwright.funds.WaitingFiles;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Request;
 
@@ -38,11 +37,11 @@ final class FileReading {
     }
 
     /** The file that the address names. */
-    static FileReading of(Request request, Read read) {
-        String key = request.part("key");
-        WaitingFile file = WaitingFileStore.find(read, key)
-                .orElseThrow(() -> new NotFound("This file does not wait any more: it is entered, or thrown away."));
-        return new FileReading(file, WaitingFileStore.bytes(read, key));
+    static FileReading of(WaitingFiles waiting, Request request) {
+        WaitingFiles.Kept kept = waiting.find(request.part("key"))
+                .orElseThrow(() -> new NotFound("This file does not wait any more: it is entered, thrown away, or was"
+                        + " forgotten when the program stopped. Send it again where it is still wanted."));
+        return new FileReading(kept.file(), kept.bytes());
     }
 
     WaitingFile file() {

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Problem;
@@ -22,6 +25,8 @@ import weekwright.funds.BankSourceStore;
 import weekwright.funds.EnterBankFile;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.PledgeLevelStore;
+import weekwright.funds.WaitingFiles;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 
@@ -43,8 +48,8 @@ record FileRows(
     /** Rows with one name that go one way. */
     record Group(String payee, boolean in, int count, Money sum, Optional<BankBooks.Suggestion> suggestion) {}
 
-    static FileRows of(Request request, Read read) {
-        FileReading file = FileReading.of(request, read);
+    static FileRows of(WaitingFiles waiting, Request request, Read read) {
+        FileReading file = FileReading.of(waiting, request);
         BankSource source = Optional.of(file.file().source())
                 .filter(id -> !id.isEmpty())
                 .flatMap(id -> BankSourceStore.TABLE.find(read, new Id(id)))
@@ -136,7 +141,18 @@ record FileRows(
                 "",
                 Optional.empty(),
                 "",
-                BankBooks.note(row, payee));
+                BankBooks.note(row, kind, payee));
+    }
+
+    /** What stands beside supporters' money: the levels, and what the books have there already; in small letters. */
+    static Set<String> levels(Read read) {
+        return Stream.concat(
+                        PledgeLevelStore.TABLE.ids(read).stream().map(Id::value),
+                        LedgerEntryStore.TABLE.values(read).stream()
+                                .filter(entry -> entry.kind() == LedgerEntry.Kind.PAYOUT)
+                                .map(LedgerEntry::payee))
+                .map(text -> text.toLowerCase(Locale.ROOT))
+                .collect(Collectors.toSet());
     }
 
     static Shape<LedgerEntry> shape() {

@@ -26,7 +26,7 @@ import weekwright.funds.BankSourceStore;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.SaveBankSource;
-import weekwright.funds.WaitingFileStore;
+import weekwright.funds.WaitingFiles;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -62,13 +62,19 @@ public final class FundsFilePage implements Page {
     /** A row as it would be entered. */
     public record Line(String day, String payee, String reference, weekwright.base.Money amount, String balance) {}
 
+    private final WaitingFiles waiting;
+
+    public FundsFilePage(WaitingFiles waiting) {
+        this.waiting = waiting;
+    }
+
     @Override
     public View show(Request request) {
         return request.read(read -> view(request, read));
     }
 
-    private static View view(Request request, Read read) {
-        FileReading reading = FileReading.of(request, read);
+    private View view(Request request, Read read) {
+        FileReading reading = FileReading.of(waiting, request);
         Form form = request.form("", first(request, read, reading));
         Problems problems = new Problems();
         Optional<BankTable> table = reading.table(form.value("encoding"), form.value("divider"), problems);
@@ -93,7 +99,7 @@ public final class FundsFilePage implements Page {
                 table.map(t -> FileLists.columns(t, form.value("skip"))).orElse(List.of()),
                 remarks,
                 bookings.map(FundsFilePage::found).orElse(""),
-                bookings.map(b -> lines(b, formats)).orElse(List.of()),
+                bookings.map(b -> lines(b, form.holds("people", "yes"), formats)).orElse(List.of()),
                 bookings.map(FundsFilePage::faults).orElse(List.of()));
     }
 
@@ -165,12 +171,12 @@ public final class FundsFilePage implements Page {
                 + ".";
     }
 
-    private static List<Line> lines(BankReading bookings, Formats formats) {
+    private static List<Line> lines(BankReading bookings, boolean people, Formats formats) {
         return bookings.rows().stream()
                 .limit(ROWS_SHOWN)
                 .map((BankRow row) -> new Line(
                         formats.dateLong(row.date()),
-                        row.payee(),
+                        people ? "left out" : row.payee(),
                         row.reference(),
                         row.amount(),
                         row.balance()
@@ -194,7 +200,7 @@ public final class FundsFilePage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
-        FileReading reading = request.read(read -> FileReading.of(request, read));
+        FileReading reading = FileReading.of(waiting, request);
         int digits = request.settings().moneyDigits();
         if (form.act().equals("look")) {
             form.ignoringFields();
@@ -202,7 +208,9 @@ public final class FundsFilePage implements Page {
         }
         if (form.act().equals("guess")) {
             Map<String, List<String>> instead = new LinkedHashMap<>();
-            List.of("date", "payee", "reference", "amount", "way", "out", "in", "balance", "currency", "gross", "fee")
+            List.of(
+                            "date", "payee", "reference", "amount", "way", "out", "in", "balance", "currency", "gross",
+                            "fee", "people")
                     .forEach(role -> instead.put(role, List.of()));
             reading.guess(form.text("encoding"), form.text("divider"), digits)
                     .forEach((name, text) -> instead.put(name, text.isEmpty() ? List.of() : List.of(text)));
@@ -227,7 +235,7 @@ public final class FundsFilePage implements Page {
             Id id = old.map(one -> one.value().id())
                     .orElseGet(() -> Ids.word(draft.name(), BankSourceStore.TABLE.ids(write)));
             SaveBankSource.save(write, old, FileReading.SHAPE.with(draft, "id", id));
-            WaitingFileStore.readAs(write, reading.file().key(), id.value());
+            waiting.readAs(reading.file().key(), id.value());
             return Saved.to("/funds/files/" + reading.file().key() + "/rows");
         });
     }
@@ -288,5 +296,6 @@ public final class FundsFilePage implements Page {
             Optional.empty(),
             Optional.empty(),
             LedgerEntry.Kind.OTHER_INCOME,
-            LedgerEntry.Kind.OTHER_COST);
+            LedgerEntry.Kind.OTHER_COST,
+            false);
 }

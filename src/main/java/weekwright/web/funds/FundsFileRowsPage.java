@@ -3,13 +3,17 @@ package weekwright.web.funds;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import weekwright.base.Codec;
 import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.base.Problem;
 import weekwright.base.Problems;
+import weekwright.base.Rejected;
 import weekwright.db.Read;
 import weekwright.funds.Balance;
 import weekwright.funds.BankBooks;
@@ -19,6 +23,8 @@ import weekwright.funds.EnterBankFile;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.PledgeLevelStore;
+import weekwright.funds.WaitingFile;
+import weekwright.funds.WaitingFiles;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -59,13 +65,19 @@ public final class FundsFileRowsPage implements Page {
     /** @param known that the books have it already, in words; empty where they do not */
     public record Line(int line, String day, String payee, String reference, Money amount, String known) {}
 
+    private final WaitingFiles waiting;
+
+    public FundsFileRowsPage(WaitingFiles waiting) {
+        this.waiting = waiting;
+    }
+
     @Override
     public View show(Request request) {
         return request.read(read -> view(request, read));
     }
 
-    private static View view(Request request, Read read) {
-        FileRows rows = FileRows.of(request, read);
+    private View view(Request request, Read read) {
+        FileRows rows = FileRows.of(waiting, request, read);
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         Map<String, String> values = new LinkedHashMap<>();
         List<Name> names = new ArrayList<>();
@@ -78,10 +90,10 @@ public final class FundsFileRowsPage implements Page {
                             .flatMap(BankBooks.Suggestion::stage)
                             .map(Id::value)
                             .orElse(""));
-            values.put("payee." + i, payee(group));
+            values.put("payee." + i, payee(rows, group));
             names.add(new Name(
                     i,
-                    group.payee().isEmpty() ? "without a name" : group.payee(),
+                    rows.source().people() ? (group.in() ? "what comes in" : "what goes out") : group.payee().isEmpty() ? "without a name" : group.payee(),
                     Formats.count(group.count(), "row"),
                     group.sum(),
                     group.suggestion().isPresent() ? "as before" : ""));
@@ -103,7 +115,7 @@ public final class FundsFileRowsPage implements Page {
                 rows.source().name(),
                 said(rows, read, request, formats),
                 names,
-                shown.stream().map(line -> line(line, formats)).toList(),
+                shown.stream().map(line -> line(line, rows.source().people(), formats)).toList(),
                 shut(rows.shut()),
                 LedgerFields.kinds().stream()
                         .filter(kind -> !kind.value().equals("counted"))
@@ -128,8 +140,11 @@ public final class FundsFileRowsPage implements Page {
                 .orElse(group.in() ? rows.source().kindIn() : rows.source().kindOut());
     }
 
-    private static String payee(FileRows.Group group) {
-        return group.suggestion().map(BankBooks.Suggestion::payee).orElse(group.payee());
+    /** A name of the file is proposed but where supporters are paid for: of them the books have levels and sums alone. */
+    private static String payee(FileRows rows, FileRows.Group group) {
+        return group.suggestion()
+                .map(BankBooks.Suggestion::payee)
+                .orElse(kind(rows, group) == LedgerEntry.Kind.PAYOUT ? "" : group.payee());
     }
 
     private static List<String> said(FileRows rows, Read read, Request request, Formats formats) {
@@ -182,7 +197,7 @@ public final class FundsFileRowsPage implements Page {
                         + formats.moneyExact(Math.abs(off)) + (off > 0 ? " less." : " more.");
     }
 
-    private static Line line(FileRows.Line line, Formats formats) {
+    private static Line line(FileRows.Line line, boolean people, Formats formats) {
         BankRow row = line.row();
         String known = line.twin()
                 .map(twin -> twin.sure()
@@ -192,13 +207,19 @@ public final class FundsFileRowsPage implements Page {
                                         ? "an entry without a name"
                                         : "“" + twin.entry().payee() + "”"))
                 .orElse("");
-        return new Line(row.line(), formats.dateShort(row.date()), row.payee(), row.reference(), row.amount(), known);
+        return new Line(
+                row.line(),
+                formats.dateShort(row.date()),
+                people ? "name left out" : row.payee(),
+                row.reference(),
+                row.amount(),
+                known);
     }
 
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
-        FileRows rows = request.read(read -> FileRows.of(request, read));
+        FileRows rows = request.read(read -> FileRows.of(waiting, request, read));
         List<LedgerEntry> as = new ArrayList<>();
         LedgerEntry standIn = LedgerFields.standIn(request);
         for (int i = 0; i < rows.groups().size(); i++) {
@@ -206,6 +227,19 @@ public final class FundsFileRowsPage implements Page {
                     i < NAMES_MOST
                             ? chosen(form, i, standIn)
                             : usual(rows, rows.groups().get(i), standIn));
+        }
+        Set<String> levels = request.read(FileRows::levels);
+        for (int i = 0; i < Math.min(NAMES_MOST, as.size()); i++) {
+            String payee = as.get(i).payee();
+            if (as.get(i).kind() == LedgerEntry.Kind.PAYOUT
+                    && !payee.isEmpty()
+                    && !levels.contains(payee.toLowerCase(Locale.ROOT))) {
+                form.fault(
+                        "payee." + i,
+                        payee,
+                        "is no pledge level",
+                        "choose one, or leave it empty: of supporters the books keep no names");
+            }
         }
         Set<String> ticked = Set.copyOf(form.texts("take"));
         if (!rows.shut().isEmpty() && !form.ticked("leave")) {
@@ -229,11 +263,21 @@ public final class FundsFileRowsPage implements Page {
             }
         }
         int left = rows.rows().size() - entries.size() + rows.shut().size();
-        return request.save(write -> {
-            BankFile file = EnterBankFile.enter(
-                    write, rows.file().file(), rows.source().id(), entries, lines, left, request.today());
-            return Saved.to("/funds/files").saying(entered(file));
-        });
+        WaitingFile file = rows.file().file();
+        AtomicReference<WaitingFiles.Kept> taken = new AtomicReference<>();
+        try {
+            return request.save(write -> {
+                taken.set(waiting.take(file.key())
+                        .orElseThrow(() -> new Rejected(Problem.fault(
+                                "", file.name(), "does not wait any more", "look whether it is entered"))));
+                return Saved.to("/funds/files")
+                        .saying(entered(EnterBankFile.enter(
+                                write, file, rows.source().id(), entries, lines, left, request.today())));
+            });
+        } catch (Exception notEntered) {
+            Optional.ofNullable(taken.get()).ifPresent(waiting::putBack);
+            throw notEntered;
+        }
     }
 
     private static String entered(BankFile file) {
@@ -262,6 +306,6 @@ public final class FundsFileRowsPage implements Page {
     private static LedgerEntry usual(FileRows rows, FileRows.Group group, LedgerEntry standIn) {
         LedgerEntry as = FileRows.shape().with(standIn, "kind", kind(rows, group));
         as = FileRows.shape().with(as, "stage", group.suggestion().flatMap(BankBooks.Suggestion::stage));
-        return FileRows.shape().with(as, "payee", payee(group));
+        return FileRows.shape().with(as, "payee", payee(rows, group));
     }
 }

@@ -12,7 +12,8 @@ import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Refused;
 import weekwright.base.Text;
-import weekwright.funds.WaitingFileStore;
+import weekwright.funds.WaitingFile;
+import weekwright.funds.WaitingFiles;
 import weekwright.render.Form;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
@@ -31,6 +32,12 @@ public final class FundsFilesNewPage implements Page {
     private static final SecureRandom RANDOM = new SecureRandom();
 
     public record View(Form form, List<Form.Choice> sources) {}
+
+    private final WaitingFiles waiting;
+
+    public FundsFilesNewPage(WaitingFiles waiting) {
+        this.waiting = waiting;
+    }
 
     @Override
     public View show(Request request) {
@@ -57,7 +64,7 @@ public final class FundsFilesNewPage implements Page {
         }
         return request.save(write -> {
             String key = new BigInteger(KEY_BITS, RANDOM).toString(Character.MAX_RADIX);
-            WaitingFileStore.add(write, key, name, bytes, source.map(Id::value).orElse(""));
+            waiting.add(new WaitingFile(key, name, source.map(Id::value).orElse(""), write.at()), bytes);
             return Saved.to("/funds/files/" + key);
         });
     }

@@ -11,7 +11,7 @@ import weekwright.funds.BankFile;
 import weekwright.funds.BankFileStore;
 import weekwright.funds.BankSource;
 import weekwright.funds.BankSourceStore;
-import weekwright.funds.WaitingFileStore;
+import weekwright.funds.WaitingFiles;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -31,6 +31,12 @@ public final class FundsFilesPage implements Page {
     /** A file that waits. */
     public record Waiting(String key, String name, String since, String next) {}
 
+    private final WaitingFiles waiting;
+
+    public FundsFilesPage(WaitingFiles waiting) {
+        this.waiting = waiting;
+    }
+
     @Override
     public View show(Request request) {
         Formats formats = new Formats(request.settings().project().currency(), request.today());
@@ -38,7 +44,7 @@ public final class FundsFilesPage implements Page {
             List<Line> lines = new ArrayList<>();
             BankFileStore.TABLE.values(read).forEach(file -> lines.add(line(read, file, formats)));
             Collections.reverse(lines);
-            List<Waiting> waiting = WaitingFileStore.list(read).stream()
+            List<Waiting> files = this.waiting.list().stream()
                     .map(file -> new Waiting(
                             file.key(),
                             file.name(),
@@ -46,7 +52,7 @@ public final class FundsFilesPage implements Page {
                                     file.at(), request.settings().zone())),
                             "/funds/files/" + file.key()))
                     .toList();
-            return new View(lines, waiting, request.form("throw"));
+            return new View(lines, files, request.form("throw"));
         });
     }
 
@@ -76,7 +82,7 @@ public final class FundsFilesPage implements Page {
         FormReader form = request.form();
         String key = form.text("file");
         return request.save(write -> {
-            if (!form.act().equals("throw") || !WaitingFileStore.remove(write, key)) {
+            if (!form.act().equals("throw") || waiting.take(key).isEmpty()) {
                 throw new Rejected(
                         Problem.fault("", "", "This file does not wait any more", "look whether it is entered"));
             }

@@ -19,6 +19,7 @@ import weekwright.funds.ClosedMonthStore;
 import weekwright.funds.MonthGaps;
 import weekwright.funds.MonthStatement;
 import weekwright.funds.StatementLine;
+import weekwright.funds.WaitingFiles;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -52,6 +53,12 @@ public final class FundsMonthPage implements Page {
     /** Something missing; {@code link}: where it is mended, empty for none. */
     public record Missing(String text, String link) {}
 
+    private final WaitingFiles waiting;
+
+    public FundsMonthPage(WaitingFiles waiting) {
+        this.waiting = waiting;
+    }
+
     @Override
     public View show(Request request) {
         YearMonth month = month(request);
@@ -82,7 +89,7 @@ public final class FundsMonthPage implements Page {
         return MonthStatement.of(read, month, EpisodeStore.publishedIn(read, month));
     }
 
-    private static View open(Request request, Read read, YearMonth month, Formats formats) {
+    private View open(Request request, Read read, YearMonth month, Formats formats) {
         return new View(
                 form(request),
                 month.toString(),
@@ -92,7 +99,7 @@ public final class FundsMonthPage implements Page {
                         .findFirst()
                         .map(fault -> "It " + fault.rule() + "; " + fault.remedy() + ".")
                         .orElse(""),
-                MonthGaps.of(read, month, request.today()).stream()
+                MonthGaps.of(read, month, request.today(), waiting.list()).stream()
                         .map(gap -> new Missing(gap.text(), link(gap)))
                         .toList(),
                 StatementParts.of(now(read, month), formats),
@@ -178,7 +185,14 @@ public final class FundsMonthPage implements Page {
         String who = request.person().map(CrewMember::name).orElse("");
         form.besides(() -> request.read(read -> CloseMonth.check(read, month, request.today())));
         return request.save(write -> {
-            CloseMonth.close(write, month, anyway, who, EpisodeStore.publishedIn(write, month), request.today());
+            CloseMonth.close(
+                    write,
+                    month,
+                    anyway,
+                    who,
+                    EpisodeStore.publishedIn(write, month),
+                    request.today(),
+                    waiting.list());
             return Saved.to(here).saying(Said.month(month) + " is closed.");
         });
     }

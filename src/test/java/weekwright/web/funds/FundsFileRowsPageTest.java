@@ -1,18 +1,33 @@
 package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import weekwright.base.Money;
+import weekwright.db.Folder;
+import weekwright.files.ExportProject;
+import weekwright.files.backup.MakeBackup;
+import weekwright.files.backup.RestoreBackup;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.testkit.OakMill;
+import weekwright.testkit.PlainProject;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
 class FundsFileRowsPageTest {
+    @TempDir
+    private Path temp;
+
     private final ServerFixture server = ServerFixture.small();
     private final Visitor ilse = server.as("ilse");
 
@@ -197,6 +212,88 @@ class FundsFileRowsPageTest {
         assertThat(entry.payee()).isEqualTo("plank");
         Visitor.Reply late = form.with("answer", "another-key-0123456789").send();
         assertThat(late.status()).isEqualTo(404);
-        assertThat(late.text()).contains("This file does not wait any more: it is entered, or thrown away.");
+        assertThat(late.text()).contains("This file does not wait any more: it is entered, thrown away, or was forgotten when the program"
+                        + " stopped. Send it again where it is still wanted.");
+    }
+
+    private static final String PEOPLE = "Date,Supporter,E-mail,Street,Message,Gross,Fee,Net\n"
+            + "2026-11-05,Quillwort Ninefinger,quill@ninefinger.example,Reed Lane 4,For the Ninefinger mill,5.00,0.40,4.60\n"
+            + "2026-11-05,Sorrel Ninefinger,sorrel@ninefinger.example,Reed Lane 5,Ninefinger again,5.00,0.40,4.60\n"
+            + "2026-11-06,Teasel Ninefinger,teasel@ninefinger.example,Reed Lane 6,,-5.00,-0.40,-4.60\n";
+
+    /** Every byte of the project's folder, the store's journal among them. */
+    private void nowhere(String when) throws IOException {
+        try (Stream<Path> all = Files.walk(server.app().folder().path())) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1))
+                        .as(when + ": " + file.getFileName())
+                        .doesNotContainIgnoringCase("ninefinger")
+                        .doesNotContain("Reed Lane", "Quillwort");
+            }
+        }
+    }
+
+    @Test
+    void no_name_no_address_and_no_message_of_a_supporter_is_ever_written_down() throws Exception {
+        Visitor.Reply sent = ilse.follow(ilse.form(ilse.get("/funds/files/new"))
+                .attach("file", "november.csv", PEOPLE.getBytes(StandardCharsets.UTF_8))
+                .send());
+        assertThat(sent.page().select("#people").hasAttr("checked")).isTrue();
+        nowhere("sent");
+        assertThat(ilse.get("/funds/files").text()).contains("november.csv");
+        Visitor.Reply rows = ilse.follow(
+                ilse.form(sent).with("name", "Pay-outs").with("kind_in", "payout").send());
+        nowhere("read");
+        assertThat(rows.page().select(".file-name legend").eachText())
+                .containsExactly("what comes in 2 rows, €9.20", "what goes out 1 row, −€4.60");
+        assertThat(rows.text()).doesNotContain("Quillwort").contains("name left out");
+        Visitor.Reply refused = ilse.form(rows).with("payee.0", "Quillwort Ninefinger").send();
+        assertThat(refused.troubles())
+                .containsExactly("\"Quillwort Ninefinger\" is no pledge level; choose one, or leave it empty: of"
+                        + " supporters the books keep no names");
+        nowhere("refused");
+        Visitor.Reply saved = ilse.follow(
+                ilse.form(refused).with("payee.0", "plank").with("kind.1", "payout").send());
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("Three rows of november.csv are in the books.");
+        assertThat(books().subList(3, 6))
+                .extracting(LedgerEntry::payee, LedgerEntry::note)
+                .containsExactly(tuple("plank", ""), tuple("plank", ""), tuple("", ""));
+        nowhere("entered");
+        Visitor.Reply again = ilse.follow(ilse.form(ilse.get("/funds/files/new"))
+                .with("text", PEOPLE)
+                .with("source", "outs")
+                .send());
+        Visitor.Reply known = ilse.follow(ilse.form(again).send());
+        assertThat(known.page().select("small.known").eachText())
+                .containsExactly("in the books already", "in the books already", "in the books already");
+        ilse.follow(ilse.form(saved, ".flash form").send());
+        assertThat(books()).hasSize(3);
+        nowhere("taken back");
+        ExportProject.into(server.db(), server.app().folder(), temp.resolve("files"));
+        MakeBackup.into(server.db(), server.app().folder(), temp.resolve("kept.zip"), PlainProject.CLOCK);
+        RestoreBackup.into(temp.resolve("kept.zip"), new Folder(temp.resolve("back")));
+        for (Path place : List.of(temp.resolve("files"), temp.resolve("back"))) {
+            try (Stream<Path> all = Files.walk(place)) {
+                for (Path file : all.filter(Files::isRegularFile).toList()) {
+                    assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1))
+                            .as(file.toString())
+                            .doesNotContainIgnoringCase("ninefinger");
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_supporter_who_pays_to_the_bank_is_not_named_in_the_books_either() throws IOException {
+        Visitor.Reply rows = read(
+                "Date,Name,Note,Amount\n2026-11-05,Quillwort Ninefinger,For the Ninefinger mill,5.00\n", "The bank");
+        Visitor.Reply refused = ilse.form(rows).with("kind.0", "payout").send();
+        assertThat(refused.troubles())
+                .containsExactly("\"Quillwort Ninefinger\" is no pledge level; choose one, or leave it empty: of"
+                        + " supporters the books keep no names");
+        ilse.follow(ilse.form(refused).with("payee.0", "").send());
+        assertThat(books().get(3).payee()).isEmpty();
+        assertThat(books().get(3).note()).isEmpty();
+        nowhere("entered");
     }
 }
