@@ -43,8 +43,7 @@ public final class MonthGaps {
         deliveries(read, month, today, gaps);
         supporters(read, month, gaps);
         waiting.forEach(
-                file ->
-                        gaps.add(new Gap(Kind.FILE, "The file “" + file.name() + "” waits to be entered", file.key())));
+                file -> gaps.add(new Gap(Kind.FILE, "The file “" + file.name() + "” waits to be entered", file.key())));
         return gaps;
     }
 

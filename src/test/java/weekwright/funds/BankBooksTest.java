@@ -76,9 +76,12 @@ class BankBooksTest {
     @Test
     void a_renamed_row_is_known_by_the_name_in_the_file_and_by_its_reference() {
         BankRow row = bank(3, -500, "SAWMILL 0231", "bill 7");
-        assertThat(BankBooks.note(row, LedgerEntry.Kind.MATERIAL, "Sawmill upstream")).isEqualTo("bill 7\nIn the file: SAWMILL 0231");
-        assertThat(BankBooks.note(row, LedgerEntry.Kind.MATERIAL, "SAWMILL 0231")).isEqualTo("bill 7");
-        assertThat(BankBooks.note(bank(3, -500, "X", ""), LedgerEntry.Kind.MATERIAL, "Y")).isEqualTo("In the file: X");
+        assertThat(BankBooks.note(row, LedgerEntry.Kind.MATERIAL, "Sawmill upstream"))
+                .isEqualTo("bill 7\nIn the file: SAWMILL 0231");
+        assertThat(BankBooks.note(row, LedgerEntry.Kind.MATERIAL, "SAWMILL 0231"))
+                .isEqualTo("bill 7");
+        assertThat(BankBooks.note(bank(3, -500, "X", ""), LedgerEntry.Kind.MATERIAL, "Y"))
+                .isEqualTo("In the file: X");
         assertThat(BankBooks.note(row, LedgerEntry.Kind.PAYOUT, "plank")).isEmpty();
         LedgerEntry renamed = entry("a", 3, "-5", "Sawmill upstream", "In the file: SAWMILL 0231");
         assertThat(BankBooks.twins(List.of(row), List.of(renamed), "")

@@ -99,7 +99,8 @@ public final class FundsFilePage implements Page {
                 table.map(t -> FileLists.columns(t, form.value("skip"))).orElse(List.of()),
                 remarks,
                 bookings.map(FundsFilePage::found).orElse(""),
-                bookings.map(b -> lines(b, form.holds("people", "yes"), formats)).orElse(List.of()),
+                bookings.map(b -> lines(b, form.holds("people", "yes"), formats))
+                        .orElse(List.of()),
                 bookings.map(FundsFilePage::faults).orElse(List.of()));
     }
 
@@ -209,8 +210,18 @@ public final class FundsFilePage implements Page {
         if (form.act().equals("guess")) {
             Map<String, List<String>> instead = new LinkedHashMap<>();
             List.of(
-                            "date", "payee", "reference", "amount", "way", "out", "in", "balance", "currency", "gross",
-                            "fee", "people")
+                            "date",
+                            "payee",
+                            "reference",
+                            "amount",
+                            "way",
+                            "out",
+                            "in",
+                            "balance",
+                            "currency",
+                            "gross",
+                            "fee",
+                            "people")
                     .forEach(role -> instead.put(role, List.of()));
             reading.guess(form.text("encoding"), form.text("divider"), digits)
                     .forEach((name, text) -> instead.put(name, text.isEmpty() ? List.of() : List.of(text)));

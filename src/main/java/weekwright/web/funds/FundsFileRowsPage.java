@@ -93,7 +93,9 @@ public final class FundsFileRowsPage implements Page {
             values.put("payee." + i, payee(rows, group));
             names.add(new Name(
                     i,
-                    rows.source().people() ? (group.in() ? "what comes in" : "what goes out") : group.payee().isEmpty() ? "without a name" : group.payee(),
+                    rows.source().people()
+                            ? (group.in() ? "what comes in" : "what goes out")
+                            : group.payee().isEmpty() ? "without a name" : group.payee(),
                     Formats.count(group.count(), "row"),
                     group.sum(),
                     group.suggestion().isPresent() ? "as before" : ""));
@@ -115,7 +117,9 @@ public final class FundsFileRowsPage implements Page {
                 rows.source().name(),
                 said(rows, read, request, formats),
                 names,
-                shown.stream().map(line -> line(line, rows.source().people(), formats)).toList(),
+                shown.stream()
+                        .map(line -> line(line, rows.source().people(), formats))
+                        .toList(),
                 shut(rows.shut()),
                 LedgerFields.kinds().stream()
                         .filter(kind -> !kind.value().equals("counted"))

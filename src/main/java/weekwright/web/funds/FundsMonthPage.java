@@ -186,13 +186,7 @@ public final class FundsMonthPage implements Page {
         form.besides(() -> request.read(read -> CloseMonth.check(read, month, request.today())));
         return request.save(write -> {
             CloseMonth.close(
-                    write,
-                    month,
-                    anyway,
-                    who,
-                    EpisodeStore.publishedIn(write, month),
-                    request.today(),
-                    waiting.list());
+                    write, month, anyway, who, EpisodeStore.publishedIn(write, month), request.today(), waiting.list());
             return Saved.to(here).saying(Said.month(month) + " is closed.");
         });
     }

@@ -176,7 +176,8 @@ class FundsFilePageTest {
     void a_file_that_is_gone_is_told() {
         Visitor.Reply gone = SERVER.as("ilse").get("/funds/files/nothing");
         assertThat(gone.status()).isEqualTo(404);
-        assertThat(gone.text()).contains("This file does not wait any more: it is entered, thrown away, or was forgotten when the program"
-                        + " stopped. Send it again where it is still wanted.");
+        assertThat(gone.text())
+                .contains("This file does not wait any more: it is entered, thrown away, or was forgotten when the"
+                        + " program stopped. Send it again where it is still wanted.");
     }
 }

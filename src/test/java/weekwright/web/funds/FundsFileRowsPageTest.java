@@ -212,12 +212,14 @@ class FundsFileRowsPageTest {
         assertThat(entry.payee()).isEqualTo("plank");
         Visitor.Reply late = form.with("answer", "another-key-0123456789").send();
         assertThat(late.status()).isEqualTo(404);
-        assertThat(late.text()).contains("This file does not wait any more: it is entered, thrown away, or was forgotten when the program"
-                        + " stopped. Send it again where it is still wanted.");
+        assertThat(late.text())
+                .contains("This file does not wait any more: it is entered, thrown away, or was forgotten when the"
+                        + " program stopped. Send it again where it is still wanted.");
     }
 
     private static final String PEOPLE = "Date,Supporter,E-mail,Street,Message,Gross,Fee,Net\n"
-            + "2026-11-05,Quillwort Ninefinger,quill@ninefinger.example,Reed Lane 4,For the Ninefinger mill,5.00,0.40,4.60\n"
+            + "2026-11-05,Quillwort Ninefinger,quill@ninefinger.example,Reed Lane 4,For the Ninefinger"
+            + " mill,5.00,0.40,4.60\n"
             + "2026-11-05,Sorrel Ninefinger,sorrel@ninefinger.example,Reed Lane 5,Ninefinger again,5.00,0.40,4.60\n"
             + "2026-11-06,Teasel Ninefinger,teasel@ninefinger.example,Reed Lane 6,,-5.00,-0.40,-4.60\n";
 
@@ -241,19 +243,24 @@ class FundsFileRowsPageTest {
         assertThat(sent.page().select("#people").hasAttr("checked")).isTrue();
         nowhere("sent");
         assertThat(ilse.get("/funds/files").text()).contains("november.csv");
-        Visitor.Reply rows = ilse.follow(
-                ilse.form(sent).with("name", "Pay-outs").with("kind_in", "payout").send());
+        Visitor.Reply rows = ilse.follow(ilse.form(sent)
+                .with("name", "Pay-outs")
+                .with("kind_in", "payout")
+                .send());
         nowhere("read");
         assertThat(rows.page().select(".file-name legend").eachText())
                 .containsExactly("what comes in 2 rows, €9.20", "what goes out 1 row, −€4.60");
         assertThat(rows.text()).doesNotContain("Quillwort").contains("name left out");
-        Visitor.Reply refused = ilse.form(rows).with("payee.0", "Quillwort Ninefinger").send();
+        Visitor.Reply refused =
+                ilse.form(rows).with("payee.0", "Quillwort Ninefinger").send();
         assertThat(refused.troubles())
                 .containsExactly("\"Quillwort Ninefinger\" is no pledge level; choose one, or leave it empty: of"
                         + " supporters the books keep no names");
         nowhere("refused");
-        Visitor.Reply saved = ilse.follow(
-                ilse.form(refused).with("payee.0", "plank").with("kind.1", "payout").send());
+        Visitor.Reply saved = ilse.follow(ilse.form(refused)
+                .with("payee.0", "plank")
+                .with("kind.1", "payout")
+                .send());
         assertThat(saved.page().select(".flash p").text()).isEqualTo("Three rows of november.csv are in the books.");
         assertThat(books().subList(3, 6))
                 .extracting(LedgerEntry::payee, LedgerEntry::note)

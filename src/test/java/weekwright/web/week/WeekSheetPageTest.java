@@ -143,8 +143,19 @@ class WeekSheetPageTest {
                         WeekLineStore.TABLE.insert(
                                 write,
                                 SmallProject.of(
-                                        WeekLine.class, "id", "week.1", "date", "2026-11-24", "crew", "ilse", "task",
-                                        "gate.2", "kind", "work", "hours", "3"));
+                                        WeekLine.class,
+                                        "id",
+                                        "week.1",
+                                        "date",
+                                        "2026-11-24",
+                                        "crew",
+                                        "ilse",
+                                        "task",
+                                        "gate.2",
+                                        "kind",
+                                        "work",
+                                        "hours",
+                                        "3"));
                         return null;
                     });
                 })
@@ -155,12 +166,15 @@ class WeekSheetPageTest {
                     .select(".wall-line:contains(Hang the gate) input[name^=done]")
                     .attr("name");
             String hours = box.replace("done", "hours");
-            Visitor.Reply refused =
-                    ilse.form(page, "form.from-wall").with(hours, "3").with(box, "yes").send();
+            Visitor.Reply refused = ilse.form(page, "form.from-wall")
+                    .with(hours, "3")
+                    .with(box, "yes")
+                    .send();
             assertThat(refused.status()).isEqualTo(422);
             assertThat(refused.troubles())
-                    .containsExactly("\"The gate drops home\" is a must-have shot, happens once and is not captured; tick"
-                            + " it off first, or say so where \"Hang the gate\" is marked done");
+                    .containsExactly(
+                            "\"The gate drops home\" is a must-have shot, happens once and is not captured; tick"
+                                    + " it off first, or say so where \"Hang the gate\" is marked done");
             assertThat(own.db().read(HoursEntryStore.TABLE::count)).isEqualTo(5);
         }
     }
