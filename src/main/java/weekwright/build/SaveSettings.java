@@ -27,13 +27,16 @@ public final class SaveSettings {
         Problems problems = new Problems();
         if (row instanceof Project project) {
             Project now = SettingsStore.get(read).project();
-            if (!project.currency().equals(now.currency())) {
+            if (!project.currency().isBlank() && !project.currency().equals(now.currency())) {
                 problems.fault(
                         "currency",
                         project.currency(),
                         "is not " + now.currency() + ", in which all amounts here stand",
                         "export the project, change it there, and import it again");
             }
+        }
+        if (row instanceof Publishing publishing) {
+            SettingsRules.dates(publishing, SettingsStore.get(read).project(), problems);
         }
         check(row, problems);
         return problems;

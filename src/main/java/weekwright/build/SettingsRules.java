@@ -37,6 +37,7 @@ public final class SettingsRules {
     public static void check(Settings settings, Problems problems) {
         check(settings.project(), problems);
         check(settings.publishing(), problems);
+        dates(settings.publishing(), settings.project(), problems);
         check(settings.weather(), problems);
         check(settings.money(), problems);
     }
@@ -48,7 +49,14 @@ public final class SettingsRules {
         if (project.started().isBefore(EARLIEST) || project.started().isAfter(LATEST)) {
             problems.fault(
                     "started", project.started().toString(), "is no likely start", "write a day from 1900 to 2199");
+        } else {
+            DateRules.check(SettingsStore.PROJECT.shape(), project, project.started(), problems);
         }
+    }
+
+    /** That the first slot lies in the time of the project. */
+    static void dates(Publishing publishing, Project project, Problems problems) {
+        DateRules.check(SettingsStore.PUBLISHING.shape(), publishing, project.started(), problems);
     }
 
     private static void currency(String code, Problems problems) {

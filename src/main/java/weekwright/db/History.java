@@ -60,9 +60,9 @@ public final class History {
      */
     public static List<Long> removals(Read read, long before, int most) {
         return read.handle()
-                .createQuery(
-                        "SELECT DISTINCT project_version FROM change c WHERE " + GONE
-                                + " AND who <> 'import' AND project_version < :before ORDER BY project_version DESC LIMIT :most")
+                .createQuery("SELECT DISTINCT project_version FROM change c WHERE " + GONE
+                        + " AND who <> 'import' AND project_version < :before ORDER BY project_version DESC"
+                        + " LIMIT :most")
                 .bind("before", before)
                 .bind("most", most)
                 .mapTo(Long.class)
@@ -171,6 +171,27 @@ public final class History {
                 .bind("version", projectVersion)
                 .mapTo(Boolean.class)
                 .one();
+    }
+
+    /**
+     * When a row of a table was first changed after a version of the project.
+     *
+     * @param key of the row's JSON, as it was before or after
+     * @param begins how its text begins
+     */
+    public static Optional<Instant> firstAfter(
+            Read read, String thing, long projectVersion, String key, String begins) {
+        return read.handle()
+                .createQuery("SELECT at FROM change WHERE thing = :thing AND project_version > :version"
+                        + " AND (substr(json_extract(before, :key), 1, length(:begins)) = :begins"
+                        + " OR substr(json_extract(after, :key), 1, length(:begins)) = :begins) ORDER BY id LIMIT 1")
+                .bind("thing", thing)
+                .bind("version", projectVersion)
+                .bind("key", "$." + key)
+                .bind("begins", begins)
+                .mapTo(String.class)
+                .findOne()
+                .map(Instant::parse);
     }
 
     /** Everybody whom the change log names. */

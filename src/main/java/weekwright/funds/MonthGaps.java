@@ -1,9 +1,11 @@
 package weekwright.funds;
 
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import weekwright.build.Said;
@@ -80,10 +82,11 @@ public final class MonthGaps {
             boolean loose = entry.stage().isEmpty()
                     && entry.task().isEmpty()
                     && entry.material().isEmpty();
-            if (entry.kind() == LedgerEntry.Kind.MATERIAL && loose) {
+            boolean refund = entry.kind() == LedgerEntry.Kind.REFUND;
+            if ((entry.kind() == LedgerEntry.Kind.MATERIAL || refund) && loose) {
                 gaps.add(new Gap(
                         Kind.ENTRY,
-                        "Material from " + what + " belongs to no stage, task or line",
+                        (refund ? "The refund of " : "Material from ") + what + " belongs to no stage, task or line",
                         String.valueOf(stored.row())));
             }
             if (entry.kind() == LedgerEntry.Kind.PAYOUT
@@ -102,19 +105,26 @@ public final class MonthGaps {
     private static void deliveries(Read read, YearMonth month, LocalDate today, List<Gap> gaps) {
         LocalDate end = month.atEndOfMonth();
         for (Material line : MaterialStore.TABLE.values(read)) {
-            boolean due = line.ordered().isPresent()
-                    && line.received().isEmpty()
-                    && line.promised()
-                            .filter(day -> !day.isAfter(end) && !day.isAfter(today))
-                            .isPresent();
-            if (due) {
+            if (line.ordered().isEmpty() || line.received().isPresent()) {
+                continue;
+            }
+            Optional<LocalDate> due = line.promised().or(() -> likely(line));
+            if (due.filter(day -> !day.isAfter(end) && !day.isAfter(today)).isPresent()) {
                 gaps.add(new Gap(
                         Kind.DELIVERY,
-                        line.item() + " was promised for "
-                                + Said.day(line.promised().get()) + ", and nobody has said that it came",
+                        line.item() + (line.promised().isPresent() ? " was promised for " : " was likely to come by ")
+                                + Said.day(due.get()) + ", and nobody has said that it came",
                         line.id().value()));
             }
         }
+    }
+
+    /** When what was ordered and not promised for a day should have come. */
+    private static Optional<LocalDate> likely(Material line) {
+        return line.leadLikely()
+                .flatMap(days -> line.ordered()
+                        .map(day -> day.plusDays(
+                                days.value().setScale(0, RoundingMode.CEILING).longValue())));
     }
 
     private static void supporters(Read read, YearMonth month, List<Gap> gaps) {

@@ -24,12 +24,20 @@ import weekwright.funds.StatementLine.Part;
 
 /**
  * What a month brought and cost, as the books and the log have it now: income by level, costs by kind and by stage, what is
- * neither, balances, hours, the cost of an hour worked and the income of a published episode.
+ * neither, balances with what is put by, hours, the cost of an hour worked and the income of a published episode.
  *
  * <p>A pay-out that names no level is split over the levels by what each pledged in that month, by {@link Shares}. A refund
  * makes costs less. Costs stand as they are in the books: minus is money that went out.
  */
 public final class MonthStatement {
+    /** The balance of all accounts together. */
+    public static final String END = "at the end";
+
+    /** What is put by for tax of the money in the bank, and what is left of it (rule 135). */
+    public static final String PUT_BY = "of it put by for tax";
+
+    public static final String WITHOUT_PUT_BY = "without what is put by";
+
     private final Read read;
     private final YearMonth month;
     private final int published;
@@ -206,7 +214,12 @@ public final class MonthStatement {
                     "at the end, " + (account.isEmpty() ? "the account without a name" : account),
                     sum)));
         }
-        lines.add(StatementLine.money(month, Part.BALANCE, "at the end", end));
+        lines.add(StatementLine.money(month, Part.BALANCE, END, end));
+        if (settings.putByPercent().value().signum() > 0) {
+            Money putBy = Balance.putBy(month.atEndOfMonth(), settings, ledger);
+            lines.add(StatementLine.money(month, Part.BALANCE, PUT_BY, putBy));
+            lines.add(StatementLine.money(month, Part.BALANCE, WITHOUT_PUT_BY, end.minus(putBy)));
+        }
     }
 
     private long hours() {

@@ -65,6 +65,27 @@ class InTheBrowserTest {
     }
 
     @Test
+    void a_months_statement_is_printed_on_one_a4_page() throws Exception {
+        try (ServerFixture server = ServerFixture.sample();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.open("/funds/months/2026-09");
+            try (PDDocument pdf = Loader.loadPDF(browser.pdf())) {
+                assertThat(pdf.getNumberOfPages()).isEqualTo(1);
+                assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
+                        .contains(
+                                "September 2026",
+                                "Closed on",
+                                "Of it put by for tax €356.74",
+                                "Cost of an hour worked",
+                                "Income of a published episode",
+                                "ask a licensed accountant")
+                        .doesNotContain("Open it again", "For a spreadsheet");
+            }
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
     void a_part_of_the_running_order_goes_up_and_down_by_alt_and_the_arrows_and_keeps_the_focus() {
         try (ServerFixture server = ServerFixture.small();
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {

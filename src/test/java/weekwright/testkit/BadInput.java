@@ -16,11 +16,18 @@ public final class BadInput {
 
     private final Visitor visitor;
     private final String form;
+    private final String act;
 
     /** @param form the form's selector */
     public BadInput(Visitor visitor, String form) {
+        this(visitor, form, "");
+    }
+
+    /** @param act of the button that is pressed; empty for the form's only one */
+    public BadInput(Visitor visitor, String form, String act) {
         this.visitor = visitor;
         this.form = form;
+        this.act = act;
     }
 
     /**
@@ -91,7 +98,7 @@ public final class BadInput {
     private Visitor.Form filled(String path, Map<String, String> fields) {
         Visitor.Form filled = visitor.form(visitor.get(path), form);
         fields.forEach(filled::with);
-        return filled;
+        return act.isEmpty() ? filled : filled.with("do", act);
     }
 
     public static List<Sent> money(String field) {

@@ -1,6 +1,9 @@
 package weekwright.web.funds;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +16,7 @@ import weekwright.build.Said;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.EpisodeStore;
+import weekwright.funds.BooksMoved;
 import weekwright.funds.CloseMonth;
 import weekwright.funds.ClosedMonth;
 import weekwright.funds.ClosedMonthStore;
@@ -39,6 +43,7 @@ public final class FundsMonthPage implements Page {
      * @param shut why it cannot be closed yet; empty where it can
      * @param missing what is missing, or was when it was closed
      * @param since what the books say otherwise now
+     * @param first when they were first changed, in words; empty where the log does not say
      */
     public record View(
             Form form,
@@ -48,7 +53,8 @@ public final class FundsMonthPage implements Page {
             String shut,
             List<Missing> missing,
             List<StatementParts.Section> sections,
-            List<String> since) {}
+            List<String> since,
+            String first) {}
 
     /** Something missing; {@code link}: where it is mended, empty for none. */
     public record Missing(String text, String link) {}
@@ -64,7 +70,7 @@ public final class FundsMonthPage implements Page {
         YearMonth month = month(request);
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return request.read(read -> {
-            Optional<ClosedMonth> closed = ClosedMonthStore.find(read, month).map(Stored::value);
+            Optional<Stored<ClosedMonth>> closed = ClosedMonthStore.find(read, month);
             return closed.isPresent()
                     ? closed(request, read, closed.get(), formats)
                     : open(request, read, month, formats);
@@ -103,7 +109,8 @@ public final class FundsMonthPage implements Page {
                         .map(gap -> new Missing(gap.text(), link(gap)))
                         .toList(),
                 StatementParts.of(now(read, month), formats),
-                List.of());
+                List.of(),
+                "");
     }
 
     /** One form: whichever button was pressed and refused is told above. */
@@ -111,7 +118,8 @@ public final class FundsMonthPage implements Page {
         return request.form(request.wasRefused("reopen") ? "reopen" : "close");
     }
 
-    private static View closed(Request request, Read read, ClosedMonth closed, Formats formats) {
+    private static View closed(Request request, Read read, Stored<ClosedMonth> row, Formats formats) {
+        ClosedMonth closed = row.value();
         List<StatementLine> lines = ClosedMonthStore.lines(read, closed.month()).stream()
                 .map(Stored::value)
                 .toList();
@@ -126,7 +134,15 @@ public final class FundsMonthPage implements Page {
                         .map(line -> new Missing(line.name(), ""))
                         .toList(),
                 StatementParts.of(lines, formats),
-                since(lines, now(read, closed.month()), formats));
+                since(lines, now(read, closed.month()), formats),
+                BooksMoved.since(read, row)
+                        .map(at -> "first changed on " + Said.day(day(request, at)))
+                        .orElse("since it was closed"));
+    }
+
+    /** The day of the project's own zone. */
+    static LocalDate day(Request request, Instant at) {
+        return LocalDate.ofInstant(at, ZoneId.of(request.settings().project().zone()));
     }
 
     private static String link(MonthGaps.Gap gap) {
@@ -148,7 +164,9 @@ public final class FundsMonthPage implements Page {
         List<String> said = new ArrayList<>();
         for (StatementLine line : now) {
             StatementLine before = then.remove(new Key(line.part(), line.name()));
-            if (!line.equals(before)) {
+            boolean notSaidThen = before == null
+                    && (line.name().equals(MonthStatement.PUT_BY) || line.name().equals(MonthStatement.WITHOUT_PUT_BY));
+            if (!line.equals(before) && !notSaidThen) {
                 said.add(Formats.sentence(line.name()) + ": "
                         + (before == null ? "nothing" : StatementParts.figure(before, formats)) + " then, "
                         + StatementParts.figure(line, formats) + " now");

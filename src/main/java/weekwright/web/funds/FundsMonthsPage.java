@@ -7,12 +7,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import weekwright.base.Money;
+import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.db.Read;
+import weekwright.db.Stored;
+import weekwright.funds.BooksMoved;
 import weekwright.funds.ClosedMonth;
 import weekwright.funds.ClosedMonthStore;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.StatementLine;
 import weekwright.funds.SupporterMonthStore;
 import weekwright.render.Formats;
 import weekwright.web.kit.Page;
@@ -27,8 +31,17 @@ public final class FundsMonthsPage implements Page {
      * A month.
      *
      * @param standing closed on a day, to be closed, or so far
+     * @param moved by how much the books moved since it was closed, and since when; empty where they did not
      */
-    public record Line(String month, LocalDate first, String standing, boolean due, Money in, Money out, Money end) {}
+    public record Line(
+            String month,
+            LocalDate first,
+            String standing,
+            String moved,
+            boolean due,
+            Money in,
+            Money out,
+            Money end) {}
 
     @Override
     public View show(Request request) {
@@ -39,8 +52,8 @@ public final class FundsMonthsPage implements Page {
         Settings settings = request.settings();
         Formats formats = new Formats(settings.project().currency(), request.today());
         List<LedgerEntry> ledger = LedgerEntryStore.TABLE.values(read);
-        Map<YearMonth, ClosedMonth> closed = new HashMap<>();
-        ClosedMonthStore.TABLE.values(read).forEach(one -> closed.put(one.month(), one));
+        Map<YearMonth, Stored<ClosedMonth>> closed = new HashMap<>();
+        ClosedMonthStore.TABLE.list(read).forEach(one -> closed.put(one.value().month(), one));
         YearMonth now = YearMonth.from(request.today());
         int count = Math.toIntExact(
                 Math.max(0, YearMonth.from(settings.openingDate()).until(now, java.time.temporal.ChronoUnit.MONTHS))
@@ -48,14 +61,17 @@ public final class FundsMonthsPage implements Page {
         List<Line> lines = new ArrayList<>();
         for (FundsMonths.Month month :
                 FundsMonths.of(request.today(), count, settings, ledger, SupporterMonthStore.TABLE.values(read))) {
-            ClosedMonth one = closed.get(month.month());
+            Stored<ClosedMonth> one = closed.get(month.month());
             boolean due = one == null && month.month().isBefore(now);
             lines.add(
                     0,
                     new Line(
                             month.month().toString(),
                             month.first(),
-                            one != null ? "closed " + formats.dateShort(one.closed()) : due ? "to be closed" : "so far",
+                            one != null
+                                    ? "closed " + formats.dateShort(one.value().closed())
+                                    : due ? "to be closed" : "so far",
+                            one == null ? "" : moved(request, read, one, ledger, formats),
                             due,
                             month.pledges().plus(month.receipts()),
                             month.running().plus(month.materials()),
@@ -68,5 +84,32 @@ public final class FundsMonthsPage implements Page {
                         : Formats.sentence(Formats.counted(due, "month is", "months are")) + " to be closed.",
                 !ledger.isEmpty(),
                 lines);
+    }
+
+    /** "since 26 November 2026: costs €40.00 more, at its end €40.00 less". */
+    private static String moved(
+            Request request, Read read, Stored<ClosedMonth> closed, List<LedgerEntry> ledger, Formats formats) {
+        List<StatementLine> kept = ClosedMonthStore.lines(read, closed.value().month()).stream()
+                .map(Stored::value)
+                .toList();
+        BooksMoved moved = BooksMoved.of(closed.value().month(), kept, request.settings(), ledger);
+        if (moved.isNothing()) {
+            return "";
+        }
+        List<String> said = new ArrayList<>();
+        more("income", moved.income(), formats, said);
+        more("costs", moved.cost().negated(), formats, said);
+        more("neither of the two", moved.apart(), formats, said);
+        more("at its end", moved.end(), formats, said);
+        return BooksMoved.since(read, closed)
+                        .map(at -> "since " + Said.day(FundsMonthPage.day(request, at)))
+                        .orElse("since then")
+                + ": " + String.join(", ", said);
+    }
+
+    private static void more(String what, Money by, Formats formats, List<String> said) {
+        if (!by.equals(Money.ZERO)) {
+            said.add(what + " " + formats.moneyExact(Math.abs(by.minor())) + (by.isNegative() ? " less" : " more"));
+        }
     }
 }

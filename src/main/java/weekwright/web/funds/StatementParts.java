@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import weekwright.base.Hours;
 import weekwright.base.Money;
+import weekwright.funds.MonthStatement;
 import weekwright.funds.StatementLine;
 import weekwright.funds.StatementLine.Part;
 import weekwright.render.Formats;
@@ -60,7 +61,7 @@ final class StatementParts {
                 line.gross().map(money -> formats.moneyExact(money.minor())).orElse(""),
                 line.fee().map(money -> formats.moneyExact(money.minor())).orElse(""),
                 figure(line, formats),
-                line.part() == Part.BALANCE && line.name().equals("at the end"));
+                line.part() == Part.BALANCE && line.name().equals(MonthStatement.END));
     }
 
     /** What a line says: costs without their minus. */

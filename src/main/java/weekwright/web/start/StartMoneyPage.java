@@ -128,16 +128,20 @@ public final class StartMoneyPage implements Page {
         List<Row> rows = new ArrayList<>();
         for (int number : LEVELS) {
             String field = "level" + number;
-            String name = form.text(field);
-            Optional<Money> amount = form.read(field + "_amount", Money.class);
+            boolean named = !form.text(field).isEmpty();
+            String name = form.text(field, PledgeLevel.class, "name");
+            Optional<Money> amount = form.text(field + "_amount").isEmpty()
+                    ? Optional.empty()
+                    : form.column(field + "_amount", PledgeLevel.class, "amount")
+                            .map(Money.class::cast);
             Optional<Integer> supporters = form.text(field + "_supporters").isEmpty()
                     ? Optional.empty()
                     : form.whole(field + "_supporters", SupporterMonth.class, "start");
             boolean typed = !form.text(field + "_amount").isEmpty()
                     || !form.text(field + "_supporters").isEmpty();
-            if (name.isEmpty() && typed) {
+            if (!named && typed) {
                 form.fault(field, "", "has no name", "write what the level is called");
-            } else if (!name.isEmpty() && form.text(field + "_amount").isEmpty()) {
+            } else if (named && form.text(field + "_amount").isEmpty()) {
                 form.fault(field + "_amount", "", "is missing", "write what a supporter of this level pays");
             } else if (!name.isEmpty()) {
                 amount.ifPresent(money -> rows.add(new Row(name, money, supporters.orElse(0), field)));

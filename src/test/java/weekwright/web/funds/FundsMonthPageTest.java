@@ -13,6 +13,8 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.funds.ClosedMonthStore;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.Material;
+import weekwright.funds.MaterialStore;
 import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.SupporterMonth;
@@ -192,6 +194,56 @@ class FundsMonthPageTest {
                 .isEqualTo(
                         "It is in the books. \"30 October 2026\" is in a month that was closed on 25 November 2026; its"
                                 + " statement stays as it was; open the month again and close it to have it in.");
+    }
+
+    /** By hand: 10 % of 303.60 and 100.01, net pay-outs since the books opened, are 40.361, so 40.36; 4068.61 less that. */
+    @Test
+    void what_is_put_by_for_tax_stands_below_the_balance_and_a_statement_from_before_is_not_called_wrong() {
+        Visitor.Reply closed = closed();
+        assertThat(rows(closed)).noneMatch(row -> row.contains("put by"));
+        ilse.form(ilse.get("/crew/settings"), "form:has(button[value=money])")
+                .with("put_by_percent", "10")
+                .press("money");
+        assertThat(ilse.get("/funds/months/2026-10").text()).doesNotContain("otherwise now");
+        ilse.form(ilse.get("/funds/months/2026-10"), "main form.act").press("reopen");
+        Visitor.Reply page = ilse.get("/funds/months/2026-10");
+        assertThat(rows(page))
+                .containsSubsequence(
+                        "At the end €4,068.61", "Of it put by for tax €40.36", "Without what is put by €4,028.25");
+        assertThat(page.text()).contains("counts as no cover");
+        assertThat(ilse.get("/funds/months/2026-10/statement.csv").body())
+                .contains("2026-10,balance,of it put by for tax,40.36,,,,,");
+    }
+
+    /** Each thing that can be missing, and nothing else: a refund without a place, a delivery past its promise or its lead. */
+    @Test
+    void what_is_missing_is_told_thing_by_thing() {
+        server.db().write("test", write -> {
+            entry(write, "b1", "2026-09-20", "7", "refund", "payee", "Nails");
+            ordered(write, "late1", "Hinges", "promised", "2026-09-25");
+            ordered(write, "late2", "Bolts", "lead_likely", "10.5");
+            ordered(write, "later", "Glass", "promised", "2026-10-02");
+            ordered(write, "open", "Lime");
+            return null;
+        });
+        assertThat(ilse.get("/funds/months/2026-09")
+                        .page()
+                        .select(".missing li")
+                        .eachText())
+                .containsExactly(
+                        "The refund of “Nails” on 20 September 2026 belongs to no stage, task or line",
+                        "1 cost has no receipt",
+                        "Hinges was promised for 25 September 2026, and nobody has said that it came",
+                        "Bolts was likely to come by 21 September 2026, and nobody has said that it came",
+                        "The supporters of Beam were not counted");
+    }
+
+    private static void ordered(weekwright.db.Write write, String id, String item, String... more) {
+        String[] pairs = new String[8 + more.length];
+        System.arraycopy(
+                new String[] {"id", id, "task", "gate.1", "item", item, "ordered", "2026-09-10"}, 0, pairs, 0, 8);
+        System.arraycopy(more, 0, pairs, 8, more.length);
+        MaterialStore.TABLE.insert(write, SmallProject.of(Material.class, pairs));
     }
 
     /** Where the books or the log of the sample change, its two statements are to be made anew: open the months, close, export. */
