@@ -28,6 +28,7 @@ public final class App implements AutoCloseable {
     private final AutoCloseable lock;
     private final Entrance entrance;
     private List<Daily> daily = List.of();
+    private volatile String backupTrouble = "";
     private final int firstLook;
     private final int trials;
     private volatile Optional<Db> db = Optional.empty();
@@ -130,11 +131,24 @@ public final class App implements AutoCloseable {
         });
     }
 
-    private void backup() throws FolderRefused {
+    /** Makes today's backup, if none is there; why it cannot be made is kept for the pages to say. */
+    void backup() throws FolderRefused {
         Optional<Db> store = project();
-        if (store.isPresent()) {
-            new Backups(folder, store.get(), clock).daily();
+        if (store.isEmpty()) {
+            return;
         }
+        try {
+            new Backups(folder, store.get(), clock).daily();
+            backupTrouble = "";
+        } catch (FolderRefused | RuntimeException e) {
+            backupTrouble = "Today's backup was not made: " + e.getMessage();
+            throw e;
+        }
+    }
+
+    /** Why today's backup could not be made, as a sentence; empty while all is well. */
+    public String backupTrouble() {
+        return backupTrouble;
     }
 
     private synchronized void begin() {

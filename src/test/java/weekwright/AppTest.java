@@ -11,6 +11,7 @@ import weekwright.db.FolderRefused;
 import weekwright.render.Templates;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
+import weekwright.testkit.Visitor;
 import weekwright.web.Server;
 
 class AppTest {
@@ -45,6 +46,35 @@ class AppTest {
         }
         try (var files = Files.list(folder.resolve("new/backups"))) {
             assertThat(files).hasSize(1);
+        }
+    }
+
+    @Test
+    void a_backup_that_cannot_be_made_is_said_on_the_pages_until_one_was_made() throws Exception {
+        try (App app = open(folder.resolve("new"))) {
+            SmallProject.fill(app.create());
+            Path place = folder.resolve("new/backups");
+            Files.writeString(place, "in the way");
+            String why = "Today's backup was not made: The backup " + place.resolve("2026-11-25-080000.zip")
+                    + " cannot be written: " + place
+                    + ". Nothing was left there. Look after the disk and the right to write there.";
+            assertThatThrownBy(app::backup).isInstanceOf(FolderRefused.class);
+            try (Server server = Server.start(app, "127.0.0.1", 0)) {
+                Visitor ilse = new Visitor("http://127.0.0.1:" + server.port());
+                ilse.setCookie("who", "ilse");
+                assertThat(ilse.get("/ahead")
+                                .page()
+                                .select("p:has(a[href=/crew/backups])")
+                                .eachText())
+                        .containsExactly(why + " Backups");
+                assertThat(ilse.get("/crew/backups").page().select(".trouble").text())
+                        .isEqualTo(why + " Make one now. If that fails, look after the disk.");
+                Files.delete(place);
+                app.backup();
+                assertThat(ilse.get("/crew/backups").page().select(".trouble")).isEmpty();
+                assertThat(ilse.get("/ahead").page().select("a[href=/crew/backups]"))
+                        .isEmpty();
+            }
         }
     }
 

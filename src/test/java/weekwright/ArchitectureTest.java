@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 
 class ArchitectureTest {
     private static final JavaClasses PROGRAM = new ClassFileImporter()
@@ -31,11 +32,13 @@ class ArchitectureTest {
     }
 
     @Test
+    @Requirement({"1.2.4"})
     void each_library_is_used_in_its_home_alone() {
         assertThat(Architecture.libraryHomes(PROGRAM)).isEmpty();
     }
 
     @Test
+    @Requirement({"1.2.5", "1.3.2", "1.3.6", "1.3.7", "1.5.2"})
     void no_process_no_network_out_no_scripts_no_serialisation() {
         assertThat(Architecture.forbiddenUses(PROGRAM)).isEmpty();
     }

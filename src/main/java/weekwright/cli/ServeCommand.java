@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -27,6 +28,7 @@ import weekwright.db.FolderRefused;
 import weekwright.files.ImportProject;
 import weekwright.files.SampleFiles;
 import weekwright.render.Templates;
+import weekwright.web.Certificate;
 import weekwright.web.Listening;
 import weekwright.web.Server;
 
@@ -80,6 +82,18 @@ final class ServeCommand implements Callable<Integer> {
                     "A proxy on this machine passes requests on: its X-Forwarded-Proto, -Host and -For are believed.")
     private boolean behindProxy;
 
+    @Option(
+            names = "--tls-cert",
+            paramLabel = "FILE",
+            description = "Speak TLS with this certificate (PEM text, with those that vouch for it); needs --tls-key.")
+    private Path certificate;
+
+    @Option(
+            names = "--tls-key",
+            paramLabel = "FILE",
+            description = "The certificate's key (PEM text, PKCS #8, no passphrase).")
+    private Path key;
+
     @Option(names = "--sample", description = "Serve a copy of the sample.")
     private boolean sample;
 
@@ -93,6 +107,9 @@ final class ServeCommand implements Callable<Integer> {
         if (sample == (folder != null)) {
             throw Failure.usage(
                     "weekwright serve needs a FOLDER or --sample, one of them. See: weekwright serve --help");
+        }
+        if ((certificate == null) != (key == null)) {
+            throw Failure.usage("--tls-cert and --tls-key belong together. See: weekwright serve --help");
         }
         try {
             return sample ? serveSample() : serve(folder, terminal.clock());
@@ -144,8 +161,17 @@ final class ServeCommand implements Callable<Integer> {
         return 0;
     }
 
-    private Listening listening() {
-        return new Listening(host, port, names, behindProxy);
+    private Listening listening() throws Failure {
+        try {
+            return new Listening(
+                    host,
+                    port,
+                    names,
+                    behindProxy,
+                    certificate == null ? Optional.empty() : Optional.of(Certificate.of(certificate, key)));
+        } catch (Certificate.Unusable unusable) {
+            throw Failure.fault(unusable.getMessage());
+        }
     }
 
     /** Other devices reach it only when a log-in of the crew keeps them out. */

@@ -87,6 +87,7 @@ public final class Folder {
                             : path + " is no project folder: it has no " + DATABASE + ". Name a project's folder, or an"
                                     + " empty one to start a new project in.");
         }
+        Disk.refuseNetwork(path);
         inspect();
         try {
             return new Db(path.resolve(DATABASE), clock);
@@ -103,8 +104,10 @@ public final class Folder {
         if (!isEmpty()) {
             throw new FolderRefused(path + " is not empty and holds no project. Name an empty folder.");
         }
+        Disk.refuseNetwork(path);
         try {
             Files.createDirectories(path);
+            Disk.keepToOneself(path);
             Files.createDirectories(photos());
             Files.createDirectories(receipts());
             return new Db(path.resolve(DATABASE), clock);
@@ -185,9 +188,12 @@ public final class Folder {
         }
     }
 
-    private static String damaged(Path file, String finding) {
-        return file + " is damaged (" + finding
-                + "). Nothing was changed. Keep the file and restore the newest backup.";
+    private String damaged(Path file, String finding) {
+        return file + " is damaged (" + finding + "). Nothing was changed. Keep the file and "
+                + Disk.newestBackup(path)
+                        .map(backup -> "bring the newest backup back into a new folder: weekwright restore " + backup
+                                + " " + path + "-restored")
+                        .orElse("restore the newest backup; none lies in " + path.resolve("backups")) + ".";
     }
 
     private static int number(Statement statement, String sql) throws SQLException {

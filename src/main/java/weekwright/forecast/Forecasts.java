@@ -14,6 +14,7 @@ import org.slf4j.LoggerFactory;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Read;
+import weekwright.db.StoreTrouble;
 import weekwright.engine.Inputs;
 import weekwright.engine.explain.WhatMoved;
 import weekwright.engine.plan.Plan;
@@ -331,7 +332,7 @@ public final class Forecasts implements AutoCloseable {
                 then,
                 basis.inputs(),
                 basis.names());
-        db.write("forecast", write -> {
+        keep(write -> {
             MovedStore.keep(write, made);
             return null;
         });
@@ -411,9 +412,18 @@ public final class Forecasts implements AutoCloseable {
                 Optional.of(made.plan())));
     }
 
+    /** What the store does not take, on a full disk say, is shown all the same; the next forecast tries again. */
+    private void keep(Db.Work<Void, RuntimeException> work) {
+        try {
+            db.write("forecast", work);
+        } catch (StoreTrouble trouble) {
+            LOG.warn("a forecast was not kept: {}", trouble.getMessage());
+        }
+    }
+
     private void save(ForecastRun.Made made) {
         SavedForecast saved = packed(made, false, "");
-        db.write("forecast", write -> {
+        keep(write -> {
             if (!SavedForecastStore.has(write, saved.day())) {
                 SavedForecastStore.insert(write, saved);
                 SavedForecastStore.thin(write, saved.day());

@@ -7,6 +7,7 @@ import java.net.UnknownHostException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import weekwright.web.kit.Front;
 
@@ -17,10 +18,17 @@ import weekwright.web.kit.Front;
  * @param port 0 for a free one
  * @param names by which it may be called besides its addresses
  * @param behindProxy whether a proxy passes requests on to it
+ * @param certificate with which it speaks TLS itself
  */
-public record Listening(String host, int port, List<String> names, boolean behindProxy) {
+public record Listening(
+        String host, int port, List<String> names, boolean behindProxy, Optional<Certificate> certificate) {
     public Listening {
         names = List.copyOf(names);
+    }
+
+    /** Without TLS of its own. */
+    public Listening(String host, int port, List<String> names, boolean behindProxy) {
+        this(host, port, names, behindProxy, Optional.empty());
     }
 
     /** Whether others than this machine can reach it. */
@@ -31,7 +39,7 @@ public record Listening(String host, int port, List<String> names, boolean behin
     Front front() {
         Set<String> all = names(host);
         names.forEach(name -> all.add(name.toLowerCase(Locale.ROOT)));
-        return new Front(all, beyond(), behindProxy, false);
+        return new Front(all, beyond(), behindProxy, certificate.isPresent());
     }
 
     /** The names of this machine under which a server that listens to more than itself may be called. */

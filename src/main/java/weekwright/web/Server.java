@@ -11,7 +11,13 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.SecureRequestCustomizer;
+import org.eclipse.jetty.server.ServerConnector;
+import org.eclipse.jetty.server.SslConnectionFactory;
 import org.eclipse.jetty.server.handler.GracefulHandler;
+import org.eclipse.jetty.util.ssl.SslContextFactory;
 import weekwright.App;
 import weekwright.web.account.AccountLogInPage;
 import weekwright.web.kit.Desk;
@@ -30,6 +36,7 @@ public final class Server implements AutoCloseable {
 
     private final Javalin javalin;
     private final String host;
+    private final boolean tls;
 
     /** The port is taken; the message is the sentence for the person. */
     public static final class PortTaken extends Exception {
@@ -40,7 +47,8 @@ public final class Server implements AutoCloseable {
         }
     }
 
-    private Server(Javalin javalin, String host) {
+    private Server(Javalin javalin, String host, boolean tls) {
+        this.tls = tls;
         this.javalin = javalin;
         this.host = host;
     }
@@ -71,7 +79,8 @@ public final class Server implements AutoCloseable {
                 app.templates(),
                 app.clock(),
                 () -> app.project()
-                        .map(db -> new Project(app.folder(), db, app.forecasts().orElseThrow())),
+                        .map(db -> new Project(
+                                app.folder(), db, app.forecasts().orElseThrow(), app.backupTrouble())),
                 Routes.sampleNotice(app),
                 Provenance::of,
                 front,
@@ -87,7 +96,7 @@ public final class Server implements AutoCloseable {
             }
             throw e;
         }
-        return new Server(javalin, listening.host());
+        return new Server(javalin, listening.host(), listening.certificate().isPresent());
     }
 
     private static void configure(JavalinConfig config, Listening listening, Front front, Desk desk, Routes routes) {
@@ -96,6 +105,14 @@ public final class Server implements AutoCloseable {
         config.http.maxRequestSize = BODY_MOST;
         config.http.prefer405over404 = true;
         config.http.defaultContentType = "text/plain; charset=utf-8";
+        listening
+                .certificate()
+                .ifPresent(certificate -> config.jetty.addConnector((server, http) -> {
+                    ServerConnector connector = secure(server, http, certificate);
+                    connector.setHost(listening.host());
+                    connector.setPort(listening.port());
+                    return connector;
+                }));
         config.jetty.host = listening.host();
         config.jetty.port = listening.port();
         config.jetty.multipartConfig.maxFileSize(40, SizeUnit.MB);
@@ -133,13 +150,25 @@ public final class Server implements AutoCloseable {
         to.exception(HttpResponseException.class, (e, context) -> desk.unknown(context, e.getStatus()));
     }
 
+    /** TLS 1.2 and 1.3; which host was meant is looked at by {@link Guard}. */
+    private static ServerConnector secure(
+            org.eclipse.jetty.server.Server server, HttpConfiguration http, Certificate certificate) {
+        SslContextFactory.Server tls = new SslContextFactory.Server();
+        tls.setKeyStore(certificate.store());
+        tls.setKeyStorePassword(Certificate.PASSWORD);
+        tls.setIncludeProtocols("TLSv1.2", "TLSv1.3");
+        http.addCustomizer(new SecureRequestCustomizer(false));
+        return new ServerConnector(
+                server, new SslConnectionFactory(tls, "http/1.1"), new HttpConnectionFactory(http));
+    }
+
     public int port() {
         return javalin.port();
     }
 
     /** The address to open in a browser. */
     public String address() {
-        return "http://" + (host.equals("0.0.0.0") || host.equals("::") ? "localhost" : host) + ":" + port() + "/";
+        return (tls ? "https://" : "http://") + (host.equals("0.0.0.0") || host.equals("::") ? "localhost" : host) + ":" + port() + "/";
     }
 
     /** Finishes the requests under way, at most five seconds, and stops. */

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 
 class PassphrasesTest {
     private static final Passphrases CHEAP = new Passphrases(64, 1);
 
     /** OWASP Password Storage Cheat Sheet: Argon2id with m=19456 (19 MiB), t=2, p=1. */
     @Test
+    @Requirement({"11.4.2"})
     void the_full_cost_is_that_of_the_cheat_sheet_and_stands_in_what_is_stored() {
         Passphrases full = Passphrases.ofFullCost();
         String stored = full.hash("oak pegs and tallow");
@@ -29,6 +31,7 @@ class PassphrasesTest {
     }
 
     @Test
+    @Requirement({"6.2.8"})
     void every_sign_counts_blanks_and_the_seventy_third_byte_too() {
         String stored = CHEAP.hash(" " + "a b".repeat(30));
         assertThat(CHEAP.matches(" " + "a b".repeat(30), Optional.of(stored))).isTrue();

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import weekwright.testkit.PlainProject;
+import weekwright.testkit.Requirement;
 
 /** Exit statuses and whole messages; the commands run in this process with their streams caught. */
 class CommandLinesTest {
@@ -76,6 +77,7 @@ class CommandLinesTest {
     }
 
     @Test
+    @Requirement({"6.4.3"})
     void a_passphrase_is_set_by_name_or_id_asked_once_or_twice() {
         String folder = project().toString();
         assertThat(typing(List.of("oak pegs and tallow"), "passphrase", folder, "ANN"))
@@ -311,6 +313,20 @@ class CommandLinesTest {
         assertThat(run("serve", "--sample", files().toString())).isEqualTo(new Run(2, "", message));
         assertThat(run("serve", files().toString(), "--port", "70000"))
                 .isEqualTo(new Run(2, "", "--port 70000 is not possible; give a number from 0 to 65535\n"));
+    }
+
+    @Test
+    void a_certificate_needs_its_key_and_both_are_read_before_anything_is_served() throws Exception {
+        assertThat(run("serve", files().toString(), "--tls-cert", "mill.pem"))
+                .isEqualTo(
+                        new Run(2, "", "--tls-cert and --tls-key belong together. See: weekwright serve --help\n"));
+        Path text = Files.writeString(temp.resolve("letter.txt"), "hello");
+        assertThat(run("serve", temp.resolve("new").toString(), "--tls-cert", text.toString(), "--tls-key", text.toString()))
+                .isEqualTo(new Run(
+                        1,
+                        "",
+                        text + " holds no certificate. Name a file of PEM text that begins with"
+                                + " \"-----BEGIN CERTIFICATE-----\".\n"));
     }
 
     @Test

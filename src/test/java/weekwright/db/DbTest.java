@@ -19,6 +19,7 @@ import weekwright.base.Reading;
 import weekwright.base.Rejected;
 import weekwright.base.Shape;
 import weekwright.build.Stage;
+import weekwright.testkit.Requirement;
 
 class DbTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-11-25T08:00:00Z"), ZoneOffset.UTC);
@@ -90,6 +91,7 @@ class DbTest {
     }
 
     @Test
+    @Requirement({"2.3.3"})
     void a_refusal_keeps_nothing_and_the_version_stays() {
         long before = db.version();
         assertThatThrownBy(() -> db.write("ilse", w -> {

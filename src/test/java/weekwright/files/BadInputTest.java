@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.testkit.PlainProject;
+import weekwright.testkit.Requirement;
 
 /** What people get wrong in the files' contents: each fault and remark with its whole sentence. */
 class BadInputTest {
@@ -31,6 +32,7 @@ class BadInputTest {
     }
 
     @Test
+    @Requirement({"2.1.2", "2.1.3", "2.2.1", "2.2.3", "2.3.2"})
     void five_faults_in_three_files_are_all_told_at_once_in_the_order_of_the_files() {
         fault(
                 small().change("tasks.csv", ",20,30,50,", ",20,3x,50,")

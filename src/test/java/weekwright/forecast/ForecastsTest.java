@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import weekwright.build.TaskStore;
 import weekwright.engine.explain.Cause;
 import weekwright.engine.explain.WhatMoved;
+import weekwright.testkit.Requirement;
 
 @Timeout(120)
 class ForecastsTest {
@@ -59,12 +60,14 @@ class ForecastsTest {
     }
 
     @Test
+    @Requirement({"2.4.1", "15.2.2"})
     void the_same_question_again_gets_the_kept_forecast() throws Exception {
         Forecasts.Shown once = waited(TODAY).shown().orElseThrow();
         assertThat(forecasts.current(TODAY).shown().orElseThrow()).isSameAs(once);
     }
 
     @Test
+    @Requirement({"15.1.3"})
     void a_change_is_answered_by_the_last_forecast_until_the_new_one_is_there() throws Exception {
         Forecasts.Shown old = waited(TODAY).shown().orElseThrow();
         project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Wall", "kind=work", "likely=40");

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weekwright.testkit.Requirement;
 
 class MarkdownTest {
     /** Tags that may come out, with the attributes that each may have. */
@@ -87,6 +88,7 @@ class MarkdownTest {
 
     @ParameterizedTest
     @MethodSource("attacks")
+    @Requirement({"1.3.1", "1.3.5"})
     void an_attack_comes_out_as_text(String attack) {
         String html = Markdown.html(attack);
         // the sanitiser parts "{{" by an empty comment, so that no template engine takes it up
@@ -139,6 +141,7 @@ class MarkdownTest {
     }
 
     @Test
+    @Requirement({"1.2.2"})
     void links_go_to_the_web_to_mail_and_to_this_server_and_pictures_come_from_the_project() {
         assertThat(Markdown.html("[a](https://mill.example/x?y=1) [b](mailto:ilse@mill.example) [c](/notes/n1)"))
                 .isEqualTo("<p><a href=\"https://mill.example/x?y&#61;1\" rel=\"nofollow noopener\">a</a>"

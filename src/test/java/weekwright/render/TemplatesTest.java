@@ -14,6 +14,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 
 class TemplatesTest {
     record View(String name, Optional<LocalDate> due, Form form) {}
@@ -53,6 +54,7 @@ class TemplatesTest {
     }
 
     @Test
+    @Requirement({"1.2.1", "1.1.2"})
     void text_is_escaped_and_an_optional_is_unwrapped() {
         Document full = page(new View("<b>Oak & ash</b>", Optional.of(LocalDate.of(2026, 11, 27)), form()));
         assertThat(full.getElementById("name").html()).isEqualTo("&lt;b&gt;Oak &amp; ash&lt;/b&gt;");
@@ -138,6 +140,7 @@ class TemplatesTest {
 
     /** A strict content policy allows no inline style, script or handler anywhere. */
     @Test
+    @Requirement({"3.2.2"})
     void no_template_carries_inline_style_script_or_handler() throws Exception {
         try (Stream<Path> files = Files.walk(Path.of("templates"))) {
             List<Path> all = files.filter(p -> p.toString().endsWith(".peb")).toList();

@@ -35,6 +35,7 @@ import weekwright.notes.Photo;
 import weekwright.notes.PhotoStore;
 import weekwright.render.Templates;
 import weekwright.testkit.CameraPicture;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 
@@ -98,6 +99,7 @@ class SiteTest {
     }
 
     @Test
+    @Requirement({"14.1.1", "14.1.2"})
     void nothing_that_is_not_public_stands_in_any_file_with_everything_switched_on() {
         allOn();
         Site site = site();

@@ -22,6 +22,7 @@ import weekwright.build.StageStore;
 import weekwright.db.History;
 import weekwright.db.Stored;
 import weekwright.render.Templates;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -97,6 +98,7 @@ class FormsTest {
     }
 
     @Test
+    @Requirement({"2.2.2", "2.1.1"})
     void a_refused_form_is_shown_again_with_what_was_typed_and_every_sentence_at_its_field() {
         Visitor ilse = as("ilse");
         Visitor.Reply refused = ilse.form(ilse.get(PATH), "#chief")
@@ -125,6 +127,7 @@ class FormsTest {
     }
 
     @Test
+    @Requirement({"8.2.3", "15.3.1", "15.3.3", "15.3.7"})
     void a_field_twice_and_a_field_that_nobody_asked_for_are_faults() {
         Visitor ilse = as("ilse");
         Visitor.Reply refused = ilse.form(ilse.get(PATH), "#chief")
@@ -255,6 +258,7 @@ class FormsTest {
     }
 
     @Test
+    @Requirement({"5.2.1"})
     void a_body_over_one_megabyte_is_too_large() {
         Visitor ilse = as("ilse");
         Visitor.Reply reply = ilse.form(ilse.get(PATH), "#chief")
@@ -267,6 +271,7 @@ class FormsTest {
     }
 
     @Test
+    @Requirement({"16.5.1", "16.5.3"})
     void a_failure_of_the_program_tells_a_reference_and_nothing_else() {
         Visitor ilse = as("ilse");
         Visitor.Reply failed = ilse.form(ilse.get(PATH), "#chief").press("fail");

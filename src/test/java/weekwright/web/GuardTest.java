@@ -11,6 +11,7 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 import weekwright.web.kit.Guard;
@@ -57,6 +58,7 @@ class GuardTest {
     }
 
     @Test
+    @Requirement({"3.4.3", "3.4.6"})
     void the_content_policy_lets_nothing_in_from_elsewhere() {
         assertThat(Guard.HEADERS.get("Content-Security-Policy"))
                 .isEqualTo("default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:;"
@@ -65,6 +67,7 @@ class GuardTest {
     }
 
     @Test
+    @Requirement({"3.2.1", "3.4.4", "3.4.5", "14.3.2"})
     void every_answer_of_a_page_carries_the_header_set() throws IOException {
         assertThat(get("localhost")).startsWith("HTTP/1.1 200 OK");
         assertHeaders(get("localhost"));
@@ -91,6 +94,7 @@ class GuardTest {
     }
 
     @Test
+    @Requirement({"4.2.1", "3.4.3"})
     void the_web_servers_own_refusals_carry_the_header_set_too() throws IOException {
         String twoHosts = raw("GET / HTTP/1.1\r\nHost: localhost\r\nHost: x\r\n\r\n");
         assertThat(twoHosts).startsWith("HTTP/1.1 400 ").endsWith("This request cannot be read (400).\n");
@@ -108,6 +112,7 @@ class GuardTest {
     }
 
     @Test
+    @Requirement({"3.4.2", "13.4.4"})
     void an_address_that_nobody_has_and_a_method_that_nobody_takes_are_told_in_words() throws IOException {
         Visitor visitor = server.stranger();
         Visitor.Reply unknown = visitor.get("/nowhere");
@@ -125,6 +130,7 @@ class GuardTest {
     }
 
     @Test
+    @Requirement({"13.4.1", "13.4.2", "13.4.3", "13.4.5", "13.4.6", "5.3.2"})
     void nothing_of_the_folder_and_of_the_program_lies_open() {
         Visitor visitor = server.stranger();
         for (String path : List.of(
@@ -142,6 +148,7 @@ class GuardTest {
     }
 
     @Test
+    @Requirement({"4.1.1"})
     void styles_scripts_and_fonts_have_their_type() {
         Visitor visitor = server.stranger();
         assertThat(visitor.get("/css/base.css").header("Content-Type")).isEqualTo("text/css; charset=utf-8");
@@ -159,6 +166,7 @@ class GuardTest {
     }
 
     @Test
+    @Requirement({"3.3.2", "3.3.4"})
     void cookies_are_kept_from_scripts_and_other_sites() {
         Visitor visitor = server.stranger();
         assertThat(visitor.get("/account").header("Set-Cookie"))

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 
 /** How the server is reached: names, a proxy before it, no log-in. No source: common practice against DNS rebinding. */
@@ -54,6 +55,7 @@ class ListeningTest {
     }
 
     @Test
+    @Requirement({"3.3.1", "3.3.3", "4.1.3", "15.3.4"})
     void what_a_proxy_says_counts_only_where_one_was_announced() throws Exception {
         project.giveLogIn("ilse", "oak pegs and tallow");
         String[] said = {"Host: 127.0.0.1", "X-Forwarded-Proto: https", "X-Forwarded-Host: mill.example"};

@@ -9,6 +9,8 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.site.PublicProject;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -140,6 +142,7 @@ class RoutesRulesTest {
     }
 
     @Test
+    @Requirement({"8.1.1", "8.1.2"})
     void rule_118_every_address_says_who_may_use_it() {
         Routes routes = new Routes(open.app());
         assertThat(routes.pages()).isNotEmpty().allMatch(line -> line.access() != null && line.submitting() != null);
@@ -148,6 +151,7 @@ class RoutesRulesTest {
     }
 
     @Test
+    @Requirement({"8.2.1", "8.3.1"})
     void rule_118_a_stranger_is_let_through_to_the_door_alone() {
         List<String> door = sorted(PUBLIC, Set.of());
         assertThat(letThrough(open.stranger())).isEqualTo(door);
@@ -156,10 +160,40 @@ class RoutesRulesTest {
     }
 
     @Test
+    @Requirement({"8.2.1", "8.3.1"})
     void rule_118_a_helper_is_let_through_to_week_log_and_build_alone() {
         List<String> helpers = sorted(PUBLIC, HELPER);
         assertThat(letThrough(open.as("noor"))).isEqualTo(helpers);
         assertThat(letThrough(locked.loggedIn("noor", "three wet felt hats"))).isEqualTo(helpers);
+    }
+
+    @Test
+    void rule_118_the_supporters_link_opens_what_is_public_and_nothing_more() {
+        try (ServerFixture server = ServerFixture.of(PublicProject::fill)) {
+            PublicProject.switches(server.db(), "open", "yes");
+            Visitor ilse = server.as("ilse");
+            String link = ilse.follow(ilse.form(ilse.get("/notes/public")).send())
+                    .page()
+                    .select("section[aria-labelledby=link] a")
+                    .attr("href");
+            Visitor supporter = server.stranger();
+            assertThat(supporter.get(link).status()).isEqualTo(200);
+            assertThat(letThrough(supporter)).isEqualTo(sorted(PUBLIC, Set.of()));
+        }
+    }
+
+    /** A question is no change: all that can be asked is asked, and the project stands as it stood. */
+    @Test
+    @Requirement({"3.5.3"})
+    void asking_for_every_address_changes_nothing() {
+        Visitor ilse = open.as("ilse");
+        long version = open.db().version();
+        for (String address : addresses()) {
+            if (address.startsWith("GET ")) {
+                ask(ilse, "", address);
+            }
+        }
+        assertThat(open.db().version()).isEqualTo(version);
     }
 
     @Test
@@ -173,6 +207,7 @@ class RoutesRulesTest {
     }
 
     @Test
+    @Requirement({"3.5.1", "3.5.2"})
     void every_post_without_its_key_from_elsewhere_or_of_another_kind_is_refused() {
         Visitor ilse = locked.loggedIn("ilse", "oak pegs and tallow");
         String csrf = csrf(ilse);

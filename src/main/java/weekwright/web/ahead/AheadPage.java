@@ -4,12 +4,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import weekwright.files.backup.Backups;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.history.Examples;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture;
+import weekwright.web.crew.CrewBackupsPage;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 
@@ -81,7 +81,7 @@ public final class AheadPage implements Page {
                 request.access() == weekwright.web.kit.Access.CREW,
                 look.shown().map(shown -> guessed(shown.forecast())).orElse(""),
                 request.read(Examples::there),
-                new Backups(request.project().folder(), request.db(), request.clock()).warning(),
+                CrewBackupsPage.warning(request),
                 sight);
     }
 

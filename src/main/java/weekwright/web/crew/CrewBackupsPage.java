@@ -40,10 +40,16 @@ public final class CrewBackupsPage implements Page {
                 .toList();
         return new View(
                 lines.isEmpty() ? "" : lines.get(0).made(),
-                backups.warning(),
+                warning(request),
                 backups.place(),
                 lines,
                 request.form("make"));
+    }
+
+    /** That today's could not be made, and why; else that the last one is too old; empty while all is well. */
+    public static String warning(Request request) {
+        String today = request.project().backupTrouble();
+        return today.isEmpty() ? backups(request).warning() : today;
     }
 
     private static Backups backups(Request request) {

@@ -18,6 +18,7 @@ import org.slf4j.LoggerFactory;
 import weekwright.account.SessionStore;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
+import weekwright.db.Disk;
 import weekwright.db.KeyReused;
 import weekwright.db.Stale;
 import weekwright.db.StoreTrouble;
@@ -34,6 +35,8 @@ public final class Desk {
     private static final String TOO_LARGE =
             "What was sent is too large. Nothing of it was saved. Send a file of at most 40 MB,"
                     + " and at most 160 MB at once; each page says what it reads.";
+    private static final String LITTLE_ROOM =
+            "The disk has less than 200 MB left. Entries are still taken, files are not. Free some room soon.";
     private static final String CUT_OFF = "The form arrived cut off. Nothing of it was saved. Send it once more.";
     private static final String LOG_IN = "/account/log-in";
     private static final String NOBODY_YET =
@@ -392,7 +395,7 @@ public final class Desk {
                 browser.csrf(),
                 Keys.random(),
                 flash,
-                sampleNotice,
+                Disk.littleRoom(request.project().folder().path()) ? Optional.of(LITTLE_ROOM) : sampleNotice,
                 provenance.apply(request),
                 "/");
     }

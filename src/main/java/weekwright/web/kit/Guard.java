@@ -28,13 +28,19 @@ public final class Guard extends Handler.Wrapper {
     /** The headers of every answer. */
     public static final Map<String, String> HEADERS = headers();
 
+    /** For a year browsers ask this name by https alone (RFC 6797); sent only where the server speaks TLS itself. */
+    private static final HttpField HTTPS_FROM_NOW_ON = new ResponseHttpFields.PersistentHttpField(
+            new HttpField("Strict-Transport-Security", "max-age=31536000"));
+
     private final Set<String> hosts;
     private final boolean proxy;
+    private final boolean tls;
 
     /** @param front by which names this server may be called; a proxy's word for the name counts where one stands before it */
     public Guard(Front front) {
         hosts = front.names();
         proxy = front.proxy();
+        tls = front.tls();
     }
 
     private static Map<String, String> headers() {
@@ -57,6 +63,9 @@ public final class Guard extends Handler.Wrapper {
 
     @Override
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
+        if (tls) {
+            response.getHeaders().put(HTTPS_FROM_NOW_ON);
+        }
         String forwarded = proxy ? request.getHeaders().get("X-Forwarded-Host") : null;
         if (isOurs(request.getHeaders().get(HttpHeader.HOST)) && (forwarded == null || isOurs(forwarded))) {
             return super.handle(request, response, callback);

@@ -26,6 +26,8 @@ import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.db.AnswerKey;
 import weekwright.db.Db;
+import weekwright.db.Disk;
+import weekwright.db.StoreTrouble;
 import weekwright.db.KeyReused;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -184,9 +186,18 @@ public final class Request {
                     browser.token().isEmpty() || !locked()
                             ? Optional.empty()
                             : read(read -> SessionStore.find(read, Codes.sha256(browser.token())))
-                                    .filter(one -> one.alive(clock.instant())));
+                                    .filter(this::alive));
         }
         return session.get();
+    }
+
+    /** One that has ended is forgotten, so that a clock put back does not revive it. */
+    private boolean alive(Session one) {
+        boolean alive = one.alive(clock.instant());
+        if (!alive) {
+            db().write(one.crew().value(), write -> SessionStore.end(write, one.crew(), one.mark()));
+        }
+        return alive;
     }
 
     /** Where this request came from, for the throttle alone. */
@@ -297,10 +308,14 @@ public final class Request {
 
     /** Files sent with a form under a name, in order; a box left empty sends none. */
     public List<Upload> uploads(String name) {
-        return context.uploadedFiles(name).stream()
+        List<Upload> uploads = context.uploadedFiles(name).stream()
                 .filter(file -> !file.filename().isEmpty() || file.size() > 0)
                 .map(file -> new Upload(file.filename(), file.size(), file::content))
                 .toList();
+        if (!uploads.isEmpty() && hasProject() && Disk.littleRoom(project().folder().path())) {
+            throw StoreTrouble.littleRoom();
+        }
+        return uploads;
     }
 
     /**

@@ -26,6 +26,7 @@ import weekwright.db.FolderRefused;
 import weekwright.files.ExportProject;
 import weekwright.files.ImportProject;
 import weekwright.testkit.PlainProject;
+import weekwright.testkit.Requirement;
 
 /** A backup is whole or not there, and so is what comes back from it. */
 class BackupTest {
@@ -241,6 +242,7 @@ class BackupTest {
     }
 
     @Test
+    @Requirement({"5.2.5", "5.3.2"})
     void a_file_that_would_land_elsewhere_is_refused() throws Exception {
         backup();
         LinkedHashMap<String, byte[]> entries = new LinkedHashMap<>();
@@ -252,6 +254,7 @@ class BackupTest {
     }
 
     @Test
+    @Requirement({"5.2.3"})
     void a_small_file_that_unpacks_to_very_much_is_refused() throws Exception {
         write(Map.of("photos/grey.png", new byte[40 << 20]));
         refused("it unpacks to far more than a project is");

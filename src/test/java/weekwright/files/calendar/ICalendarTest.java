@@ -17,6 +17,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import weekwright.build.Settings;
 import weekwright.episodes.SlotRules;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.SmallProject;
 
 /** Read back by biweekly 0.6.8, an iCalendar library; the rules and examples are those of RFC 5545. */
@@ -126,6 +127,7 @@ class ICalendarTest {
     }
 
     @Test
+    @Requirement({"1.2.3"})
     void the_examples_of_the_standard_hold() {
         // RFC 5545, 3.1: both stand for one line
         String line = "DESCRIPTION:This is a long description that exists on a long line.";

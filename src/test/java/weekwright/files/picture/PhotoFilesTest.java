@@ -27,6 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import weekwright.base.FileKind;
 import weekwright.base.Refused;
 import weekwright.testkit.CameraPicture;
+import weekwright.testkit.Requirement;
 
 /** Originals stay, copies are upright and tell nothing of their maker. */
 class PhotoFilesTest {
@@ -91,6 +92,7 @@ class PhotoFilesTest {
     }
 
     @Test
+    @Requirement({"14.2.8"})
     void no_copy_tells_the_place_the_camera_or_a_comment_and_the_original_stays_as_it_came() throws Exception {
         BufferedImage image = CameraPicture.quarters(60, 40, RED, GREEN, BLUE, WHITE);
         for (byte[] picture : List.of(
@@ -201,6 +203,7 @@ class PhotoFilesTest {
     }
 
     @Test
+    @Requirement({"5.2.2", "5.1.1"})
     void what_is_no_whole_still_picture_of_a_sensible_size_is_refused_and_leaves_nothing() throws Exception {
         byte[] jpeg = CameraPicture.jpeg(400, 300, TAKEN);
         byte[] png = CameraPicture.png(CameraPicture.quarters(400, 300, RED, GREEN, BLUE, WHITE), 1, TAKEN);
@@ -223,6 +226,7 @@ class PhotoFilesTest {
     }
 
     @Test
+    @Requirement({"5.2.6"})
     void a_picture_of_just_60_megapixels_is_taken_by_its_head() throws Exception {
         assertThat(PictureFacts.read(new ByteArrayInputStream(CameraPicture.pngHead(10_000, 6_000)))
                         .width())

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import weekwright.render.chart.KeyDrawing.Part;
 import weekwright.render.chart.KeyDrawing.Standing;
+import weekwright.testkit.Requirement;
 
 class KeyDrawingTest {
     private static final List<Part> PARTS = List.of(
@@ -62,6 +63,7 @@ class KeyDrawingTest {
 
     /** Outside files and growing entities need a document type; none is read. */
     @Test
+    @Requirement({"1.5.1"})
     void a_document_type_is_refused() {
         assertThat(KeyDrawing.read("<!DOCTYPE svg [<!ENTITY e SYSTEM 'file:///etc/hostname'>]>"
                         + "<svg viewBox='0 0 1 1'><path d='&e;'/></svg>"))

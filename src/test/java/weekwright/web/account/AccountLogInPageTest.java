@@ -3,6 +3,7 @@ package weekwright.web.account;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -10,6 +11,7 @@ import weekwright.account.Codes;
 import weekwright.account.Session;
 import weekwright.account.SessionStore;
 import weekwright.base.Id;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SettableClock;
 import weekwright.testkit.SmallProject;
@@ -57,6 +59,7 @@ class AccountLogInPageTest {
 
     /** [3.3.1 to 3.3.4, 7.2.1 to 7.2.4, 11.5.1] */
     @Test
+    @Requirement({"3.3.1", "3.3.2", "3.3.4", "7.2.1", "7.2.2", "7.2.3", "7.2.4", "11.5.1"})
     void the_session_is_a_new_secret_of_which_the_store_has_the_hash_alone() {
         Visitor visitor = server.stranger();
         visitor.setCookie("session", "planted");
@@ -77,6 +80,7 @@ class AccountLogInPageTest {
 
     /** [6.3.8] */
     @Test
+    @Requirement({"6.3.8"})
     void an_unknown_name_a_name_without_a_log_in_and_a_wrong_passphrase_get_the_same_answer() {
         for (String name : new String[] {"ilse", "bram", "greta", ""}) {
             Visitor.Reply refused = tried(server.stranger(), name, "not the right one");
@@ -88,6 +92,7 @@ class AccountLogInPageTest {
 
     /** [6.1.1, 6.3.1] */
     @Test
+    @Requirement({"6.1.1", "6.3.1"})
     void after_five_wrong_ones_the_next_waits_longer_and_longer_and_the_right_one_frees_the_name() {
         Visitor visitor = server.stranger();
         for (int i = 0; i < 5; i++) {
@@ -108,6 +113,7 @@ class AccountLogInPageTest {
     }
 
     @Test
+    @Requirement({"6.3.1"})
     void twenty_wrong_ones_from_one_address_hold_every_name_up() {
         for (int i = 0; i < 20; i++) {
             assertThat(tried(server.stranger(), "name" + i, "wrong").status()).isEqualTo(401);
@@ -117,6 +123,7 @@ class AccountLogInPageTest {
 
     /** [7.3.1, 7.3.2]; fourteen and thirty days: common practice, no source. */
     @Test
+    @Requirement({"7.3.1", "7.3.2", "7.1.1"})
     void a_session_ends_after_fourteen_days_unused_and_after_thirty_in_any_case() {
         Visitor idle = server.loggedIn("ilse", ILSES);
         Visitor daily = server.loggedIn("ilse", ILSES);
@@ -134,6 +141,58 @@ class AccountLogInPageTest {
         }
         clock.step(Duration.ofDays(1));
         assertThat(daily.get("/week").status()).isEqualTo(303);
+    }
+
+    @Test
+    void a_clock_that_was_wrong_for_a_while_revives_no_session_and_ends_none_that_is_young() {
+        Visitor ilse = server.loggedIn("ilse", ILSES);
+        Visitor other = server.loggedIn("ilse", ILSES);
+        clock.step(Duration.ofHours(-1));
+        assertThat(ilse.get("/week").status()).isEqualTo(200);
+        clock.step(Duration.ofDays(3 * 365));
+        assertThat(ilse.get("/week").status()).isEqualTo(303);
+        clock.step(Duration.ofDays(-3 * 365));
+        assertThat(ilse.get("/week").to()).isEqualTo("/account/log-in?to=/week");
+        assertThat(other.get("/week").status()).isEqualTo(200);
+        assertThat(tried(server.stranger(), "ilse", ILSES).status()).isEqualTo(303);
+    }
+
+    @Test
+    @Requirement({"7.4.1", "7.4.4", "7.5.2"})
+    void the_devices_of_a_person_are_listed_and_each_can_be_logged_out_by_that_person_alone() {
+        Visitor here = server.loggedIn("ilse", ILSES);
+        Visitor phone = server.loggedIn("ilse", ILSES);
+        Visitor noor = server.loggedIn("noor", NOORS);
+        Visitor.Reply list = here.get("/account");
+        List<String> marks = list.page().select("input[name=session]").eachAttr("value");
+        assertThat(list.page().select("button[value=log-out]")).isNotEmpty();
+        assertThat(marks).hasSize(1);
+        assertThat(noor.form(noor.get("/account"))
+                        .with("session", marks.get(0))
+                        .with("do", "end")
+                        .send()
+                        .status())
+                .isEqualTo(404);
+        assertThat(phone.get("/week").status()).isEqualTo(200);
+        assertThat(here.form(list, "form:has(input[name=session])").send().status())
+                .isEqualTo(303);
+        assertThat(phone.get("/week").status()).isEqualTo(303);
+        assertThat(here.get("/week").status()).isEqualTo(200);
+        assertThat(here.form(here.get("/account")).press("log-out").status()).isEqualTo(303);
+        assertThat(here.get("/week").status()).isEqualTo(303);
+    }
+
+    @Test
+    @Requirement({"6.2.6", "6.2.7", "6.2.10", "6.4.2"})
+    void a_passphrase_may_be_pasted_kept_by_the_browser_and_as_old_as_its_owner_likes() {
+        for (String path : List.of("/account/log-in", "/account/start")) {
+            var boxes = server.stranger().get(path).page().select("input[type=password]");
+            assertThat(boxes).as(path).isNotEmpty();
+            assertThat(boxes.eachAttr("autocomplete")).isSubsetOf("current-password", "new-password");
+            assertThat(boxes.select("[onpaste], [maxlength]")).isEmpty();
+        }
+        clock.step(Duration.ofDays(3 * 365));
+        assertThat(tried(server.stranger(), "ilse", ILSES).status()).isEqualTo(303);
     }
 
     @Test
@@ -199,6 +258,7 @@ class AccountLogInPageTest {
     }
 
     @Test
+    @Requirement({"6.3.2"})
     void as_long_as_nobody_has_a_log_in_there_is_nothing_to_log_in_to() {
         try (ServerFixture open = ServerFixture.small()) {
             assertThat(open.stranger().get("/account/log-in").to()).isEqualTo("/account");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -30,6 +31,7 @@ class AccountPageTest {
     }
 
     @Test
+    @Requirement({"7.6.2"})
     void a_person_is_chosen_once_for_a_browser_and_goes_on_to_where_they_wanted() {
         Visitor visitor = server.stranger();
         Visitor.Reply chosen = visitor.form(visitor.get("/account?to=/css/base.css"))
@@ -57,6 +59,7 @@ class AccountPageTest {
     }
 
     @Test
+    @Requirement({"3.7.2"})
     void an_address_elsewhere_is_not_gone_on_to() {
         for (String to : new String[] {"//evil.example", "/\\evil.example", "https:evil.example", "/a\r\nX: 1", ""}) {
             Visitor visitor = server.stranger();

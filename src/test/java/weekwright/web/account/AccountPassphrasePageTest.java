@@ -3,6 +3,7 @@ package weekwright.web.account;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -20,6 +21,7 @@ class AccountPassphrasePageTest {
     }
 
     @Test
+    @Requirement({"6.2.2", "6.2.3", "7.4.3", "7.5.1"})
     void a_new_passphrase_needs_the_old_one_and_ends_every_other_session() {
         try (ServerFixture server = ServerFixture.small()) {
             server.giveLogIn("ilse", OLD);

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import weekwright.account.Entrance;
 import weekwright.base.Id;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SettableClock;
 import weekwright.testkit.SmallProject;
@@ -40,6 +41,7 @@ class AccountStartPageTest {
     }
 
     @Test
+    @Requirement({"6.4.1", "6.5.1", "6.5.2"})
     void the_consoles_code_makes_the_first_log_in_once() {
         String code = server.app().entrance().openFirstRun();
         assertThat(code).matches("([a-hjkmnp-z2-9]{7}-){3}[a-hjkmnp-z2-9]{7}");
@@ -55,6 +57,7 @@ class AccountStartPageTest {
     }
 
     @Test
+    @Requirement({"6.5.4"})
     void the_consoles_code_is_good_for_half_an_hour_and_for_the_crew_alone() {
         String code = server.app().entrance().openFirstRun();
         assertThat(set(server.stranger(), "noor", code, ILSES).troubles())
@@ -64,6 +67,7 @@ class AccountStartPageTest {
     }
 
     @Test
+    @Requirement({"6.5.3", "6.5.4", "2.3.1"})
     void a_start_code_is_for_one_person_once_and_for_seven_days() {
         server.giveLogIn("ilse", ILSES);
         String code = server.db().write("ilse", write -> Entrance.giveCode(write, new Id("noor")));

@@ -3,6 +3,7 @@ package weekwright.web.crew;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -53,6 +54,7 @@ class CrewCalendarsPageTest {
     }
 
     @Test
+    @Requirement({"13.3.1", "14.2.1"})
     void only_a_hash_of_an_address_is_kept() {
         try (ServerFixture server = ServerFixture.small()) {
             String secret = made(server.as("ilse"), "bram")[0].split("/")[2];

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -51,6 +52,7 @@ class CrewLogInsPageTest {
     }
 
     @Test
+    @Requirement({"7.4.2", "7.4.5"})
     void a_log_in_that_is_ended_logs_its_person_out_at_once() {
         Visitor ilse = server.loggedIn("ilse", ILSES);
         Visitor noor = server.loggedIn("noor", NOORS);

@@ -19,6 +19,7 @@ import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.SupporterMonth;
 import weekwright.funds.SupporterMonthStore;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -315,6 +316,7 @@ class FundsMonthPageTest {
 
     /** What starts a formula has a quote mark before it (ASVS 5.0.0, 1.2.10; OWASP's list of first signs); figures stay figures. */
     @Test
+    @Requirement({"1.2.10"})
     void the_sheet_runs_no_formula_and_names_its_source() throws Exception {
         server.db().write("test", write -> {
             var level = PledgeLevelStore.TABLE.list(write).get(1);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -41,6 +42,7 @@ class LogEntryEditPageTest {
     }
 
     @Test
+    @Requirement({"8.2.2"})
     void a_helper_changes_own_hours_only() {
         Visitor noor = SERVER.as("noor");
         Visitor.Reply others = noor.get("/log/entries/4/edit");

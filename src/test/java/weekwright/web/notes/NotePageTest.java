@@ -14,6 +14,7 @@ import weekwright.notes.Photo;
 import weekwright.notes.PhotoStore;
 import weekwright.testkit.CameraPicture;
 import weekwright.testkit.OakMill;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -82,6 +83,7 @@ class NotePageTest {
     }
 
     @Test
+    @Requirement({"5.3.1", "5.3.2", "5.4.1"})
     void pictures_come_from_the_project_s_folder_alone() throws Exception {
         Path photos = SERVER.app().folder().photos();
         Files.createDirectories(photos);

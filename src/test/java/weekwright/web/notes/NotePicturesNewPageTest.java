@@ -15,6 +15,7 @@ import weekwright.notes.Photo;
 import weekwright.notes.PhotoStore;
 import weekwright.testkit.CameraPicture;
 import weekwright.testkit.OakMill;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -85,6 +86,7 @@ class NotePicturesNewPageTest {
     }
 
     @Test
+    @Requirement({"14.2.8", "5.4.2"})
     void what_is_given_out_has_no_place_no_camera_and_the_right_type() {
         form("n1").attach("pictures", "a.jpg", OF_THE_NINTH).send();
         for (String address : List.of("/photos/2026-11-09-1.jpg", "/photos/small/2026-11-09-1.jpg")) {
@@ -144,6 +146,7 @@ class NotePicturesNewPageTest {
     }
 
     @Test
+    @Requirement({"5.1.1", "5.2.1"})
     void more_than_twelve_are_too_many_at_once() {
         Visitor.Form form = form("n1");
         for (int i = 0; i < 13; i++) {

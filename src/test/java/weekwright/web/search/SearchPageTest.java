@@ -8,6 +8,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -83,6 +84,7 @@ class SearchPageTest {
                 "%",
                 "a AND NOT b"
             })
+    @Requirement({"1.2.4"})
     void signs_are_no_language_of_their_own(String words) {
         assertThat(search(SERVER.as("ilse"), words).status()).isEqualTo(200);
     }
