@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -70,13 +71,23 @@ public final class KeptFiles {
             }
             for (int number = 1; ; number++) {
                 Path named = folder.resolve("%s-%d.%s".formatted(day, number, kind.ending()));
-                if (!Files.exists(named)) {
+                if (!Files.exists(named) && isClaimed(named)) {
                     Files.move(incoming, named, StandardCopyOption.ATOMIC_MOVE);
                     return named.getFileName().toString();
                 }
             }
         } finally {
             Files.deleteIfExists(incoming);
+        }
+    }
+
+    /** Takes the name, empty as yet: of two who keep a file at once one alone gets it, and a move would overwrite the other's. */
+    private static boolean isClaimed(Path named) throws IOException {
+        try {
+            Files.createFile(named);
+            return true;
+        } catch (FileAlreadyExistsException taken) {
+            return false;
         }
     }
 

@@ -60,8 +60,18 @@ public final class RequirementTable {
     }
 
     private static Map<String, Set<String>> annotated() {
+        Path own;
+        try {
+            own = Path.of(RequirementTable.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+        } catch (java.net.URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
         Map<String, Set<String>> tests = new TreeMap<>();
-        for (JavaClass type : new ClassFileImporter().importPackages("weekwright")) {
+        for (JavaClass type : new ClassFileImporter().importPath(own)) {
             type.tryGetAnnotationOfType(Requirement.class.getName())
                     .ifPresent(annotation -> add(tests, annotation, type));
             for (JavaMethod method : type.getMethods()) {
