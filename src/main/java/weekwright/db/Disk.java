@@ -16,8 +16,20 @@ public final class Disk {
     /** With less room than this files are not taken any more, so that entries still are. */
     public static final long LEAST_BYTES = 200_000_000;
 
-    private static final Set<String> NETWORK =
-            Set.of("nfs", "nfs4", "cifs", "smb", "smb2", "smb3", "smbfs", "9p", "fuse.sshfs", "fuse.davfs", "davfs", "afs", "ncpfs");
+    private static final Set<String> NETWORK = Set.of(
+            "nfs",
+            "nfs4",
+            "cifs",
+            "smb",
+            "smb2",
+            "smb3",
+            "smbfs",
+            "9p",
+            "fuse.sshfs",
+            "fuse.davfs",
+            "davfs",
+            "afs",
+            "ncpfs");
 
     private Disk() {}
 
@@ -47,8 +59,8 @@ public final class Disk {
     static void refuseNetwork(Path folder, String type) throws FolderRefused {
         if (NETWORK.contains(type.toLowerCase(Locale.ROOT))) {
             throw new FolderRefused(folder + " lies on a network drive (" + type
-                    + "), where two programs may write at once and damage it. Put the project on a disk of this machine,"
-                    + " and copies of its backups on the network drive.");
+                    + "), where two programs may write at once and damage it. Put the project on a disk of this"
+                    + " machine, and copies of its backups on the network drive.");
         }
     }
 

@@ -193,7 +193,8 @@ public final class Folder {
                 + Disk.newestBackup(path)
                         .map(backup -> "bring the newest backup back into a new folder: weekwright restore " + backup
                                 + " " + path + "-restored")
-                        .orElse("restore the newest backup; none lies in " + path.resolve("backups")) + ".";
+                        .orElse("restore the newest backup; none lies in " + path.resolve("backups"))
+                + ".";
     }
 
     private static int number(Statement statement, String sql) throws SQLException {

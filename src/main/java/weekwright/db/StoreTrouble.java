@@ -7,8 +7,9 @@ public final class StoreTrouble extends RuntimeException {
     /** What failed, as far as it matters to the person. */
     public enum Kind {
         DISK_FULL("The disk is full. Nothing of this entry was saved. Free at least 200 MB and send it again."),
-        LITTLE_ROOM("The disk has less than 200 MB left, so no more files are taken. Nothing of this entry was saved. Free"
-                + " some room, or send it without a file."),
+        LITTLE_ROOM(
+                "The disk has less than 200 MB left, so no more files are taken. Nothing of this entry was saved. Free"
+                        + " some room, or send it without a file."),
         READ_ONLY("The project folder cannot be written. Nothing of this entry was saved. Give this program the right"
                 + " to write there and send it again."),
         BUSY("The project is busy with another change. Nothing of this entry was saved. Send it again."),

@@ -46,14 +46,15 @@ public record Certificate(KeyStore store) {
             store.setKeyEntry("server", secret, PASSWORD.toCharArray(), chain);
             return new Certificate(store);
         } catch (GeneralSecurityException | IOException e) {
-            throw new Unusable(key + " is not the key of " + certificate + ". Name the two files that belong together.");
+            throw new Unusable(
+                    key + " is not the key of " + certificate + ". Name the two files that belong together.");
         }
     }
 
     private static java.security.cert.Certificate[] chain(Path file) throws Unusable {
         try {
-            var all = CertificateFactory.getInstance("X.509")
-                    .generateCertificates(new ByteArrayInputStream(bytes(file)));
+            var all =
+                    CertificateFactory.getInstance("X.509").generateCertificates(new ByteArrayInputStream(bytes(file)));
             if (!all.isEmpty()) {
                 return all.toArray(new java.security.cert.Certificate[0]);
             }

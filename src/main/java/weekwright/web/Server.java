@@ -79,8 +79,7 @@ public final class Server implements AutoCloseable {
                 app.templates(),
                 app.clock(),
                 () -> app.project()
-                        .map(db -> new Project(
-                                app.folder(), db, app.forecasts().orElseThrow(), app.backupTrouble())),
+                        .map(db -> new Project(app.folder(), db, app.forecasts().orElseThrow(), app.backupTrouble())),
                 Routes.sampleNotice(app),
                 Provenance::of,
                 front,
@@ -158,8 +157,7 @@ public final class Server implements AutoCloseable {
         tls.setKeyStorePassword(Certificate.PASSWORD);
         tls.setIncludeProtocols("TLSv1.2", "TLSv1.3");
         http.addCustomizer(new SecureRequestCustomizer(false));
-        return new ServerConnector(
-                server, new SslConnectionFactory(tls, "http/1.1"), new HttpConnectionFactory(http));
+        return new ServerConnector(server, new SslConnectionFactory(tls, "http/1.1"), new HttpConnectionFactory(http));
     }
 
     public int port() {
@@ -168,7 +166,8 @@ public final class Server implements AutoCloseable {
 
     /** The address to open in a browser. */
     public String address() {
-        return (tls ? "https://" : "http://") + (host.equals("0.0.0.0") || host.equals("::") ? "localhost" : host) + ":" + port() + "/";
+        return (tls ? "https://" : "http://") + (host.equals("0.0.0.0") || host.equals("::") ? "localhost" : host) + ":"
+                + port() + "/";
     }
 
     /** Finishes the requests under way, at most five seconds, and stops. */

@@ -55,7 +55,7 @@ import weekwright.testkit.SmallProject;
  * open, 30,000 hours entries, 520 episodes, 4,000 rows in the books, 1,000 material lines, 600 build notes, three pledge
  * levels counted in 119 months.
  */
-final class TenYears {
+public final class TenYears {
     static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final LocalDate BEGUN = LocalDate.of(2017, 1, 2);
     private static final int STAGES = 40;
@@ -78,7 +78,7 @@ final class TenYears {
 
     private TenYears() {}
 
-    static void fill(Db db) {
+    public static void fill(Db db) {
         db.write("made", write -> {
             new TenYears().write(write);
             return null;

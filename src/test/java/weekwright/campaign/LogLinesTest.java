@@ -57,10 +57,16 @@ class LogLinesTest {
             assertThat(server.stop()).isEqualTo(143);
         }
         List<String> lines = Files.readAllLines(log);
-        assertThat(lines).allMatch(line -> line.matches(
-                "\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d\\.\\d{3}(Z|[+-]\\d\\d:\\d\\d) (INFO|WARN) [A-Za-z.]+ - .+"));
-        assertThat(lines).filteredOn(line -> line.endsWith("account - log-in refused")).hasSize(1);
-        assertThat(lines).filteredOn(line -> line.endsWith("account - log-in accepted")).hasSize(1);
+        assertThat(lines)
+                .allMatch(line -> line.matches(
+                        "\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d:\\d\\d\\.\\d{3}(Z|[+-]\\d\\d:\\d\\d) (INFO|WARN)"
+                                + " [A-Za-z.]+ - .+"));
+        assertThat(lines)
+                .filteredOn(line -> line.endsWith("account - log-in refused"))
+                .hasSize(1);
+        assertThat(lines)
+                .filteredOn(line -> line.endsWith("account - log-in accepted"))
+                .hasSize(1);
         assertThat(String.join("\n", lines))
                 .doesNotContainIgnoringCase("ilse", "FORGED", RIGHT, "felt hats", "Marker", "127.0.0.1", "session=");
     }

@@ -34,9 +34,15 @@ final class ServerProcess implements AutoCloseable {
     /** Begins to start and does not wait until it serves. */
     static ServerProcess begin(String main, List<String> arguments, Path log, Map<String, String> environment)
             throws IOException {
+        return begin("256m", main, arguments, log, environment);
+    }
+
+    private static ServerProcess begin(
+            String heap, String main, List<String> arguments, Path log, Map<String, String> environment)
+            throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx256m",
+                "-Xmx" + heap,
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
                 "-cp",
@@ -53,6 +59,13 @@ final class ServerProcess implements AutoCloseable {
     static ServerProcess serve(String main, Path folder, int port, Path log, Map<String, String> environment)
             throws IOException {
         ServerProcess server = begin(main, arguments(folder, port), log, environment);
+        server.waitUntilServing();
+        return server;
+    }
+
+    /** Starts the program with so large a heap and waits until it serves. */
+    static ServerProcess serve(String heap, Path folder, int port, Path log) throws IOException {
+        ServerProcess server = begin(heap, "weekwright.Main", arguments(folder, port), log, Map.of());
         server.waitUntilServing();
         return server;
     }

@@ -206,8 +206,8 @@ class CommandLinesTest {
                         1,
                         "",
                         other
-                                + " is no project: it has neither a database nor project.toml. Name a project's folder, or a"
-                                + " folder of plain files.\n"));
+                                + " is no project: it has neither a database nor project.toml. Name a project's"
+                                + " folder, or a folder of plain files.\n"));
         Path nowhere = temp.resolve("nowhere");
         assertThat(run("week", nowhere.toString()))
                 .isEqualTo(new Run(1, "", nowhere + " does not exist. Name a folder that does.\n"));
@@ -318,10 +318,15 @@ class CommandLinesTest {
     @Test
     void a_certificate_needs_its_key_and_both_are_read_before_anything_is_served() throws Exception {
         assertThat(run("serve", files().toString(), "--tls-cert", "mill.pem"))
-                .isEqualTo(
-                        new Run(2, "", "--tls-cert and --tls-key belong together. See: weekwright serve --help\n"));
+                .isEqualTo(new Run(2, "", "--tls-cert and --tls-key belong together. See: weekwright serve --help\n"));
         Path text = Files.writeString(temp.resolve("letter.txt"), "hello");
-        assertThat(run("serve", temp.resolve("new").toString(), "--tls-cert", text.toString(), "--tls-key", text.toString()))
+        assertThat(run(
+                        "serve",
+                        temp.resolve("new").toString(),
+                        "--tls-cert",
+                        text.toString(),
+                        "--tls-key",
+                        text.toString()))
                 .isEqualTo(new Run(
                         1,
                         "",

@@ -64,8 +64,8 @@ class DiskTest {
     /** A header of noughts, a version of the format that nobody has, pages of noughts in the middle. */
     @ParameterizedTest
     @CsvSource({"0, 100, 0", "18, 2, 9", "8192, 4096, 0", "20480, 4096, 0"})
-    void a_damaged_database_is_refused_and_stays_as_it_is_with_the_newest_backup_named(
-            long from, int length, byte with) throws Exception {
+    void a_damaged_database_is_refused_and_stays_as_it_is_with_the_newest_backup_named(long from, int length, byte with)
+            throws Exception {
         Path folder = project();
         Path file = folder.resolve("build.db");
         Path newest = folder.resolve("backups/2026-11-24-070000.zip");
@@ -86,7 +86,8 @@ class DiskTest {
         byte[] before = Files.readAllBytes(file);
         assertThatThrownBy(() -> new Folder(folder).open(CLOCK))
                 .isInstanceOf(FolderRefused.class)
-                .hasMessageMatching("(?s)\\Q" + file + " is damaged (\\E.*\\Q). Nothing was changed. Keep the file and bring"
+                .hasMessageMatching("(?s)\\Q" + file
+                        + " is damaged (\\E.*\\Q). Nothing was changed. Keep the file and bring"
                         + " the newest backup back into a new folder: weekwright restore " + newest + " " + folder
                         + "-restored.\\E");
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
@@ -103,8 +104,9 @@ class DiskTest {
         assertThatThrownBy(() -> new Folder(folder).open(CLOCK))
                 .isInstanceOf(FolderRefused.class)
                 .hasMessageStartingWith(file + " is damaged (")
-                .hasMessageEndingWith("). Nothing was changed. Keep the file and restore the newest backup; none lies in "
-                        + folder.resolve("backups") + ".");
+                .hasMessageEndingWith(
+                        "). Nothing was changed. Keep the file and restore the newest backup; none lies in "
+                                + folder.resolve("backups") + ".");
         assertThat(Files.readAllBytes(file)).isEqualTo(before);
     }
 

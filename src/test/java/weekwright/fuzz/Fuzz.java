@@ -21,7 +21,6 @@ import weekwright.files.ExportProject;
 import weekwright.files.csv.PlainFiles;
 import weekwright.files.csv.ReadResult;
 import weekwright.files.picture.PictureFacts;
-
 import weekwright.notes.Markdown;
 import weekwright.testkit.CameraPicture;
 import weekwright.testkit.OakMill;
@@ -71,7 +70,8 @@ public final class Fuzz {
                 Document page = Jsoup.parseBodyFragment(Markdown.html(text));
                 for (Element element : page.body().getAllElements()) {
                     boolean runs = element.tagName().matches("script|style|iframe|object|embed|form|base|meta|link|svg")
-                            || element.attributes().asList().stream().anyMatch(a -> a.getKey().startsWith("on"))
+                            || element.attributes().asList().stream()
+                                    .anyMatch(a -> a.getKey().startsWith("on"))
                             || element.attr("href").strip().matches("(?is)(javascript|data|vbscript):.*")
                             || element.attr("src").strip().matches("(?is)(javascript|data|https?):.*");
                     if (runs) {
@@ -145,7 +145,9 @@ public final class Fuzz {
             Visitor ilse = server.as("ilse");
             List<String> paths = new ArrayList<>();
             for (Routes.Line line : new Routes(server.app()).pages()) {
-                if (line.posts() && !line.path().startsWith("/account") && !line.path().startsWith("/start")) {
+                if (line.posts()
+                        && !line.path().startsWith("/account")
+                        && !line.path().startsWith("/start")) {
                     paths.add(line.path()
                             .replace("/episodes/{id}", "/episodes/ep.12")
                             .replace("/stages/{id}", "/stages/weir")

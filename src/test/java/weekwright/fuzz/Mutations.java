@@ -11,8 +11,47 @@ import java.util.SplittableRandom;
 /** Changes bytes as damage, haste and malice change them; the same seed gives the same changes. */
 final class Mutations {
     private static final String[] SIGNS = {
-        "\"", "\"\"", ",", ";", "\r\n", "\r", "\n\n", "\0", "\ufeff", "\ufffd", "=", "[", "]", "[[", "{", "}", "'''", "\"\"\"", "\\", "\\u",
-        "#", "+++", "---", ":", "|", "`", "```", "*", "_", "~~", "<", ">", "&", "&#", "](", "![", "[^", "<!--", "<![CDATA[", "\u202e", "\ud83d\udc69"
+        "\"",
+        "\"\"",
+        ",",
+        ";",
+        "\r\n",
+        "\r",
+        "\n\n",
+        "\0",
+        "\ufeff",
+        "\ufffd",
+        "=",
+        "[",
+        "]",
+        "[[",
+        "{",
+        "}",
+        "'''",
+        "\"\"\"",
+        "\\",
+        "\\u",
+        "#",
+        "+++",
+        "---",
+        ":",
+        "|",
+        "`",
+        "```",
+        "*",
+        "_",
+        "~~",
+        "<",
+        ">",
+        "&",
+        "&#",
+        "](",
+        "![",
+        "[^",
+        "<!--",
+        "<![CDATA[",
+        "\u202e",
+        "\ud83d\udc69"
     };
 
     private final SplittableRandom random;
@@ -66,14 +105,15 @@ final class Mutations {
             case 1 -> joined(Arrays.copyOf(bytes, at), tail(bytes, to));
             case 2 -> joined(Arrays.copyOf(bytes, to), tail(bytes, at));
             case 3 -> joined(joined(Arrays.copyOf(bytes, at), utf8(text())), tail(bytes, to));
-            case 4 -> joined(
-                    joined(Arrays.copyOf(bytes, at), utf8(SIGNS[random.nextInt(SIGNS.length)])), tail(bytes, at));
+            case 4 ->
+                joined(joined(Arrays.copyOf(bytes, at), utf8(SIGNS[random.nextInt(SIGNS.length)])), tail(bytes, at));
             case 5 -> Arrays.copyOf(bytes, at);
-            default -> joined(
-                    joined(
-                            Arrays.copyOf(bytes, at),
-                            utf8(SIGNS[random.nextInt(SIGNS.length)].repeat(1 + random.nextInt(2_000)))),
-                    tail(bytes, at));
+            default ->
+                joined(
+                        joined(
+                                Arrays.copyOf(bytes, at),
+                                utf8(SIGNS[random.nextInt(SIGNS.length)].repeat(1 + random.nextInt(2_000)))),
+                        tail(bytes, at));
         };
     }
 

@@ -12,10 +12,11 @@ import weekwright.testkit.Requirement;
 
 class MarkdownTest {
     /** Tags that may come out, with the attributes that each may have. */
-    private static final Pattern ALLOWED = Pattern.compile(
-            "</?(p|em|strong|del|ul|li|blockquote|pre|code|table|thead|tbody|tr|sup|h[2-6]|hr /|br /)>|</(ol|th|td|a|span|div|section)>"
-                    + "|<(ol|th|td|a|span|div|section|sup|li)( (id|class|start|align|href|rel)=\"[^\"<>]*\")*>"
-                    + "|<img( (src=\"/photos/[\\p{L}\\p{Nd}_.-]+\"|alt=\"[^\"<>]*\"))+ />");
+    private static final Pattern ALLOWED =
+            Pattern.compile("</?(p|em|strong|del|ul|li|blockquote|pre|code|table|thead|tbody|tr|sup|h[2-6]|hr /|br"
+                    + " /)>|</(ol|th|td|a|span|div|section)>|<(ol|th|td|a|span|div|section|sup|li)("
+                    + " (id|class|start|align|href|rel)=\"[^\"<>]*\")*>|<img("
+                    + " (src=\"/photos/[\\p{L}\\p{Nd}_.-]+\"|alt=\"[^\"<>]*\"))+ />");
 
     private static final Pattern HREF = Pattern.compile("href=\"((?!https?://|mailto:|/[^/]|/\"|#)[^\"]*)\"");
 
@@ -179,7 +180,8 @@ class MarkdownTest {
         assertThat(Markdown.html("See [the sill](task:Weir.2), *[](task:weir.2)*.", LINKS))
                 .isEqualTo(
                         "<p>See <a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a>,"
-                                + " <em><a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a></em>.</p>\n");
+                                + " <em><a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt;"
+                                + " *sill*</a></em>.</p>\n");
     }
 
     @Test

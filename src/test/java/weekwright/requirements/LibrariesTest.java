@@ -35,7 +35,11 @@ class LibrariesTest {
         try (CSVParser parser = CSVParser.parse(
                 Path.of("src/main/resources/META-INF/libraries.csv"),
                 StandardCharsets.UTF_8,
-                CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
             return parser.getRecords();
         }
     }
@@ -55,7 +59,9 @@ class LibrariesTest {
                 wanted.put(
                         name,
                         version.isEmpty()
-                                ? pom.select("dependencyManagement dependency:has(groupId:contains(com.fasterxml.jackson)) > version")
+                                ? pom.select("dependencyManagement"
+                                                + " dependency:has(groupId:contains(com.fasterxml.jackson)) >"
+                                                + " version")
                                         .text()
                                 : version.startsWith("${")
                                         ? pom.select("properties > *").stream()
@@ -74,7 +80,8 @@ class LibrariesTest {
     void every_licence_lets_the_jar_be_given_on() throws Exception {
         assertThat(listed())
                 .isNotEmpty()
-                .allSatisfy(one -> assertThat(one.get("licence")).as(one.get("name")).isIn(LICENCES));
+                .allSatisfy(one ->
+                        assertThat(one.get("licence")).as(one.get("name")).isIn(LICENCES));
     }
 
     /** SQLite before 3.51.3 could damage a database when two connections wrote and tidied at once (its release notes). */

@@ -114,11 +114,12 @@ public final class RequirementTable {
     String markdown() {
         StringBuilder table = new StringBuilder("| ASVS 5.0.0 | in our words | held by, or why not |\n|---|---|---|\n");
         for (Line line : lines) {
-            String held = line.reason().orElseGet(() -> line.numbers().stream()
-                    .flatMap(number -> tests.getOrDefault(number, Set.of()).stream())
-                    .distinct()
-                    .sorted()
-                    .collect(Collectors.joining(", ")));
+            String held = line.reason()
+                    .orElseGet(() -> line.numbers().stream()
+                            .flatMap(number -> tests.getOrDefault(number, Set.of()).stream())
+                            .distinct()
+                            .sorted()
+                            .collect(Collectors.joining(", ")));
             table.append("| ")
                     .append(String.join(", ", line.numbers()))
                     .append(" | ")

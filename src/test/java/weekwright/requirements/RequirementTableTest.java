@@ -19,7 +19,8 @@ class RequirementTableTest {
     @Test
     void the_table_in_the_guide_is_what_the_tests_say() throws Exception {
         String guide = Files.readString(RequirementTable.GUIDE);
-        assertThat(RequirementTable.inGuide(guide)).isEqualTo(RequirementTable.read().markdown());
+        assertThat(RequirementTable.inGuide(guide))
+                .isEqualTo(RequirementTable.read().markdown());
     }
 
     @Test

@@ -106,8 +106,9 @@ class CertificateTest {
                 assertThat(page.headers().allValues("Strict-Transport-Security"))
                         .containsExactly("max-age=31536000");
                 assertThat(page.headers().firstValue("Set-Cookie").orElseThrow())
-                        .matches("__Host-w=[A-Za-z0-9_-]{43}; Path=/; Expires=[^;]+; Max-Age=31536000; Secure; HttpOnly;"
-                                + " SameSite=Lax");
+                        .matches(
+                                "__Host-w=[A-Za-z0-9_-]{43}; Path=/; Expires=[^;]+; Max-Age=31536000; Secure; HttpOnly;"
+                                        + " SameSite=Lax");
             }
             assertThatThrownBy(() -> get(server.port(), "/account", "TLSv1.1"))
                     .isInstanceOf(IOException.class)
@@ -124,7 +125,8 @@ class CertificateTest {
         Path cert = folder.resolve("cert.pem");
         Path none = folder.resolve("none.pem");
         assertThatThrownBy(() -> Certificate.of(none, text))
-                .hasMessage(none + " cannot be read. Name a file that is there and give this program the right to read it.");
+                .hasMessage(none
+                        + " cannot be read. Name a file that is there and give this program the right to read it.");
         assertThatThrownBy(() -> Certificate.of(text, text))
                 .hasMessage(text + " holds no certificate. Name a file of PEM text that begins with"
                         + " \"-----BEGIN CERTIFICATE-----\".");

@@ -46,8 +46,9 @@ class DiskFullTest {
             Visitor.Reply refused = form.send();
             assertThat(refused.status()).isEqualTo(507);
             assertThat(refused.troubles())
-                    .containsExactly("The disk is full. Nothing of this entry was saved. Free at least 200 MB and send it"
-                            + " again.");
+                    .containsExactly(
+                            "The disk is full. Nothing of this entry was saved. Free at least 200 MB and send it"
+                                    + " again.");
             assertThat(ilse.form(refused).value("text").strip()).isEqualTo(text);
             assertThat(ilse.form(refused).value("title")).isEqualTo("Stones");
             assertThat(server.db().version()).isEqualTo(version);

@@ -61,8 +61,8 @@ class GuardTest {
     @Requirement({"3.4.3", "3.4.6"})
     void the_content_policy_lets_nothing_in_from_elsewhere() {
         assertThat(Guard.HEADERS.get("Content-Security-Policy"))
-                .isEqualTo("default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:;"
-                        + " connect-src 'self'; font-src 'self'; media-src blob:; manifest-src 'self'; worker-src 'self';"
+                .isEqualTo("default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; connect-src"
+                        + " 'self'; font-src 'self'; media-src blob:; manifest-src 'self'; worker-src 'self';"
                         + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'");
     }
 

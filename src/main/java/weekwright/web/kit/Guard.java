@@ -21,16 +21,16 @@ import org.eclipse.jetty.util.Callback;
  * nothing (DNS rebinding).
  */
 public final class Guard extends Handler.Wrapper {
-    private static final String CSP = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; "
-            + "connect-src 'self'; font-src 'self'; media-src blob:; manifest-src 'self'; worker-src 'self'; form-action 'self'; "
-            + "base-uri 'none'; frame-ancestors 'none'";
+    private static final String CSP = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:;"
+        + " connect-src 'self'; font-src 'self'; media-src blob:; manifest-src 'self'; worker-src 'self'; form-action"
+        + " 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     /** The headers of every answer. */
     public static final Map<String, String> HEADERS = headers();
 
     /** For a year browsers ask this name by https alone (RFC 6797); sent only where the server speaks TLS itself. */
-    private static final HttpField HTTPS_FROM_NOW_ON = new ResponseHttpFields.PersistentHttpField(
-            new HttpField("Strict-Transport-Security", "max-age=31536000"));
+    private static final HttpField HTTPS_FROM_NOW_ON =
+            new ResponseHttpFields.PersistentHttpField(new HttpField("Strict-Transport-Security", "max-age=31536000"));
 
     private final Set<String> hosts;
     private final boolean proxy;

@@ -27,9 +27,9 @@ import weekwright.build.SettingsStore;
 import weekwright.db.AnswerKey;
 import weekwright.db.Db;
 import weekwright.db.Disk;
-import weekwright.db.StoreTrouble;
 import weekwright.db.KeyReused;
 import weekwright.db.Read;
+import weekwright.db.StoreTrouble;
 import weekwright.db.Stored;
 import weekwright.forecast.Forecasts;
 import weekwright.render.Form;
@@ -312,7 +312,9 @@ public final class Request {
                 .filter(file -> !file.filename().isEmpty() || file.size() > 0)
                 .map(file -> new Upload(file.filename(), file.size(), file::content))
                 .toList();
-        if (!uploads.isEmpty() && hasProject() && Disk.littleRoom(project().folder().path())) {
+        if (!uploads.isEmpty()
+                && hasProject()
+                && Disk.littleRoom(project().folder().path())) {
             throw StoreTrouble.littleRoom();
         }
         return uploads;

@@ -82,9 +82,8 @@ class CrewLogInsPageTest {
                     .press("week"));
             String said = made.page().select(".flash p").text();
             assertThat(said)
-                    .matches(
-                            "The own days of Noor: this server's address, then /come/[A-Za-z0-9_-]{43}\\. Send it to nobody"
-                                    + " else; it is not shown again, and one made earlier leads nowhere now\\.");
+                    .matches("The own days of Noor: this server's address, then /come/[A-Za-z0-9_-]{43}\\. Send it to"
+                            + " nobody else; it is not shown again, and one made earlier leads nowhere now\\.");
             String address = said.replaceAll(".*(/come/[A-Za-z0-9_-]{43}).*", "$1");
             assertThat(own.stranger().get(address).status()).isEqualTo(200);
             Visitor.Reply ended = ilse.follow(

@@ -1,0 +1,148 @@
+package weekwright.campaign;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import weekwright.files.Tidy;
+import weekwright.testkit.Visitor;
+
+/**
+ * Answers in a second and the 99th percentile of their times, over loopback, from a server process whose heap is bounded; client and
+ * server share the machine. The demands are ten times what three people and a film's 5,000 visitors in ten minutes ask for (no
+ * source). Arguments: seconds of each row, "sample" or "ten"; 20 and ten unless given.
+ */
+public final class Load {
+    private final int seconds;
+    private final LargeProject project;
+    private final int port;
+
+    private Load(int seconds, LargeProject project, int port) {
+        this.seconds = seconds;
+        this.project = project;
+        this.port = port;
+    }
+
+    /** What somebody does again and again; whether it went well. */
+    private interface Step {
+        boolean done(Visitor visitor, int time);
+    }
+
+    public static void main(String[] args) throws Exception {
+        int seconds = args.length > 0 ? Integer.parseInt(args[0]) : 20;
+        LargeProject project = LargeProject.of(args.length > 1 ? args[1] : "ten");
+        Path folder = Files.createTempDirectory("weekwright-load");
+        Path place = folder.resolve("project");
+        Path log = folder.resolve("server.log");
+        project.in(place);
+        int port = ServerProcess.port();
+        try (ServerProcess server = started(project, place, port, log, "start to first page")) {
+            new Load(seconds, project, port).rows();
+            System.out.printf("heap at most %s; memory of the process at most %s%n", project.heap(), highest(server));
+        }
+        try (ServerProcess server = started(project, place, port, log, "the same after kill -9")) {
+            server.stop();
+        }
+        Tidy.remove(folder);
+    }
+
+    private static ServerProcess started(LargeProject project, Path place, int port, Path log, String what)
+            throws Exception {
+        long begun = System.nanoTime();
+        ServerProcess server = ServerProcess.serve(project.heap(), place, port, log);
+        new Visitor("http://127.0.0.1:" + port).get("/account");
+        System.out.printf(Locale.ROOT, "%-28s %.1f s%n", what, (System.nanoTime() - begun) / 1e9);
+        return server;
+    }
+
+    private static String highest(ServerProcess server) throws Exception {
+        Path status = Path.of("/proc/" + server.pid() + "/status");
+        return Files.exists(status)
+                ? Files.readAllLines(status).stream()
+                        .filter(line -> line.startsWith("VmHWM"))
+                        .findFirst()
+                        .orElse("unknown")
+                        .replaceAll("\\s+", " ")
+                : "unknown";
+    }
+
+    private void rows() throws Exception {
+        row("public log", 8, 500, 60, asking("/public/index.html"));
+        row("feed", 8, 500, 60, asking("/public/feed.xml"));
+        row("Week", 4, 60, 200, asking("/week"));
+        row("Log", 4, 60, 200, asking("/log"));
+        row("Ahead", 4, 60, 200, asking("/ahead"));
+        row("hours saved", 4, 50, 250, this::hours);
+        row("hours saved by one", 1, 0, 100, this::hours);
+        row("Week while a forecast runs", 4, 0, 500, asking("/week"));
+    }
+
+    private static Step asking(String path) {
+        return (visitor, time) -> visitor.get(path).status() == 200;
+    }
+
+    private boolean hours(Visitor visitor, int time) {
+        Visitor.Reply page = visitor.get("/log");
+        Visitor.Form form = visitor.form(page, "form[data-log]").with("hours", "0:01");
+        if (project == LargeProject.TEN) {
+            form.with("task", "t1950");
+        } else {
+            form.with(
+                    "task",
+                    page.page().selectFirst("form[data-log] input[name=task]").val());
+        }
+        return form.send().status() == 303;
+    }
+
+    private void row(String what, int connections, int demanded, int millis, Step step) throws Exception {
+        ExecutorService clients = Executors.newFixedThreadPool(connections);
+        long warm = System.nanoTime() + seconds * 250_000_000L;
+        long end = warm + seconds * 1_000_000_000L;
+        List<Future<List<Long>>> all = new ArrayList<>();
+        for (int i = 0; i < connections; i++) {
+            all.add(clients.submit(() -> client(warm, end, step)));
+        }
+        List<Long> times = new ArrayList<>();
+        for (Future<List<Long>> one : all) {
+            times.addAll(one.get());
+        }
+        clients.shutdown();
+        long failed = times.stream().filter(time -> time < 0).count();
+        List<Long> sorted = times.stream().filter(time -> time >= 0).sorted().toList();
+        if (sorted.isEmpty()) {
+            System.out.printf(Locale.ROOT, "%-28s nothing answered as it should, %d failed%n", what, failed);
+            return;
+        }
+        double rate = sorted.size() / (double) seconds;
+        double high = sorted.get(sorted.size() * 99 / 100) / 1e6;
+        System.out.printf(
+                Locale.ROOT,
+                "%-28s %7.0f/s  median %6.1f ms  p99 %6.1f ms  (%s, p99 at most %d ms)%s%s%n",
+                what,
+                rate,
+                sorted.get(sorted.size() / 2) / 1e6,
+                high,
+                demanded == 0 ? "any rate" : "at least " + demanded + "/s",
+                millis,
+                rate < demanded || high > millis ? "  short" : "",
+                failed > 0 ? "  void: " + failed + " failed" : "");
+    }
+
+    private List<Long> client(long warm, long end, Step step) {
+        Visitor visitor = new Visitor("http://127.0.0.1:" + port);
+        visitor.setCookie("who", project.who());
+        List<Long> times = new ArrayList<>();
+        int time = 0;
+        for (long begun = System.nanoTime(); begun < end; begun = System.nanoTime()) {
+            boolean done = step.done(visitor, time++);
+            if (begun >= warm) {
+                times.add(done ? System.nanoTime() - begun : -1);
+            }
+        }
+        return times;
+    }
+}
