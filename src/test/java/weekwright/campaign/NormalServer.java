@@ -1,14 +1,11 @@
 package weekwright.campaign;
 
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
 import weekwright.App;
-import weekwright.db.Db;
 import weekwright.render.Templates;
+import weekwright.testkit.WritingConnection;
 import weekwright.web.Server;
 
 /** The planted breach: the same server, whose writing connection syncs as {@code synchronous=NORMAL} does, not at each commit. */
@@ -18,21 +15,9 @@ public final class NormalServer {
     /** @param args as those of {@code serve FOLDER --port N} */
     public static void main(String[] args) throws Exception {
         App app = new App(Path.of(args[1]), Clock.systemUTC(), Templates.packed(), false);
-        relax(app.project().orElseThrow());
+        WritingConnection.set(app.project().orElseThrow(), "PRAGMA synchronous = NORMAL");
         Server server = Server.start(app, "127.0.0.1", Integer.parseInt(args[3]));
         System.out.println("weekwright serves " + args[1] + " at " + server.address());
         new CountDownLatch(1).await();
-    }
-
-    private static void relax(Db db) throws SQLException {
-        db.<Void, SQLException>write("crew", write -> {
-            Connection connection = write.handle().getConnection();
-            connection.setAutoCommit(true);
-            try (Statement statement = connection.createStatement()) {
-                statement.execute("PRAGMA synchronous = NORMAL");
-            }
-            connection.setAutoCommit(false);
-            return null;
-        });
     }
 }

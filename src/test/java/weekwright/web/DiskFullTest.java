@@ -2,9 +2,7 @@ package weekwright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.sql.Connection;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import weekwright.db.Db;
@@ -12,6 +10,7 @@ import weekwright.notes.NoteStore;
 import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
+import weekwright.testkit.WritingConnection;
 
 /**
  * A disk that takes nothing more. SQLite answers the same (SQLITE_FULL, rescode.html) when the file may not grow over a number of
@@ -20,15 +19,7 @@ import weekwright.testkit.Visitor;
 class DiskFullTest {
     /** The writing connection alone may not add a page; once it was thrown away, the next one may. */
     private static void full(Db db) throws SQLException {
-        db.<Void, SQLException>write("crew", write -> {
-            Connection connection = write.handle().getConnection();
-            connection.setAutoCommit(true);
-            try (Statement statement = connection.createStatement()) {
-                statement.execute("PRAGMA max_page_count = 1");
-            }
-            connection.setAutoCommit(false);
-            return null;
-        });
+        WritingConnection.set(db, "PRAGMA max_page_count = 1");
     }
 
     @Test
