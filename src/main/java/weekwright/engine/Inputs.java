@@ -345,6 +345,7 @@ public record Inputs(
      * @param promised day of delivery as promised or {@link #NONE}
      * @param received day of delivery or {@link #NONE}
      * @param paidMinor what the ledger shows paid for it, at least 0
+     * @param supplier whose leads are learned together (rule 124), lower case, "" for none
      */
     public record Material(
             String id,
@@ -360,7 +361,46 @@ public record Inputs(
             int ordered,
             int promised,
             int received,
-            long paidMinor) {}
+            long paidMinor,
+            String supplier) {
+        public Material {
+            supplier = supplier == null ? "" : supplier;
+        }
+
+        /** From nobody in particular. */
+        public Material(
+                String id,
+                String task,
+                String lot,
+                double quantity,
+                double wastePercent,
+                Range priceMinor,
+                Source source,
+                double atShare,
+                Range leadDays,
+                double depositPercent,
+                int ordered,
+                int promised,
+                int received,
+                long paidMinor) {
+            this(
+                    id,
+                    task,
+                    lot,
+                    quantity,
+                    wastePercent,
+                    priceMinor,
+                    source,
+                    atShare,
+                    leadDays,
+                    depositPercent,
+                    ordered,
+                    promised,
+                    received,
+                    paidMinor,
+                    "");
+        }
+    }
 
     /** A standby is not tied to the build and has no slot of its own. */
     public enum EpisodeKind {

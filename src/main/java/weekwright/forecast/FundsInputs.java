@@ -82,7 +82,8 @@ final class FundsInputs {
                 ordered,
                 ordered == Inputs.NONE || item.isPresent() ? Inputs.NONE : Facts.day(row.promised()),
                 received,
-                paid);
+                paid,
+                item.isPresent() ? "" : PurchaseLessons.key(row.supplier()));
     }
 
     /** Major units with four places are minor units with two, in any currency with two digits. */

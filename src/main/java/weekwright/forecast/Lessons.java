@@ -26,6 +26,7 @@ import weekwright.engine.simulate.Learned;
  * @param failing open tasks that may fail
  * @param surging of supporters, nothing while nobody was counted
  * @param editing how long editing takes
+ * @param purchases what received lines teach of prices and leads
  */
 public record Lessons(
         Ratio ratio,
@@ -37,7 +38,8 @@ public record Lessons(
         Found.TurnedUp turnedUp,
         List<Failing> failing,
         Optional<Learned.Surging> surging,
-        Editing editing) {
+        Editing editing,
+        PurchaseLessons purchases) {
     private static final int ENOUGH_OF_A_TRADE = 3;
 
     /** How many times the estimate work takes, and from how many finished tasks. */
@@ -117,7 +119,8 @@ public record Lessons(
                                 task.redoPercent() / 100))
                         .toList(),
                 learned.surging(),
-                editing(read, day));
+                editing(read, day),
+                PurchaseLessons.of(read, day));
     }
 
     /** How long editing takes, as of a day. */

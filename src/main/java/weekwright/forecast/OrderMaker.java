@@ -9,17 +9,20 @@ import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
+import weekwright.engine.simulate.Purchases;
 
 /** The material lines still to be ordered: when, for how much, and what is short for them (rule 92). Pure. */
 final class OrderMaker {
     private final Inputs inputs;
     private final Outcome outcome;
+    private final Purchases purchases;
     private final List<Forecast.Order> list = new ArrayList<>();
     private final Map<String, LocalDate> needByStage = new HashMap<>();
     private final Map<String, LocalDate> orderByStage = new HashMap<>();
 
     OrderMaker(Inputs inputs, Outcome outcome) {
         this.inputs = inputs;
+        this.purchases = new Purchases(inputs);
         this.outcome = outcome;
         Map<String, Inputs.Task> tasks = new HashMap<>();
         inputs.tasks().forEach(task -> tasks.put(task.id(), task));
@@ -78,15 +81,17 @@ final class OrderMaker {
     private Forecast.Order dated(int m, Inputs.Material material) {
         int need = ForecastMaker.need(outcome.needDay[m]);
         Optional<LocalDate> needBy = ForecastMaker.date(need);
-        Optional<LocalDate> orderBy = needBy.map(day -> day.minusDays(
-                Math.round(material.leadDays().high()) + inputs.orders().marginDays()));
+        Optional<LocalDate> orderBy = needBy.map(
+                day -> day.minusDays(Math.round(material.leadDays().high() * purchases.leadTimes(material.supplier()))
+                        + inputs.orders().marginDays()));
         return new Forecast.Order(material.id(), orderBy, needBy, new Money(meanCost(material)), null);
     }
 
     /** Quantity with waste at the mean price, rounded half up once (rule 61). */
-    static long meanCost(Inputs.Material material) {
+    private long meanCost(Inputs.Material material) {
         double quantity = material.quantity() * (1 + material.wastePercent() / 100);
-        return (long) Math.floor(quantity * material.priceMinor().mean() + 0.5);
+        double times = material.source() == Inputs.Source.BOUGHT ? purchases.priceTimes() : 1;
+        return (long) Math.floor(quantity * material.priceMinor().mean() * times + 0.5);
     }
 
     /**

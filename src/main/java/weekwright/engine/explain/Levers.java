@@ -258,7 +258,8 @@ public record Levers(
                 line.ordered(),
                 line.promised(),
                 line.received(),
-                line.paidMinor());
+                line.paidMinor(),
+                line.supplier());
     }
 
     private static Inputs.Range times(Inputs.Range range, int percent) {

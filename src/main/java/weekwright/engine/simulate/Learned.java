@@ -14,6 +14,7 @@ public final class Learned {
     private final Inputs inputs;
     private final EffortRatio ratio;
     private final Found found;
+    private final Purchases purchases;
     private final List<String> ignored = new ArrayList<>();
     private final List<Finished> finished = new ArrayList<>();
 
@@ -68,6 +69,7 @@ public final class Learned {
             });
         }
         found = Found.of(inputs);
+        purchases = new Purchases(inputs);
         ratio = EffortRatio.learn(inputs.model().priorRatio(), column(rows, 0), column(rows, 1), column(rows, 2));
     }
 
@@ -110,6 +112,11 @@ public final class Learned {
     /** What turns up beside the listed tasks of a stage. */
     public Found found() {
         return found;
+    }
+
+    /** What received lines say of prices and leads. */
+    public Purchases purchases() {
+        return purchases;
     }
 
     /** Ids of finished tasks that were left out because next to nothing was logged on them (rule 15). */

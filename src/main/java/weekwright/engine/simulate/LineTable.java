@@ -25,8 +25,16 @@ final class LineTable {
     /** Lead in days as drawn; of a line that is out, counted from its order. */
     final Spread[] lead;
 
+    /** With what the supplier's earlier orders teach. */
     final int[] likelyLead;
-    final int[] highLead;
+
+    /** Whether its price goes by what was paid for others. */
+    final boolean[] learnsPrice;
+    /** Its supplier's place in {@link Purchases#suppliers}, -1 for one that teaches nothing. */
+    final int[] supplier;
+    /** The same for the lead of the order that is out: a day promised stands for itself. */
+    final int[] leadBy;
+
     final int[] ordered;
     final long[] paid;
     final double[] atShare;
@@ -46,7 +54,7 @@ final class LineTable {
     /** By task: whether some of its lines are needed only once a share of it is done. */
     final boolean[] byShare;
 
-    LineTable(Inputs inputs, TaskTable tasks, Ids taskIds) {
+    LineTable(Inputs inputs, TaskTable tasks, Ids taskIds, Purchases purchases) {
         List<Material> lines = inputs.materials();
         count = lines.size();
         task = new int[count];
@@ -59,7 +67,9 @@ final class LineTable {
         buyAgain = new boolean[count];
         usualLead = new Spread[count];
         likelyLead = new int[count];
-        highLead = new int[count];
+        learnsPrice = new boolean[count];
+        supplier = new int[count];
+        leadBy = new int[count];
         ordered = new int[count];
         paid = new long[count];
         atShare = new double[count];
@@ -79,8 +89,9 @@ final class LineTable {
             usualLead[m] = Spread.of(line.leadDays());
             waste[m] = line.wastePercent();
             deposit[m] = line.depositPercent();
-            likelyLead[m] = ThreePoint.wholeDays(line.leadDays().likely());
-            highLead[m] = ThreePoint.wholeDays(line.leadDays().high());
+            learnsPrice[m] = line.source() == Source.BOUGHT;
+            supplier[m] = purchases.supplier(line.supplier());
+            likelyLead[m] = ThreePoint.wholeDays(line.leadDays().likely() * purchases.leadTimes(line.supplier()));
             paid[m] = line.paidMinor();
             // what is done in one go cannot wait for a line halfway (rules 127, 131)
             atShare[m] = tasks.oneGo[task[m]] ? 0 : line.atShare();
@@ -90,8 +101,9 @@ final class LineTable {
             status[m] = statusOf(line, inputs.asOf(), tasks.status[task[m]]);
             ordered[m] = status[m] == OUT ? line.ordered() - inputs.asOf() : TaskTable.NO_DAY;
             lead[m] = Spread.of(status[m] == OUT ? promised(line) : line.leadDays());
-            long mean =
-                    MoneyDraws.lineCost(quantity[m], waste[m], line.priceMinor().mean());
+            leadBy[m] = status[m] == OUT && line.promised() != Inputs.NONE ? -1 : supplier[m];
+            long mean = MoneyDraws.lineCost(
+                    quantity[m], waste[m], line.priceMinor().mean() * (learnsPrice[m] ? purchases.priceTimes() : 1));
             expectedCost[m] = status[m] == TO_ORDER ? mean : status[m] == OUT ? Math.max(0, mean - paid[m]) : 0;
         }
         for (int m = 0; m < count; m++) {

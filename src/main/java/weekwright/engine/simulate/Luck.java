@@ -69,6 +69,12 @@ final class Luck {
     final long[] regular;
     final long[] other;
 
+    private double priceKappa = 1;
+    private double priceBeta;
+    /** By supplier of whom something is learned. */
+    private final double[] leadKappa;
+
+    private final double[] leadBeta;
     /** By task of several pieces: share of the hours of all pieces that the first k take. */
     private final double[][] piecesTaken;
     /** Chance of a lost day after a lost and after a fine one, by month. */
@@ -96,6 +102,8 @@ final class Luck {
         cost = new long[setup.lines.count];
         deposit = new long[setup.lines.count];
         lead = new int[setup.lines.count];
+        leadKappa = new double[setup.leadKappa.length];
+        leadBeta = new double[setup.leadKappa.length];
         edit = new int[setup.episodes.count];
         lost = new boolean[setup.calendar.days];
         came = new int[setup.inputs.gatherings().size()];
@@ -191,6 +199,7 @@ final class Luck {
                     ? 0
                     : ThreePoint.wholeDays(links.wait[l].take(expected ? 0 : u(links.key[l], 0), expected));
         }
+        takePurchases();
         takeLines();
         EpisodeTable episodes = setup.episodes;
         for (int e = 0; e < episodes.count; e++) {
@@ -364,31 +373,63 @@ final class Luck {
         return StrictMath.max(LEAST_EDIT, (int) StrictMath.round(minutes));
     }
 
+    /** How prices and each supplier's leads stand to what was written down (rule 124), one number a trial. */
+    private void takePurchases() {
+        Purchases purchases = setup.learned.purchases();
+        purchases.prices().ifPresent(prices -> {
+            priceKappa = expected ? 1 : setup.priceKappa.at(u(setup.priceSpreadKey, 0));
+            priceBeta = expected ? prices.betaN() : prices.beta(priceKappa, u(setup.priceRatioKey, 0));
+        });
+        for (int s = 0; s < leadKappa.length; s++) {
+            EffortRatio leads = purchases.suppliers().get(s).ratio();
+            leadKappa[s] = expected ? 1 : setup.leadKappa[s].at(u(setup.leadSpreadKey[s], 0));
+            leadBeta[s] = expected ? leads.betaN() : leads.beta(leadKappa[s], u(setup.leadRatioKey[s], 0));
+        }
+    }
+
+    private double price(int m) {
+        LineTable lines = setup.lines;
+        double beta = lines.learnsPrice[m] ? priceBeta : 0;
+        return expected
+                ? lines.price[m].mean() * StrictMath.exp(beta)
+                : lines.price[m].draw(u(lines.priceKey[m], 0), lines.learnsPrice[m] ? priceKappa : 1, beta);
+    }
+
+    /** Days of a lead; more than {@code gone} where that is 0 or more. */
+    private double leadDays(Spread spread, int supplier, long key, int index, int gone) {
+        double beta = supplier >= 0 ? leadBeta[supplier] : 0;
+        if (expected) {
+            return spread.mean() * StrictMath.exp(beta);
+        }
+        double kappaOf = supplier >= 0 ? leadKappa[supplier] : 1;
+        return gone >= 0
+                ? spread.drawBeyond(gone, u(key, index), kappaOf, beta)
+                : spread.draw(u(key, index), kappaOf, beta);
+    }
+
     private void takeLines() {
         LineTable lines = setup.lines;
         for (int m = 0; m < lines.count; m++) {
             if (lines.buyAgain[m]) {
-                double price = lines.price[m].take(expected ? 0 : u(lines.priceKey[m], 0), expected);
-                costAgain[m] = MoneyDraws.lineCost(lines.quantity[m], lines.waste[m], price);
+                costAgain[m] = MoneyDraws.lineCost(lines.quantity[m], lines.waste[m], price(m));
                 depositAgain[m] = MoneyDraws.deposit(costAgain[m], lines.deposit[m]);
                 leadAgain[m] =
-                        ThreePoint.wholeDays(lines.usualLead[m].take(expected ? 0 : u(lines.leadKey[m], 1), expected));
+                        ThreePoint.wholeDays(leadDays(lines.usualLead[m], lines.supplier[m], lines.leadKey[m], 1, -1));
             }
             if (lines.status[m] < LineTable.OUT) {
                 continue;
             }
-            double price = lines.price[m].take(expected ? 0 : u(lines.priceKey[m], 0), expected);
-            cost[m] = MoneyDraws.lineCost(lines.quantity[m], lines.waste[m], price);
+            cost[m] = MoneyDraws.lineCost(lines.quantity[m], lines.waste[m], price(m));
             if (lines.status[m] == LineTable.OUT) {
                 // what is left to pay on arrival (rule 62); the lead counts from the order
                 cost[m] = StrictMath.max(0, cost[m] - lines.paid[m]);
                 deposit[m] = 0;
                 int gone = -lines.ordered[m];
-                double days = expected ? lines.lead[m].mean() : lines.lead[m].drawBeyond(gone, u(lines.leadKey[m], 0));
+                double days = leadDays(lines.lead[m], lines.leadBy[m], lines.leadKey[m], 0, gone);
                 lead[m] = StrictMath.max(gone + 1, ThreePoint.wholeDays(days));
             } else {
                 deposit[m] = MoneyDraws.deposit(cost[m], lines.deposit[m]);
-                lead[m] = ThreePoint.wholeDays(lines.lead[m].take(expected ? 0 : u(lines.leadKey[m], 0), expected));
+                lead[m] = ThreePoint.wholeDays(leadDays(lines.lead[m], lines.leadBy[m], lines.leadKey[m], 0, -1));
             }
         }
     }

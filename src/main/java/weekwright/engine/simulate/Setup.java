@@ -25,6 +25,10 @@ public final class Setup {
     final Reasons reasons;
     final long reserve;
     final QuantileTable kappa;
+    /** κ of prices and of each supplier's leads, null where nothing teaches it. */
+    final QuantileTable priceKappa;
+
+    final QuantileTable[] leadKappa;
     /** Rate of the shares found, null where nothing is drawn. */
     final QuantileTable foundRate;
 
@@ -46,6 +50,10 @@ public final class Setup {
     final long foundRateKey = Streams.key(Streams.Purpose.FOUND_RATE, "");
     final long spreadKey = Streams.key(Streams.Purpose.EFFORT_SPREAD, "");
     final long ratioKey = Streams.key(Streams.Purpose.EFFORT_RATIO, "");
+    final long priceSpreadKey = Streams.key(Streams.Purpose.PRICE_SPREAD, "");
+    final long priceRatioKey = Streams.key(Streams.Purpose.PRICE_RATIO, "");
+    final long[] leadSpreadKey;
+    final long[] leadRatioKey;
     final long weatherKey = Streams.key(Streams.Purpose.WEATHER, "");
 
     /** @throws IllegalArgumentException for unknown or doubled ids and for links in a cycle; the message names them */
@@ -63,12 +71,26 @@ public final class Setup {
         equipment = new EquipmentTable(inputs, tasks, taskIds);
         episodes = new EpisodeTable(inputs, tasks, taskIds, calendar, crowd);
         links = new LinkTable(inputs, tasks, taskIds, episodes.tellRows);
-        lines = new LineTable(inputs, tasks, taskIds);
+        lines = new LineTable(inputs, tasks, taskIds, learned.purchases());
         funds = new FundsTable(inputs, calendar);
         own = new OwnLines(inputs, crowd, taskIds);
         reasons = new Reasons(inputs, crowd, tasks);
         reserve = inputs.money().reserveMinor();
         kappa = new QuantileTable(learned.ratio()::kappa);
+        Purchases purchases = learned.purchases();
+        priceKappa = purchases
+                .prices()
+                .map(prices -> new QuantileTable(prices::kappa))
+                .orElse(null);
+        leadKappa = purchases.suppliers().stream()
+                .map(one -> new QuantileTable(one.ratio()::kappa))
+                .toArray(QuantileTable[]::new);
+        leadSpreadKey = purchases.suppliers().stream()
+                .mapToLong(one -> Streams.key(Streams.Purpose.LEAD_SPREAD, one.name()))
+                .toArray();
+        leadRatioKey = purchases.suppliers().stream()
+                .mapToLong(one -> Streams.key(Streams.Purpose.LEAD_RATIO, one.name()))
+                .toArray();
         foundRate = learned.found().any() && learned.found().fixed() < 0
                 ? new QuantileTable(learned.found()::lambda)
                 : null;

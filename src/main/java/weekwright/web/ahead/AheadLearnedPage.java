@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import weekwright.base.Money;
 import weekwright.engine.Inputs;
 import weekwright.engine.simulate.Found;
 import weekwright.engine.simulate.Learned;
@@ -13,6 +14,7 @@ import weekwright.render.Formats;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.EditingWords;
+import weekwright.web.parts.PurchaseWords;
 
 /** What the crew's own records teach the forecast, in sentences, with what each is learned from. */
 public final class AheadLearnedPage implements Page {
@@ -29,6 +31,11 @@ public final class AheadLearnedPage implements Page {
      * @param surges of supporters
      * @param editing how long editing takes
      * @param episodes behind that
+     * @param prices how prices stand to what was likely
+     * @param unpaid received lines that teach no price
+     * @param leads how long each supplier takes
+     * @param paid the lines behind the prices
+     * @param came the orders behind the leads
      */
     public record View(
             String work,
@@ -40,7 +47,19 @@ public final class AheadLearnedPage implements Page {
             List<String> surges,
             String editing,
             List<Line> episodes,
+            String prices,
+            String unpaid,
+            List<String> leads,
+            List<Paid> paid,
+            List<Came> came,
             List<Line> tasks) {}
+
+    /** A bought line that came. */
+    public record Paid(String id, String item, LocalDate received, Money likely, Money paid, String times) {}
+
+    /** An order that came. */
+    public record Came(
+            String id, String item, String supplier, LocalDate received, long likely, int days, String times) {}
 
     @Override
     public View show(Request request) {
@@ -62,6 +81,24 @@ public final class AheadLearnedPage implements Page {
                 lessons.editing().episodes().stream()
                         .map(AheadLearnedPage::line)
                         .toList(),
+                PurchaseWords.prices(lessons.purchases()),
+                unpaid(lessons.purchases().ignored()),
+                lessons.purchases().leads().stream().map(PurchaseWords::lead).toList(),
+                lessons.purchases().paid().stream()
+                        .map(one -> new Paid(
+                                one.id(), one.item(), one.received(), one.likely(), one.paid(), times(one.times())))
+                        .toList(),
+                lessons.purchases().leads().stream()
+                        .flatMap(lead -> lead.orders().stream()
+                                .map(one -> new Came(
+                                        one.id(),
+                                        one.item(),
+                                        lead.name(),
+                                        one.received(),
+                                        Math.round(one.likelyDays()),
+                                        one.days(),
+                                        times(one.times()))))
+                        .toList(),
                 lessons.tasks().stream().map(AheadLearnedPage::line).toList());
     }
 
@@ -73,6 +110,14 @@ public final class AheadLearnedPage implements Page {
                 Formats.hoursForecast(one.estimateMinutes()),
                 Formats.hours(one.actualMinutes()),
                 times(one.times()));
+    }
+
+    static String unpaid(List<String> items) {
+        return items.isEmpty()
+                ? ""
+                : "Left out, as what the books hold for " + (items.size() == 1 ? "it" : "them")
+                        + " is under two thirds of the least it was to cost or over twice the most: "
+                        + Formats.list(items) + ".";
     }
 
     private static String times(double value) {

@@ -1,7 +1,9 @@
 package weekwright.web.build;
 
+import java.util.List;
 import weekwright.build.Shown;
 import weekwright.db.Stored;
+import weekwright.forecast.PurchaseLessons;
 import weekwright.funds.Material;
 import weekwright.funds.MaterialStore;
 import weekwright.funds.RemoveMaterial;
@@ -11,11 +13,16 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.PurchaseWords;
 
 /** Changes all of a material line, or removes it. */
 public final class BuildMaterialEditPage implements Page {
-    /** @param lists what the fields are chosen from */
-    public record View(Form form, Form remove, MaterialFields.Lists lists, String id, String item) {}
+    /**
+     * @param lists what the fields are chosen from
+     * @param learned what its supplier's earlier orders teach
+     */
+    public record View(
+            Form form, Form remove, MaterialFields.Lists lists, String id, String item, List<String> learned) {}
 
     @Override
     public View show(Request request) {
@@ -26,7 +33,8 @@ public final class BuildMaterialEditPage implements Page {
                 request.form("remove", line),
                 MaterialFields.lists(request, read, form),
                 line.value().id().value(),
-                line.value().item()));
+                line.value().item(),
+                PurchaseWords.of(PurchaseLessons.of(read, request.today()), line.value())));
     }
 
     private static Stored<Material> line(Request request) {

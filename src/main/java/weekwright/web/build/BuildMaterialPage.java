@@ -14,6 +14,7 @@ import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.forecast.Forecast;
+import weekwright.forecast.PurchaseLessons;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.Material;
 import weekwright.funds.MaterialStore;
@@ -32,6 +33,7 @@ import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
 import weekwright.web.parts.Outlook;
+import weekwright.web.parts.PurchaseWords;
 
 /** One material line: what it is, how it stands, and that it was ordered, promised, received. */
 public final class BuildMaterialPage implements Page {
@@ -48,6 +50,7 @@ public final class BuildMaterialPage implements Page {
             String taskId,
             String task,
             String advice,
+            List<String> learned,
             List<Frame.Cell> facts,
             List<Payment> payments,
             boolean mayOrder,
@@ -77,6 +80,7 @@ public final class BuildMaterialPage implements Page {
                     line.task().value(),
                     task.map(Task::title).orElse(line.task().value()),
                     advice(forecast.flatMap(f -> f.order(line.id().value())), line, formats),
+                    said.open() ? PurchaseWords.of(PurchaseLessons.of(read, request.today()), line) : List.of(),
                     facts(read, line, formats),
                     payments(read, line),
                     line.ordered().isEmpty() && said.open(),

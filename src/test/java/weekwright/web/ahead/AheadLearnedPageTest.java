@@ -2,14 +2,17 @@ package weekwright.web.ahead;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import weekwright.engine.simulate.Found;
 import weekwright.engine.simulate.Learned;
 import weekwright.forecast.Lessons;
+import weekwright.forecast.PurchaseLessons;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
+import weekwright.web.parts.PurchaseWords;
 
 /** What was learned, in sentences, with what it is learned from. */
 class AheadLearnedPageTest {
@@ -30,6 +33,12 @@ class AheadLearnedPageTest {
                                     + " again.")
                     .contains("One film in 43 brings a surge of supporters, about 2.6 months’ worth of usual joining,"
                             + " from one month that a film drove, of 45 films.");
+            assertThat(page.text())
+                    .contains("Things cost 1.02 times the likely price, four chances in five between 1.00 and 1.04,"
+                            + " from 29 lines received and paid. The lime kiln takes 1.57 times the likely lead, four"
+                            + " chances in five between 1.30 and 1.88, from five orders. The steel yard takes 1.41");
+            assertThat(page.page().select("section:has(#purchases) a[href=/build/materials/m.05]"))
+                    .hasSize(2);
             assertThat(page.page().select("section:has(#tasks) tbody tr")).hasSize(36);
             assertThat(page.page().select("section:has(#editing) > p").text())
                     .isEqualTo("Editing takes 1.00 times its estimate, four chances in five between 0.96 and 1.05,"
@@ -60,6 +69,20 @@ class AheadLearnedPageTest {
                                     + " for no finished stage says yet what was found in it.")
                     .contains("A finished task with an estimate and hours stands here");
         }
+    }
+
+    @Test
+    void what_was_paid_and_how_long_it_took_is_said_with_the_lines_behind_it() {
+        assertThat(plain(AheadLearnedPage.unpaid(List.of("Oak", "Lime"))))
+                .isEqualTo(
+                        "Left out, as what the books hold for them is under two thirds of the least it was to cost or"
+                                + " over twice the most: Oak and Lime.");
+        assertThat(plain(PurchaseWords.lead(new PurchaseLessons.Lead(
+                        "the sawmill",
+                        new Lessons.Ratio(1.1, 1.25, 1.4, 1),
+                        List.of(new PurchaseLessons.Came("m", "Oak", LocalDate.of(2026, 5, 1), 8, 10))))))
+                .isEqualTo("The sawmill takes 1.25 times the likely lead, four chances in five between 1.10 and 1.40,"
+                        + " from one order.");
     }
 
     @Test
