@@ -38,6 +38,7 @@ public final class BankBooks {
         Map<LocalDate, Map<Money, List<LedgerEntry>>> open = new HashMap<>();
         ledger.stream()
                 .filter(entry -> entry.account().equals(account) && entry.kind() != LedgerEntry.Kind.COUNTED)
+                .filter(entry -> !DepositShare.is(entry))
                 .forEach(entry -> open.computeIfAbsent(entry.date(), k -> new HashMap<>())
                         .computeIfAbsent(entry.amount(), k -> new ArrayList<>())
                         .add(entry));

@@ -15,8 +15,8 @@ import weekwright.db.Stored;
 import weekwright.db.Write;
 
 /**
- * Says that a material line came, whole or in part; a part splits the line, and both have the same lot from then on. What
- * was paid on arrival goes into the books.
+ * Says that a material line came, whole or in part; a part splits the line and what was paid for it before, and both have
+ * the same lot from then on. What was paid on arrival goes into the books.
  */
 public final class ReceiveMaterial {
     private ReceiveMaterial() {}
@@ -59,6 +59,7 @@ public final class ReceiveMaterial {
             later = MaterialStore.TABLE.shape().with(later, "thanked", Optional.empty());
             came = lot(came, lot, split.get());
             rest = Optional.of(MaterialStore.TABLE.insert(write, later));
+            DepositShare.move(write, day, line, split.get(), later);
         }
         MaterialChange.pay(write, day, paid, line);
         return new Received(MaterialStore.TABLE.update(write, shown.row(), shown.version(), came), rest);

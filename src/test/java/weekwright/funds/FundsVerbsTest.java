@@ -26,6 +26,8 @@ import weekwright.build.SettingsStore;
 import weekwright.build.Shown;
 import weekwright.db.Db;
 import weekwright.db.FolderRefused;
+import weekwright.db.Read;
+import weekwright.history.UndoChange;
 import weekwright.testkit.OakMill;
 
 class FundsVerbsTest {
@@ -172,6 +174,87 @@ class FundsVerbsTest {
         assertThat(rest.ordered()).contains(DAY);
         assertThat(rest.received()).isEmpty();
         assertThat(balance()).isEqualTo(new Money(484000));
+    }
+
+    @Test
+    void a_deposit_is_split_with_its_line_and_no_cent_is_lost_or_doubled() throws Exception {
+        // six bars, 70.01 paid: four came. 7001 * 4/6 = 4667.33, so 46.67 stay and 23.34 go with the two still to come
+        db.write(
+                "ilse",
+                write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.of(new Money(7001)), TODAY));
+        assertThat(balance()).isEqualTo(new Money(492999));
+        ReceiveMaterial.Received received = db.write(
+                "ilse",
+                write -> ReceiveMaterial.receive(
+                        write, oak(), TODAY, Optional.of(Quantity.of(4)), Optional.of(new Money(11333)), TODAY));
+        // of the four at 40.00 all is paid: 46.67 and 113.33; the two at 40.00 are left with 80.00 - 23.34
+        assertThat(paid("oak.1")).isEqualTo(new Money(16000));
+        assertThat(paid("oak.2")).isEqualTo(new Money(2334));
+        assertThat(balance()).isEqualTo(new Money(481666));
+        StageCosts costs = db.read(StageCosts::all).get("shaft");
+        assertThat(costs.committed()).isEqualTo(new Money(5666));
+        // a second part of what is left: 2334 * 1/2 each
+        Shown rest = shown(db, MaterialStore.TABLE, "oak.2");
+        assertThat(rest.row()).isEqualTo(received.rest().orElseThrow().row());
+        db.write(
+                "ilse",
+                write -> ReceiveMaterial.receive(
+                        write, rest, TODAY, Optional.of(Quantity.of(1)), Optional.empty(), TODAY));
+        assertThat(paid("oak.2")).isEqualTo(new Money(1167));
+        assertThat(paid("oak.3")).isEqualTo(new Money(1167));
+        CancelMaterial.Cancelled off = db.write(
+                "ilse",
+                write -> CancelMaterial.cancel(
+                        write, shown(db, MaterialStore.TABLE, "oak.3"), TODAY, Optional.empty(), TODAY));
+        assertThat(off.lost()).isEqualTo(new Money(1167));
+        assertThat(balance()).isEqualTo(new Money(481666));
+    }
+
+    @Test
+    void a_part_delivery_taken_back_leaves_the_deposit_with_the_whole_line() throws Exception {
+        db.write(
+                "ilse",
+                write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.of(new Money(7001)), TODAY));
+        db.write(
+                "ilse",
+                write -> ReceiveMaterial.receive(
+                        write, oak(), TODAY, Optional.of(Quantity.of(4)), Optional.empty(), TODAY));
+        assertThat(paid("oak.1")).isEqualTo(new Money(4667));
+        assertThat(paid("oak.2")).isEqualTo(new Money(2334));
+        long split = db.read(Read::projectVersion);
+        db.write("ilse", write -> UndoChange.undo(write, split, TODAY));
+        assertThat(paid("oak.1")).isEqualTo(new Money(7001));
+        assertThat(find(db, MaterialStore.TABLE, "oak.1").value().quantity()).contains(Quantity.of(6));
+        assertThat(db.read(MaterialStore.TABLE::count)).isEqualTo(1);
+        assertThat(balance()).isEqualTo(new Money(492999));
+    }
+
+    @Test
+    void the_share_of_a_deposit_is_no_row_of_the_bank() throws Exception {
+        db.write(
+                "ilse",
+                write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.of(new Money(7200)), TODAY));
+        db.write(
+                "ilse",
+                write -> ReceiveMaterial.receive(
+                        write, oak(), TODAY, Optional.of(Quantity.of(3)), Optional.empty(), TODAY));
+        List<LedgerEntry> books = db.read(LedgerEntryStore.TABLE::values);
+        List<BankRow> rows = List.of(bank(DAY, -7200), bank(TODAY, -3600));
+        List<Optional<BankBooks.Twin>> twins = BankBooks.twins(rows, books, "");
+        assertThat(twins.get(0)).isPresent();
+        assertThat(twins.get(1)).isEmpty();
+    }
+
+    private static BankRow bank(LocalDate date, long minor) {
+        return new BankRow(
+                1, date, new Money(minor), "Brook forge", "", Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** What the books have for a line, its row found by its own id. */
+    private Money paid(String line) {
+        return db.read(read -> LedgerEntryStore.TABLE.where(read, "material", line).stream()
+                .map(entry -> entry.value().amount().negated())
+                .reduce(Money.ZERO, Money::plus));
     }
 
     @Test
