@@ -60,6 +60,10 @@ public record Settings(
         return project.units().orElse(Project.Units.METRIC);
     }
 
+    public Project.Quotes quotes() {
+        return project.quotes().orElse(Project.Quotes.AS_TYPED);
+    }
+
     public Money reserve() {
         return project.reserve().orElse(Money.ZERO);
     }

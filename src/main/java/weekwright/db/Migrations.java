@@ -40,7 +40,8 @@ final class Migrations {
             "0020_take_off.sql",
             "0021_day_words.sql",
             "0022_named_forecasts.sql",
-            "0023_names_left_out.sql");
+            "0023_names_left_out.sql",
+            "0024_quotes.sql");
 
     private Migrations() {}
 

@@ -1,37 +1,22 @@
 package weekwright.notes;
 
-import com.vladsch.flexmark.ast.Code;
 import com.vladsch.flexmark.ast.Link;
 import com.vladsch.flexmark.ast.Text;
-import com.vladsch.flexmark.ext.footnotes.FootnoteExtension;
-import com.vladsch.flexmark.ext.gfm.strikethrough.StrikethroughExtension;
-import com.vladsch.flexmark.ext.gfm.tasklist.TaskListExtension;
-import com.vladsch.flexmark.ext.tables.TablesExtension;
-import com.vladsch.flexmark.html.HtmlRenderer;
-import com.vladsch.flexmark.html.HtmlWriter;
-import com.vladsch.flexmark.html.renderer.NodeRenderer;
-import com.vladsch.flexmark.html.renderer.NodeRendererContext;
-import com.vladsch.flexmark.html.renderer.NodeRenderingHandler;
-import com.vladsch.flexmark.parser.Parser;
 import com.vladsch.flexmark.util.ast.Document;
 import com.vladsch.flexmark.util.ast.Node;
-import com.vladsch.flexmark.util.data.DataHolder;
-import com.vladsch.flexmark.util.data.MutableDataSet;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.owasp.html.HtmlPolicyBuilder;
 import org.owasp.html.PolicyFactory;
+import weekwright.build.Project.Quotes;
 
 /**
  * Markdown (CommonMark with tables, struck-out text, task lists and footnotes) to HTML that may stand in a page whoever
  * wrote it. HTML in the text is shown as text; then a list of what may pass is held against the outcome, because the
  * parser's own filter of addresses has been got round with character references. A text made to keep the parser busy is
- * shown as it was typed. Holds nothing; safe for use from several threads.
+ * shown as it was typed. Straight quotation marks are set as the project has chosen; one behind a backslash stays. Holds nothing; safe for use from several threads.
  */
 public final class Markdown {
     /** Marks in one unbroken run, or in all, from which on a text is shown as typed: nesting costs their square. */
@@ -47,23 +32,6 @@ public final class Markdown {
             Pattern.compile("\\[([^\\[\\]]*)\\]\\(<?(" + NoteLinks.ADDRESS.pattern() + ")>?\\)");
     private static final String GONE = " (no longer there)";
     private static final Pattern FOOTNOTE = Pattern.compile("fn(?:ref)?-[0-9]{1,4}(?:-[0-9]{1,4})?");
-
-    private static final DataHolder OPTIONS = new MutableDataSet()
-            .set(
-                    Parser.EXTENSIONS,
-                    List.of(
-                            TablesExtension.create(),
-                            StrikethroughExtension.create(),
-                            TaskListExtension.create(),
-                            FootnoteExtension.create()))
-            .set(TaskListExtension.ITEM_DONE_MARKER, "<span class=\"tick done\">done:</span> ")
-            .set(TaskListExtension.ITEM_NOT_DONE_MARKER, "<span class=\"tick open\">to do:</span> ")
-            .set(HtmlRenderer.ESCAPE_HTML, true)
-            .set(HtmlRenderer.PERCENT_ENCODE_URLS, true)
-            .set(HtmlRenderer.SUPPRESSED_LINKS, "(?i)(javascript|data|vbscript):.*")
-            .toImmutable();
-    private static final Parser PARSER = Parser.builder(OPTIONS).build();
-    private static final HtmlRenderer RENDERER = renderer(OPTIONS);
 
     /** A note's own title is the page's h1, so its headings begin at h2. */
     private static final PolicyFactory POLICY = new HtmlPolicyBuilder()
@@ -84,8 +52,6 @@ public final class Markdown {
                     "thead",
                     "tbody",
                     "tr",
-                    "th",
-                    "td",
                     "sup",
                     "section",
                     "div",
@@ -111,6 +77,14 @@ public final class Markdown {
             .allowAttributes("id")
             .matching(FOOTNOTE)
             .onElements("sup", "li")
+            .allowElements(
+                    (name, attributes) -> {
+                        // the parser writes how a column stands in an attribute that HTML has given up
+                        attributes.replaceAll(word -> word.equals("align") ? "class" : "to-" + word);
+                        return name;
+                    },
+                    "th",
+                    "td")
             .allowAttributes("align")
             .matching(false, "left", "right", "center")
             .onElements("th", "td")
@@ -122,38 +96,31 @@ public final class Markdown {
 
     private Markdown() {}
 
-    private static HtmlRenderer renderer(DataHolder options) {
-        return HtmlRenderer.builder(options)
-                .nodeRendererFactory(unused -> new CodeSpans())
-                .build();
-    }
-
     /** HTML as the specification of CommonMark has it: HTML in the text passes, nothing is cleaned. Never for a page. */
     static String asSpecified(String text) {
-        return renderer(OPTIONS.toMutable().set(HtmlRenderer.ESCAPE_HTML, false).toImmutable())
-                .render(PARSER.parse(text));
+        return NoteParser.asSpecified().html(text);
     }
 
     /** HTML of a note's text whose references show their words. */
     public static String html(String text) {
-        return html(text, NoteLinks.NONE);
+        return html(text, NoteLinks.NONE, Quotes.AS_TYPED);
     }
 
     /** HTML of a note's text. */
-    public static String html(String text, NoteLinks links) {
+    public static String html(String text, NoteLinks links, Quotes quotes) {
         if (isTooBusy(text)) {
             return "<pre>" + escaped(text) + "</pre>";
         }
-        Document document = PARSER.parse(text);
+        NoteParser parser = NoteParser.of(quotes);
+        Document document = parser.parse(text);
         name(document, links);
-        return POLICY.sanitize(RENDERER.render(document));
+        parser.apostrophes(document);
+        return POLICY.sanitize(parser.render(document));
     }
 
     /** Gives every reference the name of what it points to; where that is gone, its words stand and say so. */
     private static void name(Document document, NoteLinks links) {
-        List<Node> nodes = new ArrayList<>();
-        document.getDescendants().forEach(nodes::add);
-        for (Node node : nodes) {
+        for (Node node : NoteParser.all(document)) {
             if (!(node instanceof Link link)
                     || !NoteLinks.ADDRESS.matcher(link.getUrl()).matches()) {
                 continue;
@@ -186,9 +153,10 @@ public final class Markdown {
     }
 
     /** The first words of a text without its marks, for lists; cut after a word, at most so many letters. */
-    public static String opening(String text, int letters, NoteLinks links) {
+    public static String opening(String text, int letters, NoteLinks links, Quotes quotes) {
         int look = Math.min(text.length(), 500 + 10 * letters);
-        return opening(plain(text.substring(0, look), links) + text.substring(look), letters);
+        String opening = opening(plain(text.substring(0, look), links) + text.substring(look), letters);
+        return NoteParser.of(quotes).quoted(opening);
     }
 
     /** The first words of a text without its marks, for lists; cut after a word, at most so many letters. */
@@ -229,26 +197,5 @@ public final class Markdown {
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replace("\"", "&#34;");
-    }
-
-    /**
-     * Code within a line as CommonMark 0.31.2 section 6.1 has it: line ends become blanks, one blank at either end goes
-     * unless all are blanks, and blanks within stay. The parser's own renderer folds them.
-     */
-    private static final class CodeSpans implements NodeRenderer {
-        @Override
-        public Set<NodeRenderingHandler<?>> getNodeRenderingHandlers() {
-            return Set.of(new NodeRenderingHandler<>(Code.class, CodeSpans::write));
-        }
-
-        private static void write(Code code, NodeRendererContext context, HtmlWriter html) {
-            String text = code.getText().toString().replace('\n', ' ');
-            if (text.length() > 1 && text.startsWith(" ") && text.endsWith(" ") && !text.isBlank()) {
-                text = text.substring(1, text.length() - 1);
-            }
-            html.withAttr().tag("code");
-            html.text(text);
-            html.tag("/code");
-        }
     }
 }

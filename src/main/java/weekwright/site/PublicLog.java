@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import weekwright.base.Id;
 import weekwright.build.BuildLog;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.Project;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.db.Read;
@@ -59,7 +60,8 @@ public record PublicLog(
         boolean showsDrawing,
         String moved,
         Optional<PublicMoney.Rung> rung,
-        List<PublicMoney.Share> pledge) {
+        List<PublicMoney.Share> pledge,
+        Project.Quotes quotes) {
 
     /**
      * A note that may be read.
@@ -112,7 +114,8 @@ public record PublicLog(
                 BuildLog.on(shown.rung())
                         ? PublicMoney.rung(read, stages, formats, settings.moneyDigits())
                         : Optional.empty(),
-                BuildLog.on(shown.pledge()) ? PublicMoney.pledge(read, stages) : List.of());
+                BuildLog.on(shown.pledge()) ? PublicMoney.pledge(read, stages) : List.of(),
+                settings.quotes());
     }
 
     private static List<Film> films(Read read, LocalDate today) {

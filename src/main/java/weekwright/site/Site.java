@@ -381,13 +381,13 @@ public final class Site {
                 .toList();
     }
 
-    private static String opening(Entry entry) {
-        return Markdown.opening(entry.note().text(), OPENING, entry.links());
+    private String opening(Entry entry) {
+        return Markdown.opening(entry.note().text(), OPENING, entry.links(), log.quotes());
     }
 
     /** The text with its pictures where they stand in the log; links to the crew's own pages are words alone. */
     private String html(Entry entry, String root) {
-        String html = Markdown.html(entry.note().text(), entry.links());
+        String html = Markdown.html(entry.note().text(), entry.links(), log.quotes());
         String plain = OWN_LINK.matcher(html).replaceAll("$1");
         return PICTURE.matcher(plain)
                 .replaceAll(match -> Matcher.quoteReplacement(

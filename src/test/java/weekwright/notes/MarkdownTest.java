@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import weekwright.build.Project.Quotes;
 import weekwright.testkit.Requirement;
 
 class MarkdownTest {
@@ -16,6 +17,7 @@ class MarkdownTest {
             Pattern.compile("</?(p|em|strong|del|ul|li|blockquote|pre|code|table|thead|tbody|tr|sup|h[2-6]|hr /|br"
                     + " /)>|</(ol|th|td|a|span|div|section)>|<(ol|th|td|a|span|div|section|sup|li)("
                     + " (id|class|start|align|href|rel)=\"[^\"<>]*\")*>|<img("
+                    + " (id|class|start|href|rel)=\"[^\"<>]*\")*>|<img("
                     + " (src=\"/photos/[\\p{L}\\p{Nd}_.-]+\"|alt=\"[^\"<>]*\"))+ />");
 
     private static final Pattern HREF = Pattern.compile("href=\"((?!https?://|mailto:|/[^/]|/\"|#)[^\"]*)\"");
@@ -91,7 +93,12 @@ class MarkdownTest {
     @MethodSource("attacks")
     @Requirement({"1.3.1", "1.3.5"})
     void an_attack_comes_out_as_text(String attack) {
-        String html = Markdown.html(attack);
+        for (Quotes quotes : Quotes.values()) {
+            comesOutAsText(Markdown.html(attack, NoteLinks.NONE, quotes));
+        }
+    }
+
+    private static void comesOutAsText(String html) {
         // the sanitiser parts "{{" by an empty comment, so that no template engine takes it up
         String rest = ALLOWED.matcher(html.replace("{<!-- -->{", "{{")).replaceAll("");
         assertThat(rest).as(html).doesNotContain("<").doesNotContain(">");
@@ -120,10 +127,37 @@ class MarkdownTest {
     @Test
     void tables_struck_out_text_and_lists_come_out_as_their_specifications_say() {
         assertThat(Markdown.html("| foo | bar |\n| --- | --: |\n| baz | bim |"))
-                .isEqualTo("<table><thead><tr><th>foo</th><th align=\"right\">bar</th></tr></thead><tbody>"
-                        + "<tr><td>baz</td><td align=\"right\">bim</td></tr></tbody></table>\n");
+                .isEqualTo("<table><thead><tr><th>foo</th><th class=\"to-right\">bar</th></tr></thead><tbody>"
+                        + "<tr><td>baz</td><td class=\"to-right\">bim</td></tr></tbody></table>\n");
         assertThat(Markdown.html("~~Hi~~ Hello")).isEqualTo("<p><del>Hi</del> Hello</p>\n");
         assertThat(Markdown.html("3. a\n4. b")).isEqualTo("<ol start=\"3\"><li>a</li><li>b</li></ol>\n");
+    }
+
+    /** As UAX #14 and the house styles of each language have them (from memory). */
+    @Test
+    void quotation_marks_are_set_as_the_project_has_chosen() {
+        String text =
+                "She said \"the 'old' race\", didn't she? `\"code\"` \\\"as typed\\\" 6\" [\"in\"](https://a.example)";
+        String code = " <code>&#34;code&#34;</code> &#34;as typed&#34; 6&#34; ";
+        String link = "<a href=\"https://a.example\" rel=\"nofollow noopener\">%sin%s</a></p>\n";
+        assertThat(Markdown.html(text, NoteLinks.NONE, Quotes.AS_TYPED))
+                .isEqualTo("<p>She said &#34;the &#39;old&#39; race&#34;, didn&#39;t she?" + code
+                        + link.formatted("&#34;", "&#34;"));
+        assertThat(Markdown.html(text, NoteLinks.NONE, Quotes.ENGLISH))
+                .isEqualTo("<p>She said “the ‘old’ race”, didn’t she?" + code + link.formatted("“", "”"));
+        assertThat(Markdown.html(text, NoteLinks.NONE, Quotes.GERMAN))
+                .isEqualTo("<p>She said „the ‚old‘ race“, didn’t she?" + code + link.formatted("„", "“"));
+        assertThat(Markdown.html(text, NoteLinks.NONE, Quotes.FRENCH))
+                .isEqualTo("<p>She said «\u00a0the ‹\u00a0old\u00a0› race\u00a0», didn’t she?" + code
+                        + link.formatted("«\u00a0", "\u00a0»"));
+        assertThat(Markdown.html(text, NoteLinks.NONE, Quotes.SWISS))
+                .isEqualTo("<p>She said «the ‹old› race», didn’t she?" + code + link.formatted("«", "»"));
+    }
+
+    @Test
+    void the_first_words_have_the_quotation_marks_of_the_page() {
+        assertThat(Markdown.opening("The \"old 'race'\" isn't *dry*, \"says\" she", 24, NoteLinks.NONE, Quotes.GERMAN))
+                .isEqualTo("The „old ‚race‘“ isn’t …");
     }
 
     @Test
@@ -177,7 +211,7 @@ class MarkdownTest {
 
     @Test
     void a_reference_shows_the_name_of_today_and_leads_to_the_thing() {
-        assertThat(Markdown.html("See [the sill](task:Weir.2), *[](task:weir.2)*.", LINKS))
+        assertThat(Markdown.html("See [the sill](task:Weir.2), *[](task:weir.2)*.", LINKS, Quotes.AS_TYPED))
                 .isEqualTo(
                         "<p>See <a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt; *sill*</a>,"
                                 + " <em><a href=\"/build/tasks/weir.2\" rel=\"nofollow noopener\">Set &lt;the&gt;"
@@ -186,18 +220,19 @@ class MarkdownTest {
 
     @Test
     void a_reference_without_an_address_is_the_name_alone() {
-        assertThat(Markdown.html("At [it](stage:weir).", LINKS)).isEqualTo("<p>At Weir.</p>\n");
+        assertThat(Markdown.html("At [it](stage:weir).", LINKS, Quotes.AS_TYPED))
+                .isEqualTo("<p>At Weir.</p>\n");
     }
 
     @Test
     void a_reference_to_what_is_gone_shows_its_words_and_says_so() {
-        assertThat(Markdown.html("See [the old *sill*](task:weir.9) and [](episode:ep.7).", LINKS))
+        assertThat(Markdown.html("See [the old *sill*](task:weir.9) and [](episode:ep.7).", LINKS, Quotes.AS_TYPED))
                 .isEqualTo("<p>See the old *sill* (no longer there) and episode ep.7 (no longer there).</p>\n");
     }
 
     @Test
     void the_first_words_name_references_as_today() {
-        assertThat(Markdown.opening("At [it](stage:weir) and [the oak](material:m.1).", 90, LINKS))
+        assertThat(Markdown.opening("At [it](stage:weir) and [the oak](material:m.1).", 90, LINKS, Quotes.AS_TYPED))
                 .isEqualTo("At Weir and the oak (no longer there).");
     }
 }

@@ -46,7 +46,7 @@ public final class ProjectToml {
     public static final int FORMAT = 1;
 
     private static final Map<String, Shape<?>> TABLES = new LinkedHashMap<>();
-    private static final Set<String> LOWER_CASE = Set.of("weekday", "units", "edit_days");
+    private static final Set<String> LOWER_CASE = Set.of("weekday", "units", "edit_days", "quotes");
 
     static {
         TABLES.put("publishing", Shape.of(Publishing.class));

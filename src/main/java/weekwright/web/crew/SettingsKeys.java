@@ -40,7 +40,13 @@ final class SettingsKeys {
                             new Key("reserve", "Reserve", "The floor of cash that orders leave untouched.", "0"),
                             new Key("opening_date", "Books open", "The day from which the books are kept.", "started"),
                             new Key("opening_cash", "Opening cash", "What was in the account on that day.", "0"),
-                            new Key("horizon_months", "Horizon, months", "How far ahead the forecast looks.", "36"))),
+                            new Key("horizon_months", "Horizon, months", "How far ahead the forecast looks.", "36"),
+                            new Key(
+                                    "quotes",
+                                    "Quotation marks",
+                                    "How \"these\" and 'these' are set in notes: english, german, french, swiss or"
+                                            + " as-typed.",
+                                    "as-typed"))),
             new Part(
                     "publishing",
                     "Publishing",

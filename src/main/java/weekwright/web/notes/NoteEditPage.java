@@ -42,7 +42,7 @@ public final class NoteEditPage implements Page {
         return request.read(read -> new View(
                 form,
                 NoteFields.lists(request, read, form),
-                NoteFields.page(read, form),
+                NoteFields.page(request, read, form),
                 NoteDrafts.offer(request, id, note.version()),
                 note.value().id().value(),
                 note.value().title()));

@@ -99,8 +99,9 @@ final class NoteFields {
     }
 
     /** What stands in the field of the text, as a page. */
-    static String page(Read read, Form form) {
-        return Markdown.html(form.value("text"), Addresses.links(read));
+    static String page(Request request, Read read, Form form) {
+        return Markdown.html(
+                form.value("text"), Addresses.links(read), request.settings().quotes());
     }
 
     /** What a button asks for that saves nothing: the page view of what is typed, or another row for a task. */
@@ -113,7 +114,10 @@ final class NoteFields {
             case "page" ->
                 Optional.of(Answer.body(
                         "text/html; charset=utf-8",
-                        request.read(read -> Markdown.html(form.text("text"), Addresses.links(read)))
+                        request.read(read -> Markdown.html(
+                                        form.text("text"),
+                                        Addresses.links(read),
+                                        request.settings().quotes()))
                                 .getBytes(StandardCharsets.UTF_8)));
             default -> Optional.empty();
         };

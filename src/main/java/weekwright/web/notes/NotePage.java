@@ -86,7 +86,10 @@ public final class NotePage implements Page {
                             .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
                             .map(member -> member.value().name())
                             .orElse(""),
-                    Markdown.html(note.text(), Addresses.links(read)),
+                    Markdown.html(
+                            note.text(),
+                            Addresses.links(read),
+                            request.settings().quotes()),
                     PhotoStore.TABLE.where(read, "note", note.id().value()).stream()
                             .map(Picture::of)
                             .toList(),

@@ -13,6 +13,7 @@ import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.HoursEntry;
+import weekwright.build.Project;
 import weekwright.build.Stage;
 import weekwright.build.StageStore;
 import weekwright.build.TaskFigures;
@@ -69,7 +70,7 @@ public final class NotesBookPage implements Page {
             if (!asked.isEmpty() && stages.isEmpty()) {
                 throw new NotFound("There is no stage " + asked + ".");
             }
-            Map<String, List<Part>> parts = parts(read);
+            Map<String, List<Part>> parts = parts(read, request.settings().quotes());
             List<Chapter> chapters = new ArrayList<>(chapters(read, stages, parts));
             List<Part> rest = parts.getOrDefault("", List.of());
             if (asked.isEmpty() && !rest.isEmpty()) {
@@ -137,7 +138,7 @@ public final class NotesBookPage implements Page {
     }
 
     /** The notes by their stage's id in lower case, empty for none; the oldest first, as a book is read. */
-    private static Map<String, List<Part>> parts(Read read) {
+    private static Map<String, List<Part>> parts(Read read, Project.Quotes quotes) {
         Map<String, String> names = new HashMap<>();
         CrewMemberStore.TABLE
                 .values(read)
@@ -162,7 +163,7 @@ public final class NotesBookPage implements Page {
                             note.author()
                                     .map(id -> names.getOrDefault(id.folded(), ""))
                                     .orElse(""),
-                            bound(Markdown.html(note.text(), links), anchor),
+                            bound(Markdown.html(note.text(), links, quotes), anchor),
                             pictures.getOrDefault(note.id().folded(), List.of())));
         }
         return parts;

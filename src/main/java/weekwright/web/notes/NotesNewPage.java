@@ -28,7 +28,7 @@ public final class NotesNewPage implements Page {
         return request.read(read -> new View(
                 form,
                 NoteFields.lists(request, read, form),
-                NoteFields.page(read, form),
+                NoteFields.page(request, read, form),
                 NoteDrafts.offer(request, Optional.empty(), 0)));
     }
 

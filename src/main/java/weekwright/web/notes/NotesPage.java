@@ -77,7 +77,11 @@ public final class NotesPage implements Page {
                     note.id().value(),
                     note.date(),
                     note.title(),
-                    Markdown.opening(note.text(), LETTERS, Addresses.links(read)),
+                    Markdown.opening(
+                            note.text(),
+                            LETTERS,
+                            Addresses.links(read),
+                            request.settings().quotes()),
                     note.author().map(id -> names.getOrDefault(id.folded(), "")).orElse(""),
                     note.stage().map(id -> stages.getOrDefault(id.folded(), "")).orElse(""),
                     NotePage.seenBy(note),

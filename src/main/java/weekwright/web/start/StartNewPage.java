@@ -83,6 +83,7 @@ public final class StartNewPage implements Page {
                 reserve,
                 Optional.empty(),
                 cash,
+                Optional.empty(),
                 Optional.empty());
         Publishing publishing = form.draft(none(Publishing.class), "weekday");
         Settings settings = new Settings(
