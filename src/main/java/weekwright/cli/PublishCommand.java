@@ -58,7 +58,7 @@ final class PublishCommand implements Callable<Integer> {
                             .withZone(db.read(SettingsStore::get).zone()))
                     : today;
             Site site = PublishSite.site(db, source, Templates.packed(), PublishSite.copies(source), day);
-            try (ProgressLine progress = new ProgressLine(terminal, "files", site.most())) {
+            try (ProgressLine progress = new ProgressLine(terminal, "steps", site.most())) {
                 PublishSite.Done done = PublishSite.into(target, site, progress);
                 progress.stop();
                 terminal.out()

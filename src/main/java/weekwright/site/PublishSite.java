@@ -82,7 +82,7 @@ public final class PublishSite {
     }
 
     /**
-     * @param progress counts the files, {@link Site#most} at most
+     * @param progress counts the steps, {@link Site#most} at most
      * @throws FolderRefused when the folder holds something else or cannot be written
      */
     public static Done into(Path target, Site site, Progress progress) throws FolderRefused {
@@ -100,6 +100,11 @@ public final class PublishSite {
     private Done run(Site site) throws IOException, FolderRefused {
         List<String> before = before();
         Files.createDirectories(target);
+        try {
+            site.makeCopies(this::step);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
         TreeSet<String> now = new TreeSet<>();
         for (String path : site.paths()) {
             put(path, () -> site.at(path).orElseThrow(), false);
@@ -144,7 +149,7 @@ public final class PublishSite {
 
     /** @param named whether its name bears a hash of what is in it, so that a file that stands there is the same */
     private void put(String path, Supplier<byte[]> content, boolean named) throws IOException {
-        progress.done(++looked);
+        step();
         Path file = target.resolve(path);
         boolean there = Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
         if (there && named) {
@@ -158,6 +163,10 @@ public final class PublishSite {
         }
         write(file, bytes);
         written++;
+    }
+
+    private synchronized void step() {
+        progress.done(++looked);
     }
 
     private static void write(Path file, byte[] bytes) throws IOException {

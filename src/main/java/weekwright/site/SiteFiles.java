@@ -53,6 +53,11 @@ final class SiteFiles {
         return new LinkedHashMap<>(pictures);
     }
 
+    /** The copy of a picture, made now where it was not yet. Needs no lock. */
+    Optional<Path> copy(String name) {
+        return copies.apply(name);
+    }
+
     /** Where a picture stands in the log; empty where it is not there or cannot be given out. */
     synchronized Optional<String> picture(String name) {
         return picturePaths.computeIfAbsent(

@@ -2,14 +2,21 @@ package weekwright.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Base64;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.notes.PhotoStore;
 import weekwright.testkit.BrowserFixture;
+import weekwright.testkit.CameraPicture;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
 
 /** Writing a note with script: the page view follows, the draft is kept and offered, a mark is put round what is chosen. */
 class NoteInTheBrowserTest {
@@ -58,5 +65,44 @@ class NoteInTheBrowserTest {
         browser.open("/notes/new");
         assertThat(browser.driver().findElements(By.cssSelector(".remark-box"))).isEmpty();
         assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void pictures_that_are_dropped_and_pasted_join_those_chosen_and_are_kept() throws Exception {
+        server.db().write("ilse", write -> {
+            NoteStore.TABLE.insert(
+                    write,
+                    SmallProject.of(
+                            Note.class, "id", "n.drop", "title", "Stones", "date", "2026-11-09", "visible", "crew"));
+            return null;
+        });
+        browser.open("/notes/n.drop/pictures/new");
+        send("new DragEvent('drop', {dataTransfer: data, bubbles: true, cancelable: true})", "first.png");
+        send("new ClipboardEvent('paste', {clipboardData: data, bubbles: true, cancelable: true})", "second.png");
+        assertThat(browser.driver().findElement(By.cssSelector("[data-chosen]")).getText())
+                .isEqualTo("In this order: first.png, second.png.");
+        browser.driver().findElement(By.id("shows")).sendKeys("One stone", Keys.ENTER, "Two stones");
+        browser.driver()
+                .findElement(By.cssSelector("main form.form button.main"))
+                .click();
+        browser.until(driver ->
+                driver.findElements(By.cssSelector("article figure img")).size() == 2);
+        assertThat(server.db().read(read -> PhotoStore.TABLE.where(read, "note", "n.drop")).stream()
+                        .map(photo -> photo.value().alternative()))
+                .containsExactly("One stone", "Two stones");
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    private static void send(String event, String name) throws Exception {
+        byte[] png = CameraPicture.bytes(
+                new java.awt.image.BufferedImage(40, 30, java.awt.image.BufferedImage.TYPE_INT_RGB), "png");
+        ((JavascriptExecutor) browser.driver())
+                .executeScript(
+                        "const data = new DataTransfer();"
+                                + "const bytes = Uint8Array.from(atob(arguments[0]), (c) => c.charCodeAt(0));"
+                                + "data.items.add(new File([bytes], arguments[1], {type: 'image/png'}));"
+                                + "document.getElementById('shows').dispatchEvent(" + event + ");",
+                        Base64.getEncoder().encodeToString(png),
+                        name);
     }
 }

@@ -421,4 +421,30 @@ class SiteTest {
                 .doesNotContain(CameraPicture.text(CameraPicture.LATITUDE))
                 .doesNotContain("2026:11:09");
     }
+
+    @Test
+    void each_page_and_each_picture_made_and_written_is_a_step_that_is_counted_once() throws Exception {
+        Folder project = new Folder(folder.resolve("project"));
+        Files.createDirectories(project.photos());
+        db.write("test", write -> {
+            for (int i = 0; i < 12; i++) {
+                PhotoStore.TABLE.insert(
+                        write, SmallProject.of(Photo.class, "note", "n.all", "file", "sill-" + i + ".jpg"));
+            }
+            return null;
+        });
+        for (int i = 0; i < 12; i++) {
+            Files.write(
+                    project.photos().resolve("sill-" + i + ".jpg"),
+                    CameraPicture.jpeg(64 + i, 48, "2026:11:09 07:30:00"));
+        }
+        Site site = PublishSite.site(db, project, TEMPLATES, PublishSite.copies(project), PublicProject.TODAY);
+        List<Integer> steps = new ArrayList<>();
+        PublishSite.into(folder.resolve("site"), site, steps::add);
+        assertThat(steps).hasSize(site.paths().size() + 24).hasSize(site.most());
+        assertThat(steps)
+                .isEqualTo(java.util.stream.IntStream.rangeClosed(1, site.most())
+                        .boxed()
+                        .toList());
+    }
 }

@@ -80,6 +80,13 @@ record Pixels(int width, int height, int bands, int[] samples, ColorSpace space)
         int bands = from.bands();
         int[] into = new int[width * height * bands];
         int[] row = new int[from.width() * bands];
+        if (longest <= most) {
+            for (int y = 0; y < height; y++) {
+                from.reader().read(y, row);
+                System.arraycopy(row, 0, into, y * row.length, row.length);
+            }
+            return new Pixels(width, height, bands, into, space);
+        }
         long[] across = new long[width * bands];
         long[] sum = new long[width * bands];
         long area = (long) from.width() * from.height();
