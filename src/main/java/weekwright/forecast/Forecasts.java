@@ -72,7 +72,9 @@ public final class Forecasts implements AutoCloseable {
         /** A newer answer is being worked on. */
         RUNNING,
         /** The last try ended in an error; what is shown is older. */
-        FAILED
+        FAILED,
+        /** Somebody stopped it; what is shown is older or the quick answer. */
+        STOPPED
     }
 
     /**
@@ -99,7 +101,7 @@ public final class Forecasts implements AutoCloseable {
             String which = shown.map(s -> s.version() + "-" + s.forecast().asOf() + "-"
                             + s.forecast().trials())
                     .orElse("none");
-            return which + (state == State.FAILED ? "-failed" : "");
+            return which + (state == State.FAILED ? "-failed" : state == State.STOPPED ? "-stopped" : "");
         }
     }
 
@@ -108,6 +110,8 @@ public final class Forecasts implements AutoCloseable {
     private Optional<Moved> moved = Optional.empty();
     private Optional<StoryWork> story = Optional.empty();
     private Optional<ForecastRun.Made> whole = Optional.empty();
+    /** What somebody did not want to wait for. */
+    private Key stopped = Key.NONE;
 
     /** A forecast that was saved on an earlier day. */
     public record Earlier(LocalDate day, Forecast forecast) {}
@@ -142,8 +146,26 @@ public final class Forecasts implements AutoCloseable {
         if (failed.equals(key)) {
             return new Look(last, State.FAILED, 0, 0, trouble);
         }
+        if (stopped.equals(key)) {
+            return new Look(last, State.STOPPED, 0, 0, "");
+        }
         want(key);
         return new Look(last, State.RUNNING, done, of, "");
+    }
+
+    /** Stops the forecast of a day that is being made; it is not begun again by a look, only by {@link #draw} or a change. */
+    public synchronized void stop(LocalDate day) {
+        Key key = new Key(db.version(), day);
+        if (wanted.equals(key) && !isShown(key) && !failed.equals(key)) {
+            stopped = key;
+            want(Key.NONE);
+        }
+    }
+
+    /** Makes the forecast of a day after all. */
+    public synchronized void draw(LocalDate day) {
+        stopped = Key.NONE;
+        current(day);
     }
 
     private boolean isShown(Key key) {

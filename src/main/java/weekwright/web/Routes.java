@@ -199,7 +199,7 @@ public final class Routes {
                 form("/start/example", Access.CREW, new StartExamplePage()),
                 form("/start/build", Access.CREW, new StartBuildPage()),
                 form("/start/money", Access.CREW, new StartMoneyPage()),
-                sheet("/ahead", Access.CREW, new AheadPage()),
+                form("/ahead", Access.CREW, new AheadPage()),
                 sheet("/ahead/learned", Access.CREW, new AheadLearnedPage()),
                 sheet("/ahead/record", Access.CREW, new AheadRecordPage(new Records())),
                 form("/ahead/forecasts", Access.CREW, new AheadForecastsPage()),

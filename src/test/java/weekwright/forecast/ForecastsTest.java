@@ -7,6 +7,7 @@ import static weekwright.forecast.SmallProject.TODAY;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -143,5 +144,71 @@ class ForecastsTest {
         assertThat(look.state()).isEqualTo(Forecasts.State.FAILED);
         assertThat(look.trouble()).contains("pit.1", "pit.2");
         assertThat(look.shown().orElseThrow().forecast().asOf()).isEqualTo(TODAY);
+    }
+
+    /**
+     * Does something in the midst of a run: while the monitor is held nothing more is told or shown, so the run cannot end. Where one
+     * ended before it was seen, that of the next day is tried.
+     *
+     * @return the day of the run
+     */
+    private static LocalDate inTheMidst(Forecasts running, Consumer<LocalDate> then) {
+        LocalDate day = TODAY;
+        while (true) {
+            synchronized (running) {
+                Forecasts.Look look = running.current(day);
+                if (look.state() == Forecasts.State.RUNNING && look.done() > 0 && look.done() < look.of()) {
+                    then.accept(day);
+                    return day;
+                }
+                day = look.state() == Forecasts.State.READY ? day.plusDays(1) : day;
+            }
+            Thread.onSpinWait();
+        }
+    }
+
+    private boolean isSaved(LocalDate day) {
+        return project.db().read(read -> SavedForecastStore.has(read, day));
+    }
+
+    @Test
+    void a_run_that_was_stopped_is_given_up_and_begins_again_only_when_it_is_wanted() throws Exception {
+        try (Forecasts running = new Forecasts(project.db(), CLOCK, 2, 20, 3000)) {
+            LocalDate day = inTheMidst(running, running::stop);
+            running.await();
+            assertThat(running.current(day).state()).isEqualTo(Forecasts.State.STOPPED);
+            assertThat(running.current(day).key()).endsWith("-stopped");
+            running.await();
+            assertThat(isSaved(day)).isFalse();
+            running.draw(day);
+            running.await();
+            assertThat(running.current(day).state()).isEqualTo(Forecasts.State.READY);
+            assertThat(isSaved(day)).isTrue();
+        }
+    }
+
+    @Test
+    void a_run_is_given_up_for_a_newer_change_and_a_change_draws_what_was_stopped() throws Exception {
+        try (Forecasts running = new Forecasts(project.db(), CLOCK, 2, 20, 3000)) {
+            LocalDate day = inTheMidst(running, now -> wall("pit.2"));
+            running.await();
+            // the first forecast that is finished on a day is saved: this one knows the change
+            assertThat(saved(day).projectVersion()).isEqualTo(project.db().version());
+            LocalDate next = day.plusDays(1);
+            synchronized (running) {
+                running.current(next);
+                running.stop(next);
+            }
+            running.await();
+            assertThat(running.current(next).state()).isEqualTo(Forecasts.State.STOPPED);
+            wall("pit.3");
+            assertThat(running.current(next).state()).isEqualTo(Forecasts.State.RUNNING);
+            running.await();
+            assertThat(running.current(next).state()).isEqualTo(Forecasts.State.READY);
+        }
+    }
+
+    private void wall(String id) {
+        project.add(TaskStore.TABLE, "id=" + id, "stage=pit", "title=Wall", "kind=work", "likely=40");
     }
 }

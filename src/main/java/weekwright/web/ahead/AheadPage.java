@@ -7,9 +7,11 @@ import java.util.Optional;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.history.Examples;
+import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture;
 import weekwright.web.crew.CrewBackupsPage;
+import weekwright.web.kit.Answer;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 
@@ -24,6 +26,7 @@ public final class AheadPage implements Page {
      * @param key names the forecast that is shown; the script asks whether there is another
      * @param moving whether a newer one is being drawn
      * @param failed why the last try did not finish; empty if it did
+     * @param stopped whether somebody has stopped the drawing of a newer one
      * @param needs what is missing for any forecast; empty where nothing is
      * @param guessed how much of the forecast is guessed (rule 121); empty where nothing is
      * @param backup that the last backup is too old; empty while all is well
@@ -33,6 +36,8 @@ public final class AheadPage implements Page {
             String key,
             boolean moving,
             boolean failed,
+            boolean stopped,
+            Form form,
             List<Need> needs,
             boolean crew,
             String guessed,
@@ -77,12 +82,26 @@ public final class AheadPage implements Page {
                 look.key(),
                 look.state() == Forecasts.State.RUNNING && needs.isEmpty(),
                 look.state() == Forecasts.State.FAILED,
+                look.state() == Forecasts.State.STOPPED,
+                request.form("stop"),
                 needs,
                 request.access() == weekwright.web.kit.Access.CREW,
                 look.shown().map(shown -> guessed(shown.forecast())).orElse(""),
                 request.read(Examples::there),
                 CrewBackupsPage.warning(request),
                 sight);
+    }
+
+    /** Stops the drawing, or begins it again; nothing of the project is touched. */
+    @Override
+    public Answer submit(Request request) throws Exception {
+        request.form().check();
+        if (request.form().act().equals("draw")) {
+            request.forecasts().draw(request.today());
+        } else {
+            request.forecasts().stop(request.today());
+        }
+        return Answer.to("/ahead");
     }
 
     /** "Rough: 2 tasks and 3 stages are guessed." Empty where nothing is. */

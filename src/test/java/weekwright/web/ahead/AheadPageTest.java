@@ -2,6 +2,7 @@ package weekwright.web.ahead;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
@@ -63,6 +64,37 @@ class AheadPageTest {
             assertThat(ilse.get("/ahead/state").body()).contains("\"moving\": true");
             server.app().forecasts().orElseThrow().await();
             assertThat(ilse.get("/ahead/state").body()).doesNotContain(key);
+        }
+    }
+
+    @Test
+    void a_forecast_that_is_being_drawn_can_be_stopped_and_drawn_after_all() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            Visitor.Reply first = ilse.get("/ahead");
+            assertThat(first.page().select("main form button").text()).isEqualTo("Stop drawing");
+            Visitor.Reply stopped =
+                    ilse.form(first, "main form[action=/ahead]").press("stop");
+            assertThat(stopped.status()).isEqualTo(303);
+            assertThat(stopped.to()).isEqualTo("/ahead");
+            // it may have ended before it was stopped; with the monitor held it cannot
+            var forecasts = server.app().forecasts().orElseThrow();
+            forecasts.await();
+            nobodyWorks(server.db());
+            LocalDate today = LocalDate.of(2026, 11, 25);
+            synchronized (forecasts) {
+                forecasts.current(today);
+                forecasts.stop(today);
+            }
+            Visitor.Reply page = ilse.get("/ahead");
+            assertThat(page.page().select("[data-moving]").attr("data-moving")).isEqualTo("false");
+            assertThat(page.page().select("main form button").text()).isEqualTo("Draw it after all");
+            ilse.form(page, "main form[action=/ahead]").press("draw");
+            forecasts.await();
+            Visitor.Reply drawn = ilse.get("/ahead");
+            assertThat(drawn.page().select("main form[action=/ahead]")).isEmpty();
+            assertThat(drawn.page().select("[data-forecast]").attr("data-forecast"))
+                    .endsWith("-400");
         }
     }
 
