@@ -134,6 +134,29 @@ class CommandLinesTest {
     }
 
     @Test
+    void replay_says_how_past_ranges_held_as_text_and_as_json() throws Exception {
+        Run text = run("replay", files().toString(), "--today", "2026-11-25");
+        assertThat(text.err()).isEmpty();
+        assertThat(text.status()).isZero();
+        assertThat(text.out())
+                .startsWith("Track record\n")
+                .contains("Plain files have no history")
+                .contains("How far off, in days\n")
+                .contains("The plan as one date: ranked score ");
+        Run json = run("replay", files().toString(), "--today", "2026-11-25", "--json");
+        JsonNode told = new ObjectMapper().readTree(json.out());
+        assertThat(told.fieldNames()).toIterable().containsExactly("fridays", "coverage80", "n", "crps", "pinball");
+        assertThat(told.get("crps").fieldNames()).toIterable().containsExactly("model", "plan", "velocity", "likely");
+        assertThat(told.get("fridays").get(0).get("date").asText()).isEqualTo("2026-05-08");
+        assertThat(told.get("fridays").get(0).get("stages").get(0).fieldNames())
+                .toIterable()
+                .containsExactly("id", "p10", "p50", "p90", "landed");
+        // and the same again
+        assertThat(run("replay", files().toString(), "--today", "2026-11-25", "--json")).isEqualTo(json);
+        assertThat(run("replay", temp.resolve("nowhere").toString()).status()).isEqualTo(2);
+    }
+
+    @Test
     void without_a_command_the_usage_is_wrong() {
         assertThat(run()).isEqualTo(new Run(2, "", "Name a command. See: weekwright --help\n"));
     }

@@ -26,8 +26,6 @@ class RuleListTest {
 
     /** Rules that no test names, and why. */
     private static final Map<Integer, String> REASONS = Map.of(
-            2, "replay from the change history comes with the track record",
-            97, "the rivals of replay come with the track record",
             104, "publishing a film made from the story bank comes with the work on episodes",
             108, "how a forecast is named and kept is a convention, seen in the tests of kept forecasts",
             116, "a wording of the sentences, asserted whole where the page of the forecast is tested");
