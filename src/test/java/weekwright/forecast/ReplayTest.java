@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.base.Hours;
 import weekwright.base.Id;
+import weekwright.base.Quantity;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
@@ -83,7 +83,7 @@ class ReplayTest {
                     write,
                     sill.row(),
                     sill.version(),
-                    TaskStore.TABLE.shape().with(sill.value(), "likely", Optional.of(new Hours(hours * 60))));
+                    TaskStore.TABLE.shape().with(sill.value(), "likely", Optional.of(Quantity.of(hours))));
         });
     }
 
