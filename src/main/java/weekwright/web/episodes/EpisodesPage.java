@@ -87,6 +87,7 @@ public final class EpisodesPage implements Page {
     public View show(Request request) {
         Settings settings = request.settings();
         Formats formats = new Formats(settings.project().currency(), request.today());
+        Optional<StoryRows> story = StoryRows.ifThin(request);
         Optional<Forecasts.Shown> shown = Outlook.shown(request);
         return request.read(read -> {
             List<Episode> all =
@@ -114,7 +115,7 @@ public final class EpisodesPage implements Page {
                     bank(shown),
                     shown.map(s -> weeks(s.forecast().weeksInHand())).orElse(""),
                     shown.flatMap(s -> BankOutlook.of(s.forecast(), settings, request.today(), formats)),
-                    StoryRows.ifThin(request),
+                    story,
                     published,
                     !all.isEmpty(),
                     untitled(read, formats),

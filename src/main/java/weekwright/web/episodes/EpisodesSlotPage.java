@@ -71,6 +71,7 @@ public final class EpisodesSlotPage implements Page {
         LocalDate day = SlotDays.slot(request);
         Settings settings = request.settings();
         Formats formats = new Formats(settings.project().currency(), request.today());
+        Optional<StoryRows> known = StoryRows.of(request);
         Optional<Forecast> forecast = Outlook.forecast(request);
         Optional<SlotTrouble> remedies = request.query("look").isEmpty()
                 ? Optional.empty()
@@ -83,7 +84,7 @@ public final class EpisodesSlotPage implements Page {
                             "The slot of " + formats.dateLong(day) + " is past or has its episode published."));
             SlotFillers fillers = SlotFillers.of(read, settings, day, forecast, formats);
             boolean planned = slot.episode().isPresent();
-            Optional<StoryRows> story = planned ? Optional.empty() : StoryRows.of(request);
+            Optional<StoryRows> story = planned ? Optional.empty() : known;
             String act = Stream.of("skip", "back", "remedy")
                     .filter(request::wasRefused)
                     .findFirst()

@@ -7,6 +7,7 @@ import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.build.Settings;
 import weekwright.build.Task;
+import weekwright.build.TaskHazards;
 import weekwright.build.TaskStore;
 import weekwright.build.UnmetLinks;
 import weekwright.db.Read;
@@ -78,7 +79,7 @@ record SlotFillers(Optional<Long> bank, List<Filler> standbys, List<Filler> side
                         && !task.storyTold()
                         && task.cameraOrDefault() != Task.Camera.NONE
                         && task.cameraOrDefault() != Task.Camera.ONCE
-                        && !task.company().equals(Optional.of(Task.Company.BY)))
+                        && TaskHazards.company(read, task) != Task.Company.BY)
                 .filter(task -> UnmetLinks.of(read, task).isEmpty())
                 .sorted(java.util.Comparator.comparing(
                                 (Task task) -> task.storyMinutes().get())

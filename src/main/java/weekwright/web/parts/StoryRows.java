@@ -34,10 +34,10 @@ public record StoryRows(List<Row> rows, String drawn) {
         if (request.access() != Access.CREW) {
             return Optional.empty();
         }
+        // what is known is read before anything newer is asked for
+        Optional<StoryWork> known = request.forecasts().story();
         Optional<Names> names = request.forecast().shown().map(Forecasts.Shown::names);
-        return request.forecasts()
-                .story()
-                .filter(work -> names.isPresent() && (work.thin() || !thinOnly))
+        return known.filter(work -> names.isPresent() && (work.thin() || !thinOnly))
                 .map(work -> words(work, names.get()));
     }
 

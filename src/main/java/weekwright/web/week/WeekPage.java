@@ -101,6 +101,7 @@ public final class WeekPage implements Page {
         LocalDate monday = monday(request, thisMonday);
         // what is known is read before anything newer is asked for
         Optional<Proposals> proposals = request.forecasts().proposals();
+        Optional<StoryRows> story = monday.equals(thisMonday) ? StoryRows.ifThin(request) : Optional.empty();
         Forecasts.Look look = request.forecast();
         Optional<Forecast> forecast = look.shown().map(Forecasts.Shown::forecast);
         boolean crew = request.access() == Access.CREW;
@@ -140,7 +141,7 @@ public final class WeekPage implements Page {
                 seen.against(),
                 crew && monday.equals(thisMonday) ? seen.left() : List.of(),
                 crew ? "/week/words?week=" + Weeks.name(monday) : "",
-                monday.equals(thisMonday) ? StoryRows.ifThin(request) : Optional.empty());
+                story);
     }
 
     private static List<Left> left(weekwright.db.Read read, LocalDate today) {
