@@ -118,6 +118,10 @@ public final class Outcome {
     public final long[][] unspent;
     /** What is put by for tax on the evenings of {@link #weeks}, over and above the balances (rule 135). */
     public final long[][] putBy;
+    /** Supporters of all levels on the 1st of {@link #months}; those of the as-of month are the same in all trials. */
+    public final int[][] supporters;
+    /** Paid out in {@link #months}, net of fees, what is put by of it included; of the as-of month what is still to come. */
+    public final long[][] paidOut;
     /** First day that ended under the reserve if pledges stopped today and nothing more were ordered, or {@link #LATER}. */
     public final int[] firstUnderWithoutPledges;
     /** Work first, by stage: deepest reserve - cash at the end of a day on which one of its lines was paid, at least 0. */
@@ -171,6 +175,8 @@ public final class Outcome {
         needDay = new int[materials][trials];
         unspent = new long[weeks.length][trials];
         putBy = new long[weeks.length][trials];
+        supporters = new int[months.length][trials];
+        paidOut = new long[months.length][trials];
         firstUnderWithoutPledges = new int[trials];
         stageShort = new long[stages][trials];
         stageCovered = new int[stages][weeks.length];

@@ -252,6 +252,16 @@ public record Forecast(
     /** What is put by for tax on the evening of a Sunday, over and above the balance, at even chances (rule 135). */
     public record PutByWeek(LocalDate date, Money p50) {}
 
+    /**
+     * Supporters of all levels on the 1st of a whole month to come.
+     *
+     * @param paidOut what reaches the account in it, net of fees
+     */
+    public record SupportersMonth(YearMonth month, int p10, int p50, int p90, PaidOut paidOut) {}
+
+    /** Pay-outs of a month. */
+    public record PaidOut(Money p10, Money p50, Money p90) {}
+
     /** Chance that a day of that month ends under a floor. */
     public record MonthChance(YearMonth month, double chance) {}
 
@@ -260,6 +270,7 @@ public record Forecast(
      *
      * @param now cash of all accounts (rule 85)
      * @param available what orders may use of it: without what is put by for tax, as in all that follows (rule 135)
+     * @param supporters whole months to come; none in a forecast made before they were kept
      * @param runway last day up to which at least 80 % of futures never ended a day under zero; empty if to the horizon
      * @param runwayWithoutPledges last day with cash at or above the reserve, in as many, if pledges stopped today and
      *     nothing more were ordered
@@ -270,6 +281,7 @@ public record Forecast(
             List<CashWeek> weeks,
             List<UnspentWeek> weeksUnspent,
             List<PutByWeek> putBy,
+            List<SupportersMonth> supporters,
             List<MonthChance> underReserve,
             List<MonthChance> underZero,
             Optional<LocalDate> runway,
@@ -278,6 +290,7 @@ public record Forecast(
             weeks = List.copyOf(weeks);
             weeksUnspent = List.copyOf(weeksUnspent);
             putBy = putBy == null ? List.of() : List.copyOf(putBy);
+            supporters = supporters == null ? List.of() : List.copyOf(supporters);
             underReserve = List.copyOf(underReserve);
             underZero = List.copyOf(underZero);
         }

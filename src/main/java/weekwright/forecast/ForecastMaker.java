@@ -299,10 +299,30 @@ final class ForecastMaker {
                 weeks,
                 unspent,
                 putBy,
+                supporters(),
                 months(outcome.workFirst.underReserve),
                 months(outcome.workFirst.underZero),
                 lastDay(outcome.workFirst.firstUnderZero),
                 lastDay(outcome.firstUnderWithoutPledges));
+    }
+
+    /** The as-of month has begun, and the last one may not be looked at to its end: whole months only. */
+    private List<Forecast.SupportersMonth> supporters() {
+        if (inputs.levels().isEmpty()) {
+            return List.of();
+        }
+        List<Forecast.SupportersMonth> months = new ArrayList<>();
+        for (int m = 1; m < outcome.months.length - 1; m++) {
+            int[] people = Outcome.quantiles(outcome.supporters[m], 0.1, 0.5, 0.9);
+            Money[] paid = money(outcome.paidOut[m], 0.1, 0.5, 0.9);
+            months.add(new Forecast.SupportersMonth(
+                    month(m), people[0], people[1], people[2], new Forecast.PaidOut(paid[0], paid[1], paid[2])));
+        }
+        return months;
+    }
+
+    private YearMonth month(int m) {
+        return YearMonth.of(outcome.months[m] / 12, outcome.months[m] % 12 + 1);
     }
 
     private List<Forecast.MonthChance> months(boolean[][] under) {
@@ -312,8 +332,7 @@ final class ForecastMaker {
             for (boolean one : under[m]) {
                 count += one ? 1 : 0;
             }
-            YearMonth month = YearMonth.of(outcome.months[m] / 12, outcome.months[m] % 12 + 1);
-            months.add(new Forecast.MonthChance(month, (double) count / outcome.trials));
+            months.add(new Forecast.MonthChance(month(m), (double) count / outcome.trials));
         }
         return months;
     }

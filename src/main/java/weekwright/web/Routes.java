@@ -116,6 +116,7 @@ import weekwright.web.funds.FundsYearsPage;
 import weekwright.web.funds.MonthSheet;
 import weekwright.web.funds.OrdersSheet;
 import weekwright.web.funds.Receipts;
+import weekwright.web.funds.SupportersSheet;
 import weekwright.web.funds.YearZip;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
@@ -336,6 +337,7 @@ public final class Routes {
                 new Other("/public/<file>", Access.PUBLIC, log),
                 new Other("/build/gifts.csv", Access.CREW, new GiftsSheet()),
                 new Other("/funds/books.csv", Access.CREW, new BooksSheet()),
+                new Other("/funds/supporters.csv", Access.CREW, new SupportersSheet()),
                 new Other("/funds/orders.csv", Access.CREW, new OrdersSheet()),
                 new Other("/funds/months/{month}/statement.csv", Access.CREW, new MonthSheet()),
                 new Other("/funds/years/{year}/folder.zip", Access.CREW, new YearZip()),

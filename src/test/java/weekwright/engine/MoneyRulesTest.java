@@ -230,6 +230,28 @@ class MoneyRulesTest {
         assertThat(4 * putBy(run, "2027-06-06")).isEqualTo(june);
     }
 
+    /** 10.00 from each, no fee, paid out on the day: what comes in is ten times who is there on the 1st, worked by hand. */
+    @Test
+    void who_is_there_on_the_first_and_what_is_paid_out_is_recorded_by_month() {
+        ProjectInputs project = project()
+                .cash(10_000, 0)
+                .putBy(1_500, 20, 5)
+                .level("friend", 1_000, false)
+                .supporters("2027-03", "friend", 10, 0, 0);
+        Outcome outcome = Run.of(project).outcome();
+        assertThat(outcome.supporters[0]).containsOnly(10);
+        for (int month = 0; month < outcome.months.length; month++) {
+            for (int trial = 0; trial < outcome.trials; trial++) {
+                assertThat(outcome.paidOut[month][trial]).isEqualTo(1_000L * outcome.supporters[month][trial]);
+            }
+        }
+        assertThat(java.util.Arrays.stream(outcome.supporters)
+                        .mapToInt(month -> month[0])
+                        .distinct()
+                        .count())
+                .isGreaterThan(1);
+    }
+
     private static long putBy(Run run, String sunday) {
         return run.outcome().putBy[run.week(sunday)][0];
     }

@@ -108,6 +108,7 @@ class ForecastTest {
                         "weeks",
                         "weeksUnspent",
                         "putBy",
+                        "supporters",
                         "underReserve",
                         "underZero",
                         "runway",

@@ -59,6 +59,9 @@ final class Cash {
         System.arraycopy(funds.now, 0, x.supporters, 0, funds.levels);
         System.arraycopy(funds.atStart, 0, x.supportersAtStart, 0, funds.levels);
         System.arraycopy(funds.stillThere, 0, x.stillThere, 0, funds.levels);
+        Arrays.fill(x.supportersMonth, 0);
+        Arrays.fill(x.paidOutMonth, 0);
+        x.supportersMonth[0] = Arrays.stream(x.supportersAtStart).sum();
         Arrays.fill(x.surge, 0);
         for (int i = 0; i < funds.levels; i++) {
             System.arraycopy(funds.newcomers[i], 0, x.newcomers, i * Surges.NEW_MONTHS, Surges.NEW_MONTHS);
@@ -140,6 +143,7 @@ final class Cash {
 
     /** A pay-out: what of it goes to the tax office is put by at once and never counts as theirs (rule 135). */
     private void comesIn(long amount, long ofNewCharges) {
+        x.paidOutMonth[setup.calendar.monthIndex[today]] += amount;
         long kept = putBy.of(amount);
         x.money[CASH] += amount - kept;
         x.money[PUT_BY] += kept;
@@ -183,6 +187,7 @@ final class Cash {
                     + x.newcomers[at]
                     - freshLeft
                     - supporters.left(gone, i, x.stillThere[i] - fresh, empty);
+            x.supportersMonth[gone + 1] += x.supporters[i];
             x.supportersAtStart[i] = x.supporters[i];
             x.stillThere[i] = x.supporters[i];
         }

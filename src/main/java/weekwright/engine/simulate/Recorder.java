@@ -72,6 +72,8 @@ final class Recorder {
                 Columns.of(held.bankWeek, outcome.bank, most),
                 Columns.of(held.unspentWeek, held.unspentWeek, outcome.unspent, most),
                 Columns.of(held.putByWeek, held.putByWeek, outcome.putBy, most),
+                Columns.of(held.supportersMonth, outcome.supporters, most),
+                Columns.of(held.paidOutMonth, held.paidOutMonth, outcome.paidOut, most),
                 Columns.ofDays(held.orderedOn, outcome.orderDay, asOf, most),
                 Columns.ofDays(held.needDay, outcome.needDay, asOf, most),
                 Columns.of(held.counts, outcome.counts, most),

@@ -124,6 +124,11 @@ final class State {
     final long[] unspentWeek;
     final long[] putByWeek;
     final float[] bankWeek;
+    /** Supporters of all levels on the 1st of each month, those of the as-of month first. */
+    final int[] supportersMonth;
+    /** What is paid out in each month, before anything of it is put by; of the as-of month what is still to come. */
+    final long[] paidOutMonth;
+
     final boolean[] underReserve;
     final boolean[] underZero;
     final long[] stageShort;
@@ -241,6 +246,8 @@ final class State {
         unspentWeek = longs(weeks);
         putByWeek = longs(weeks);
         bankWeek = keep(new float[weeks]);
+        supportersMonth = ints(months);
+        paidOutMonth = longs(months);
         underReserve = keep(new boolean[months]);
         underZero = keep(new boolean[months]);
         stageShort = longs(stages);

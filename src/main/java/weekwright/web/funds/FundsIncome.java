@@ -50,12 +50,7 @@ final class FundsIncome {
             YearMonth month = YearMonth.from(today).minusMonths(back);
             List<SupporterMonth> rows =
                     counts.stream().filter(row -> row.month().equals(month)).toList();
-            long received = ledger.stream()
-                    .filter(row -> row.kind() == LedgerEntry.Kind.PAYOUT
-                            && YearMonth.from(row.date()).equals(month)
-                            && !row.date().isAfter(today))
-                    .mapToLong(row -> row.amount().minor())
-                    .reduce(0, Math::addExact);
+            long received = received(ledger, month, today);
             long due = expected.getOrDefault(month, 0L);
             if (!rows.isEmpty() || received != 0) {
                 lines.add(new Line(
@@ -70,6 +65,16 @@ final class FundsIncome {
             }
         }
         return lines;
+    }
+
+    /** What was paid out in a month up to the day, in minor units. */
+    static long received(List<LedgerEntry> ledger, YearMonth month, LocalDate today) {
+        return ledger.stream()
+                .filter(row -> row.kind() == LedgerEntry.Kind.PAYOUT
+                        && YearMonth.from(row.date()).equals(month)
+                        && !row.date().isAfter(today))
+                .mapToLong(row -> row.amount().minor())
+                .reduce(0, Math::addExact);
     }
 
     /** Net of all charges up to the day, in minor units, by the month of their pay-out. */

@@ -13,6 +13,7 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.forecast.Forecast;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
@@ -27,11 +28,15 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.Outlook;
 
 /** A month's supporters: how many of each level at the start, how many joined and left. */
 public final class FundsSupportersPage implements Page {
 
-    /** @param shown the month in words */
+    /**
+     * @param shown the month in words
+     * @param ahead the history with its fan
+     */
     public record View(
             Form form,
             String month,
@@ -39,7 +44,8 @@ public final class FundsSupportersPage implements Page {
             List<Level> levels,
             String before,
             String after,
-            List<FundsIncome.Line> income) {}
+            List<FundsIncome.Line> income,
+            SupportersAhead ahead) {}
 
     /** A level and the month before it, for comparison. */
     public record Level(String id, String name, String before) {}
@@ -48,6 +54,7 @@ public final class FundsSupportersPage implements Page {
     public View show(Request request) {
         YearMonth now = YearMonth.from(request.today());
         YearMonth month = month(request, now);
+        Optional<Forecast> forecast = Outlook.forecast(request);
         return request.read(read -> {
             Problems problems = new Problems();
             SetSupporters.month(read, month, now, problems);
@@ -89,7 +96,13 @@ public final class FundsSupportersPage implements Page {
                             ? month.minusMonths(1).toString()
                             : "",
                     month.isBefore(now) ? month.plusMonths(1).toString() : "",
-                    income(read, request));
+                    income(read, request),
+                    SupportersAhead.of(
+                            request.today(),
+                            forecast,
+                            SupporterMonthStore.TABLE.values(read),
+                            LedgerEntryStore.TABLE.values(read),
+                            new Formats(request.settings().project().currency(), request.today())));
         });
     }
 

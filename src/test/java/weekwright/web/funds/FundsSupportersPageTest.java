@@ -79,6 +79,51 @@ class FundsSupportersPageTest {
     }
 
     @Test
+    void the_year_behind_and_the_year_ahead_are_drawn_with_the_same_figures_as_table_and_sheet() {
+        try (ServerFixture server = ServerFixture.small().drawn()) {
+            Visitor ilse = server.as("ilse");
+            org.jsoup.nodes.Element section =
+                    ilse.get("/funds/supporters").page().selectFirst("section[aria-labelledby=ahead-head]");
+            assertThat(section.select(".remark").text()).isEqualTo("400 futures drawn from 25 November, seed 1.");
+            assertThat(section.select("svg.wide > title").eachText())
+                    .containsExactly(
+                            "Supporters on the first of each month, with the range of eight in ten",
+                            "Paid out in each month, with the range of eight in ten");
+            java.util.List<java.util.List<String>> rows = section.select("tbody tr").stream()
+                    .map(row -> row.children().eachText())
+                    .toList();
+            assertThat(rows).hasSize(12);
+            assertThat(rows.get(0).get(0)).isEqualTo("December 2026");
+            assertThat(rows.get(11).get(0)).isEqualTo("November 2027");
+            assertThat(rows)
+                    .allSatisfy(row -> assertThat(row.subList(1, 4).stream()
+                                    .map(Integer::valueOf)
+                                    .toList())
+                            .isSorted());
+            String[] sheet = ilse.get("/funds/supporters.csv").text().split("\r\n");
+            assertThat(sheet[0])
+                    .endsWith("month,supporters,joined,left,surge,paid_out,supporters_low,supporters_middle,"
+                            + "supporters_high,paid_out_low,paid_out_middle,paid_out_high,source");
+            assertThat(sheet[3])
+                    .isEqualTo(
+                            "2026-11,69,5,1,,317.40,,,,,,,\"counted and booked by 25 November 2026, amounts in EUR\"");
+            assertThat(sheet[4])
+                    .startsWith("2026-12,,,,,," + String.join(",", rows.get(0).subList(1, 4)) + ",")
+                    .endsWith(
+                            ",\"forecast of 25 November 2026, 400 futures, seed 1, from one in ten below to one in ten"
+                                    + " above, amounts in EUR\"");
+        }
+    }
+
+    @Test
+    void without_a_forecast_the_year_behind_stands_alone() {
+        org.jsoup.nodes.Element section =
+                SERVER.as("ilse").get("/funds/supporters").page().selectFirst("section[aria-labelledby=ahead-head]");
+        assertThat(section.select(".caption").text()).contains("The months ahead are drawn with the next forecast.");
+        assertThat(section.select("details")).isEmpty();
+    }
+
+    @Test
     void a_helper_counts_none() {
         assertThat(SERVER.as("noor").get("/funds/supporters").status()).isEqualTo(403);
     }
