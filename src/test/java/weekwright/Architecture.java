@@ -46,7 +46,7 @@ final class Architecture {
             Map.entry("org.sqlite.", in("db")),
             Map.entry("com.zaxxer.", in("db")),
             Map.entry("io.pebbletemplates.", in("render")),
-            Map.entry("com.vladsch.flexmark.", in("notes").and(named("Markdown"))),
+            Map.entry("com.vladsch.flexmark.", in("notes").and(named("Markdown").or(named("NoteParser")))),
             Map.entry("org.owasp.", in("notes").and(named("Markdown"))),
             Map.entry("com.fasterxml.jackson.", in("forecast").or(in("web"))),
             Map.entry("org.tomlj.", in("files")),

@@ -152,7 +152,8 @@ class CommandLinesTest {
                 .toIterable()
                 .containsExactly("id", "p10", "p50", "p90", "landed");
         // and the same again
-        assertThat(run("replay", files().toString(), "--today", "2026-11-25", "--json")).isEqualTo(json);
+        assertThat(run("replay", files().toString(), "--today", "2026-11-25", "--json"))
+                .isEqualTo(json);
         assertThat(run("replay", temp.resolve("nowhere").toString()).status()).isEqualTo(1);
     }
 

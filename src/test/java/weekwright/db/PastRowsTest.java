@@ -86,7 +86,10 @@ class PastRowsTest {
     void a_removed_row_stands_until_it_was_removed_and_one_that_came_and_went_later_never_stood() throws Exception {
         Instant first = at(write -> STAGES.insert(write, stage("pit", "Pit")));
         Instant gone = at(write -> {
-            STAGES.delete(write, STAGES.list(write).get(0).row(), STAGES.list(write).get(0).version());
+            STAGES.delete(
+                    write,
+                    STAGES.list(write).get(0).row(),
+                    STAGES.list(write).get(0).version());
             return null;
         });
         assertThat(stood(gone.minusSeconds(1))).containsExactly("pit Pit");

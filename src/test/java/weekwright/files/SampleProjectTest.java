@@ -84,7 +84,7 @@ class SampleProjectTest {
                         Map.entry("bank_sources", 2),
                         Map.entry("bank_files", 0),
                         Map.entry("closed_months", 2),
-                        Map.entry("statements", 46),
+                        Map.entry("statements", 50),
                         Map.entry("skipped", 2),
                         Map.entry("incidents", 3),
                         Map.entry("cautions", 7),

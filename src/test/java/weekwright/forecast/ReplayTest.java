@@ -166,21 +166,23 @@ class ReplayTest {
                     "kind=work",
                     "likely=8",
                     "added=2026-11-21");
-            List<String> then = project
-                    .db()
-                    .read(read -> Replay.ask(read, TODAY))
-                    .fridays()
-                    .get(5)
-                    .basis()
-                    .inputs()
-                    .tasks()
-                    .stream()
-                    .map(Inputs.Task::id)
-                    .toList();
+            List<String> then =
+                    project
+                            .db()
+                            .read(read -> Replay.ask(read, TODAY))
+                            .fridays()
+                            .get(5)
+                            .basis()
+                            .inputs()
+                            .tasks()
+                            .stream()
+                            .map(Inputs.Task::id)
+                            .toList();
             assertThat(then).containsExactly("pit.1", "pit.2", "roof.1");
-            List<Task> now = project.db().read(read -> TaskStore.TABLE.list(read).stream()
-                    .map(Stored::value)
-                    .toList());
+            List<Task> now = project.db()
+                    .read(read -> TaskStore.TABLE.list(read).stream()
+                            .map(Stored::value)
+                            .toList());
             assertThat(now).hasSize(4);
         }
     }

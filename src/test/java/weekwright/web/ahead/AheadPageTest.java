@@ -73,8 +73,7 @@ class AheadPageTest {
             Visitor ilse = server.as("ilse");
             Visitor.Reply first = ilse.get("/ahead");
             assertThat(first.page().select("main form button").text()).isEqualTo("Stop drawing");
-            Visitor.Reply stopped =
-                    ilse.form(first, "main form[action=/ahead]").press("stop");
+            Visitor.Reply stopped = ilse.form(first, "main form[action=/ahead]").press("stop");
             assertThat(stopped.status()).isEqualTo(303);
             assertThat(stopped.to()).isEqualTo("/ahead");
             // it may have ended before it was stopped; with the monitor held it cannot
@@ -144,9 +143,9 @@ class AheadPageTest {
                     .send();
             Visitor.Reply page = visitor.get("/ahead");
             assertThat(page.page().select(".empty-sheet").text())
-                    .isEqualTo(
-                            "Nothing ahead to see yet A landing date appears as soon as these are there: A stage: a"
-                                    + " part of the build that is done one day. Its tasks, or rough hours for the whole stage.");
+                    .isEqualTo("Nothing ahead to see yet A landing date appears as soon as these are there: A stage: a"
+                            + " part of the build that is done one day. Its tasks, or rough hours for the whole"
+                            + " stage.");
         }
     }
 

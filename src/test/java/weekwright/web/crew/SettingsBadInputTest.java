@@ -111,7 +111,11 @@ class SettingsBadInputTest {
                 far("opening_date"),
                 money("opening_cash"),
                 whole("horizon_months"),
-                within("horizon_months", "1", "0", "240", "241"));
+                within("horizon_months", "1", "0", "240", "241"),
+                List.of(typed(
+                        "quotes",
+                        "curly",
+                        "\"curly\" is not a known word here; write one of as-typed, english, german, french, swiss")));
         assertThat(table("project")
                         .atOnce(
                                 "/crew/settings",

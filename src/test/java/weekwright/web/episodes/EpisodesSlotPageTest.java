@@ -152,10 +152,9 @@ class EpisodesSlotPageTest {
                             + " thought, and we would rather show it to you finished. The next one comes on Friday"
                             + " 11 December. Thank you for staying with us.");
             assertThat(look.page().select(".remedies + .futures").text())
-                    .isEqualTo(
-                            "From 200 futures, each drawn once as planned and once for each remedy, with the same luck. No"
-                                    + " pledge is charged by the episode. An empty slot is taken to make nobody leave; that is a"
-                                    + " setting, for nobody has figures for you.");
+                    .isEqualTo("From 200 futures, each drawn once as planned and once for each remedy, with the same"
+                            + " luck. No pledge is charged by the episode. An empty slot is taken to make nobody"
+                            + " leave; that is a setting, for nobody has figures for you.");
             Visitor.Reply done = bram.follow(
                     bram.form(look, "form:has(input[value=shorter])").press("remedy"));
             assertThat(done.page().select(".flash p").text())
@@ -193,8 +192,8 @@ class EpisodesSlotPageTest {
                             .press("remedy")
                             .troubles())
                     .containsExactly(
-                            "slot: \"4 December 2026\" is skipped: No film; said beforehand; take the skipping back first,"
-                                    + " or choose another");
+                            "slot: \"4 December 2026\" is skipped: No film; said beforehand; take the skipping back"
+                                    + " first, or choose another");
         }
     }
 
