@@ -151,7 +151,7 @@ public final class LineChart {
         for (Level level : levels) {
             least = Math.min(least, level.value());
         }
-        low = least > most / 2 ? least - (most - least) * 0.35 : Math.min(0, least);
+        low = most > least && least > most / 2 ? least - (most - least) * 0.35 : Math.min(0, least);
         double high = most + (most - low) * 0.08;
         double right = width - 10;
         double left = 6;
