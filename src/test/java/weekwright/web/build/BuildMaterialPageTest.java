@@ -47,7 +47,7 @@ class BuildMaterialPageTest {
         assertThat(part.page().select(".flash p").text())
                 .isEqualTo("Received on 25 November. 4 m are still to come. €150.00 paid are in the books.");
         assertThat(part.page().select("section[aria-labelledby=paid-head] td").eachText())
-                .containsExactly("€90.30", "€150.00");
+                .containsExactly("€90.30", "−€25.80", "€150.00");
         assertThat(ilse.get("/build/materials/mat.3").page().select("h1").text())
                 .isEqualTo("Oak boards, 4 m");
     }
