@@ -121,8 +121,7 @@ final class FundsInputs {
 
     /**
      * Rule 85: of each account the last counted balance and the rows after that day, else its opening cash and the rows
-     * from the opening date on. The opening cash is that of the account without a name, or, where every row names one, of
-     * the first.
+     * from the opening date on. The opening cash is that of the account of the earliest row.
      */
     long cash() {
         Map<String, LedgerEntry> counted = new LinkedHashMap<>();
@@ -133,10 +132,7 @@ final class FundsInputs {
                 counted.merge(row.account(), row, (old, one) -> one.date().isBefore(old.date()) ? old : one);
             }
         }
-        String opened = balances.containsKey("")
-                ? ""
-                : balances.keySet().stream().findFirst().orElse("");
-        balances.put(opened, facts.settings().openingCash().minor());
+        balances.put(Balance.opened(ledger), facts.settings().openingCash().minor());
         counted.forEach((account, row) -> balances.put(account, row.amount().minor()));
         LocalDate opening = facts.settings().openingDate();
         for (LedgerEntry row : ledger) {

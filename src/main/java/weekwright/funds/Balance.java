@@ -3,6 +3,7 @@ package weekwright.funds;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,14 +52,22 @@ public final class Balance {
         return on(day, settings, ledger).minus(putBy(day, settings, ledger));
     }
 
+    /**
+     * The account of the opening cash: that of the earliest row, of two on a day the one entered first. A row of later that names
+     * no account brings no second opening cash.
+     */
+    public static String opened(List<LedgerEntry> ledger) {
+        return ledger.stream()
+                .min(Comparator.comparing(LedgerEntry::date))
+                .map(LedgerEntry::account)
+                .orElse("");
+    }
+
     /** By account; the project's one account has the empty name. */
     public static Map<String, Money> accounts(LocalDate day, Settings settings, List<LedgerEntry> ledger) {
         Map<String, LocalDate> counted = new LinkedHashMap<>();
         Map<String, Money> sums = new LinkedHashMap<>();
-        String opening = ledger.stream().findFirst().map(LedgerEntry::account).orElse("");
-        if (ledger.stream().anyMatch(entry -> entry.account().isEmpty())) {
-            opening = "";
-        }
+        String opening = opened(ledger);
         if (!day.isBefore(settings.openingDate())) {
             sums.put(opening, settings.openingCash());
         }

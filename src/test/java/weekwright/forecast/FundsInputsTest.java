@@ -86,6 +86,9 @@ class FundsInputsTest {
         assertThat(inputs().money().cashMinor()).isEqualTo(100_000);
         ledger("id=3", "date=2026-03-01", "amount=300", "kind=counted", "account=tin");
         assertThat(inputs().money().cashMinor()).isEqualTo(30_000 - 10_000);
+        // a later row that names no account brings no second opening cash
+        ledger("id=4", "date=2026-03-02", "amount=-20", "kind=other-cost");
+        assertThat(inputs().money().cashMinor()).isEqualTo(30_000 - 10_000 - 2_000);
     }
 
     @Test

@@ -350,6 +350,15 @@ class FundsVerbsTest {
     }
 
     @Test
+    void rule_85_a_later_row_that_names_no_account_brings_no_second_opening_cash() {
+        addLedger(db, "id", "a", "date", "2026-04-01", "amount", "5200", "kind", "counted", "account", "bank");
+        addLedger(db, "id", "b", "date", "2026-04-02", "amount", "-200", "kind", "other-cost", "account", "bank");
+        assertThat(balance()).isEqualTo(new Money(500000));
+        addLedger(db, "id", "c", "date", "2026-11-03", "amount", "-40", "kind", "other-cost");
+        assertThat(balance()).isEqualTo(new Money(496000));
+    }
+
+    @Test
     void a_month_of_supporters_is_set_level_by_level_and_changed_again() throws Exception {
         addLevel(db, "id", "plank", "name", "Plank", "amount", "3", "charged", "month");
         YearMonth november = YearMonth.of(2026, 11);
