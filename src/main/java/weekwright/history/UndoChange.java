@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
+import weekwright.build.SettingsStore;
 import weekwright.db.History;
 import weekwright.db.Read;
 import weekwright.db.Write;
@@ -36,6 +37,11 @@ public final class UndoChange {
             throw refused(
                     "An import is not taken back here",
                     "the project as it stood before lies in the folder backups, to be put back by hand");
+        }
+        if (changes.stream().anyMatch(UndoChange::beganTheProject)) {
+            throw refused(
+                    "With this change the project began, so it cannot be taken back",
+                    "start another project in an empty folder");
         }
         changedSince(write, version, changes);
         Map<String, PutBack.Row> rows = new LinkedHashMap<>();
@@ -83,6 +89,12 @@ public final class UndoChange {
 
     static String called(Names names, Thing<?> thing, History.Change change) {
         return thing.called(names, change.after().or(change::before).orElseThrow());
+    }
+
+    /** Without its settings a project cannot be opened. */
+    private static boolean beganTheProject(History.Change change) {
+        return change.thing().equals(SettingsStore.PROJECT.name())
+                && change.before().isEmpty();
     }
 
     private static Rejected refused(String rule, String remedy) {
