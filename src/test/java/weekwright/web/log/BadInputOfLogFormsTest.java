@@ -74,7 +74,7 @@ class BadInputOfLogFormsTest {
     private static final Sheet NEW_LINE = new Sheet("/week/lines/new", "main form[method=post]", "", "hours");
     private static final Sheet LINE = new Sheet("/week/lines/1/edit", "main form[method=post]", "", "hours");
 
-    private final ServerFixture server = ServerFixture.of(SmallProject::fillWithWeekLine);
+    private final ServerFixture server = ServerFixture.of(SmallProject::fillWithWeekLine).drawn();
     private Visitor ilse;
     private int hours;
     private int stopped;
