@@ -99,7 +99,8 @@ class InTheBrowserTest {
             browser.open("/episodes/ep.11/order");
             browser.driver().findElement(By.name("parts.2.title")).sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_UP));
             browser.until(d -> titles(browser).equals(List.of("Sill", "Frost", "Pegs")));
-            browser.until(d -> "up-1".equals(((JavascriptExecutor) d).executeScript("return document.activeElement.id")));
+            browser.until(
+                    d -> "up-1".equals(((JavascriptExecutor) d).executeScript("return document.activeElement.id")));
             browser.driver().switchTo().activeElement().sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_UP));
             browser.until(d -> titles(browser).equals(List.of("Frost", "Sill", "Pegs")));
             browser.driver().findElement(By.name("parts.0.title")).sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_DOWN));

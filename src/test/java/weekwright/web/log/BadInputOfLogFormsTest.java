@@ -74,7 +74,8 @@ class BadInputOfLogFormsTest {
     private static final Sheet NEW_LINE = new Sheet("/week/lines/new", "main form[method=post]", "", "hours");
     private static final Sheet LINE = new Sheet("/week/lines/1/edit", "main form[method=post]", "", "hours");
 
-    private final ServerFixture server = ServerFixture.of(SmallProject::fillWithWeekLine).drawn();
+    private final ServerFixture server =
+            ServerFixture.of(SmallProject::fillWithWeekLine).drawn();
     private Visitor ilse;
     private int hours;
     private int stopped;
@@ -367,8 +368,8 @@ class BadInputOfLogFormsTest {
                 .containsExactly(
                         "\"-1\" is under 0; write 0 to 100000",
                         "\"x\" is not an amount of money; write 12.50",
-                        "\"18\" makes 25 hours for Ilse on 9 November 2026 (7 on Set the sill stones stand there already);"
-                                + " at most 24 fit in a day");
+                        "\"18\" makes 25 hours for Ilse on 9 November 2026 (7 on Set the sill stones stand there"
+                                + " already); at most 24 fit in a day");
     }
 
     @Test
