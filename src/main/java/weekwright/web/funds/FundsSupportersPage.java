@@ -35,6 +35,7 @@ public final class FundsSupportersPage implements Page {
 
     /**
      * @param shown the month in words
+     * @param usual how the usual rate would split levels of which only the count stands in the form; often empty
      * @param ahead the history with its fan
      */
     public record View(
@@ -42,6 +43,7 @@ public final class FundsSupportersPage implements Page {
             String month,
             String shown,
             List<Level> levels,
+            List<String> usual,
             String before,
             String after,
             List<FundsIncome.Line> income,
@@ -87,11 +89,15 @@ public final class FundsSupportersPage implements Page {
                         before.map(row -> "ended the month before with " + row.end())
                                 .orElse("")));
             }
+            Form form = request.form("", texts);
             return new View(
-                    request.form("", texts),
+                    form,
                     month.toString(),
                     Formats.monthYear(month.atDay(1)),
                     levels,
+                    UsualSplit.all(read, month, now, form::value).stream()
+                            .map(UsualSplit::sentence)
+                            .toList(),
                     month.isAfter(SetSupporters.first(read))
                             ? month.minusMonths(1).toString()
                             : "",
@@ -136,6 +142,9 @@ public final class FundsSupportersPage implements Page {
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
         Optional<YearMonth> month = form.needed("month", YearMonth.class);
+        if (form.act().equals("usual") && month.isPresent()) {
+            return usual(request, month.get());
+        }
         List<SupporterMonth> rows = new ArrayList<>();
         for (PledgeLevel level : request.read(PledgeLevelStore.TABLE::values)) {
             String id = level.id().value();
@@ -163,5 +172,22 @@ public final class FundsSupportersPage implements Page {
             remarks.forEach(remark -> said.append(' ').append(remark.sentence()).append('.'));
             return Saved.to("/funds").saying(said.toString());
         });
+    }
+
+    /** Fills in who joined and left by the usual rate, where only the count stands there; saves nothing. */
+    private static Answer usual(Request request, YearMonth month) {
+        FormReader form = request.form();
+        Map<String, List<String>> filled = new LinkedHashMap<>();
+        request.read(read -> UsualSplit.all(read, month, YearMonth.from(request.today()), form::text))
+                .forEach(split -> {
+                    filled.put("joined." + split.level(), List.of(String.valueOf(split.joined())));
+                    filled.put("left." + split.level(), List.of(String.valueOf(split.left())));
+                });
+        form.ignoringFields();
+        return new Answer.Again(
+                filled,
+                filled.isEmpty()
+                        ? "No level has its count alone, with the next month counted: nothing was filled in."
+                        : "Joined and left stand in the form now, by the usual rate; nothing is saved yet.");
     }
 }

@@ -156,4 +156,44 @@ class FundsSupportersPageTest {
                             + " pages keep no accounts for an office: ask a licensed accountant or your tax office.");
         }
     }
+
+    /** By hand: 88 left of 2,549 counted in 18 months; 229 × 89 / 2,569 = 7.93, so 8, and 235 − 229 + 8 = 14. */
+    @Test
+    void a_count_alone_is_split_by_the_usual_rate_and_only_filled_in() {
+        try (ServerFixture server = ServerFixture.sample()) {
+            Visitor ilse = server.as("ilse");
+            String address = "/funds/supporters?month=2026-07";
+            assertThat(ilse.get(address).page().select(".usual")).isEmpty();
+            ilse.follow(ilse.form(ilse.get(address), "form.supporters")
+                    .with("joined.peg", "")
+                    .with("left.peg", "")
+                    .send());
+            Visitor.Reply alone = ilse.get(address);
+            assertThat(alone.page().select(".usual p, .usual li").eachText())
+                    .containsExactly(
+                            "Who left can be taken from the usual rate: one more than all who left in the whole months"
+                                    + " that say it, of twenty more than all who were there at their start. Who joined"
+                                    + " follows from the next month’s count.",
+                            "Peg: 88 left of 2,549 counted in 18 months, which makes 8 of these 229; with 235 on the"
+                                    + " first of August 2026, 14 joined.",
+                            "Fill in the usual rate It only fills in Joined and Left above; Keep the counts keeps"
+                                    + " them.");
+            Visitor.Reply filled = ilse.form(alone, "form.supporters").press("usual");
+            assertThat(filled.status()).isEqualTo(200);
+            assertThat(filled.page().select(".flash p").text())
+                    .isEqualTo("Joined and left stand in the form now, by the usual rate; nothing is saved yet.");
+            assertThat(ilse.form(filled, "form.supporters").value("joined.peg")).isEqualTo("14");
+            assertThat(ilse.form(filled, "form.supporters").value("left.peg")).isEqualTo("8");
+            assertThat(ilse.form(filled, "form.supporters").value("joined.beam"))
+                    .isEqualTo("5");
+            assertThat(filled.page().select(".usual")).isEmpty();
+            assertThat(ilse.form(ilse.get(address), "form.supporters").value("left.peg"))
+                    .isEmpty();
+            Visitor.Reply saved =
+                    ilse.follow(ilse.form(filled, "form.supporters").send());
+            assertThat(saved.page().select(".flash p").text()).isEqualTo("Supporters of July 2026 are counted.");
+            assertThat(ilse.form(ilse.get(address), "form.supporters").value("left.peg"))
+                    .isEqualTo("8");
+        }
+    }
 }
