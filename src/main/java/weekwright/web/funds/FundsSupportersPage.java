@@ -15,11 +15,13 @@ import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
 import weekwright.forecast.Forecast;
 import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.MarkSurge;
 import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.SetSupporters;
 import weekwright.funds.SupporterMonth;
 import weekwright.funds.SupporterMonthStore;
+import weekwright.funds.SurgeHints;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
@@ -37,9 +39,11 @@ public final class FundsSupportersPage implements Page {
      * @param shown the month in words
      * @param usual how the usual rate would split levels of which only the count stands in the form; often empty
      * @param ahead the history with its fan
+     * @param surges months that look as if one film had filled them
      */
     public record View(
             Form form,
+            Form mark,
             String month,
             String shown,
             List<Level> levels,
@@ -47,7 +51,8 @@ public final class FundsSupportersPage implements Page {
             String before,
             String after,
             List<FundsIncome.Line> income,
-            SupportersAhead ahead) {}
+            SupportersAhead ahead,
+            SurgeWords surges) {}
 
     /** A level and the month before it, for comparison. */
     public record Level(String id, String name, String before) {}
@@ -92,6 +97,7 @@ public final class FundsSupportersPage implements Page {
             Form form = request.form("", texts);
             return new View(
                     form,
+                    request.form("surge"),
                     month.toString(),
                     Formats.monthYear(month.atDay(1)),
                     levels,
@@ -108,7 +114,8 @@ public final class FundsSupportersPage implements Page {
                             forecast,
                             SupporterMonthStore.TABLE.values(read),
                             LedgerEntryStore.TABLE.values(read),
-                            new Formats(request.settings().project().currency(), request.today())));
+                            new Formats(request.settings().project().currency(), request.today())),
+                    SurgeWords.of(SurgeHints.of(SupporterMonthStore.TABLE.values(read), now)));
         });
     }
 
@@ -144,6 +151,9 @@ public final class FundsSupportersPage implements Page {
         Optional<YearMonth> month = form.needed("month", YearMonth.class);
         if (form.act().equals("usual") && month.isPresent()) {
             return usual(request, month.get());
+        }
+        if (form.act().equals("surge")) {
+            return mark(request, month);
         }
         List<SupporterMonth> rows = new ArrayList<>();
         for (PledgeLevel level : request.read(PledgeLevelStore.TABLE::values)) {
@@ -189,5 +199,13 @@ public final class FundsSupportersPage implements Page {
                 filled.isEmpty()
                         ? "No level has its count alone, with the next month counted: nothing was filled in."
                         : "Joined and left stand in the form now, by the usual rate; nothing is saved yet.");
+    }
+
+    private static Answer mark(Request request, Optional<YearMonth> month) throws Exception {
+        return request.save(write -> {
+            MarkSurge.mark(write, month.orElseThrow(), YearMonth.from(request.today()));
+            return Saved.to("/funds/supporters?month=" + month.get())
+                    .saying(Formats.monthYear(month.get().atDay(1)) + " is marked as filled by one film.");
+        });
     }
 }

@@ -196,4 +196,53 @@ class FundsSupportersPageTest {
                     .isEqualTo("8");
         }
     }
+
+    /** By hand: the middle of the 18 unmarked months is 24, so 48 it takes; with March unmarked it is the tenth of 19, 24 again. */
+    @Test
+    void a_month_that_stands_out_is_suggested_and_marked_by_a_button() {
+        try (ServerFixture server = ServerFixture.sample()) {
+            Visitor ilse = server.as("ilse");
+            assertThat(ilse.get("/funds/supporters")
+                            .page()
+                            .select(".surges li, .surges p")
+                            .eachText())
+                    .containsExactly("March 2026: 81 joined, and it is marked.", rule(18));
+            String march = "/funds/supporters?month=2026-03";
+            ilse.follow(ilse.form(ilse.get(march), "form.supporters")
+                    .without("surge.peg")
+                    .without("surge.beam")
+                    .without("surge.bucket")
+                    .send());
+            Visitor.Reply page = ilse.get("/funds/supporters");
+            assertThat(page.page().select(".surges li, .surges p").eachText())
+                    .containsExactly("March 2026: 81 joined. Did one film bring them? Mark it: March 2026", rule(19));
+            Visitor.Reply open = ilse.get("/funds/supporters");
+            Visitor.Reply marked = ilse.follow(ilse.form(page, ".surges form").press("surge"));
+            assertThat(marked.page().select("h1").text()).isEqualTo("Supporters of March 2026");
+            assertThat(marked.page().select(".flash p").text())
+                    .isEqualTo("March 2026 is marked as filled by one film.");
+            assertThat(ilse.form(marked, "form.supporters").value("surge.peg")).isEqualTo("yes");
+            assertThat(ilse.form(marked, "form.supporters").value("surge.bucket"))
+                    .isEqualTo("yes");
+            assertThat(marked.page().select(".surges li").text()).isEqualTo("March 2026: 81 joined, and it is marked.");
+            Visitor.Reply refused =
+                    ilse.form(open, ".surges form").with("month", "2025-01").press("surge");
+            assertThat(refused.status()).isEqualTo(422);
+            assertThat(refused.troubles())
+                    .containsExactly("\"January 2025\" has no counts to mark; count its supporters first");
+        }
+    }
+
+    private static String rule(int months) {
+        return "A month is suggested in which at least twice as many joined as in the middle one of the months that are"
+                + " not marked, and at least three times the square root of that middle more. The middle of " + months
+                + " months is 24 joined, so it takes 48. By hand: tick “One film brought them” at each level of a month"
+                + " and keep the counts. A marked month says nothing of how many usually join.";
+    }
+
+    @Test
+    void two_whole_months_are_too_few_to_stand_out_of() {
+        assertThat(SERVER.as("ilse").get("/funds/supporters").page().select(".surges"))
+                .isEmpty();
+    }
 }
