@@ -2,12 +2,14 @@ package weekwright.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import weekwright.base.Id;
 import weekwright.base.Money;
+import weekwright.base.Shape;
 
 /** A level's fee from what its pay-outs kept back; every figure worked by hand. */
 class LearnedFeeTest {
@@ -26,24 +28,16 @@ class LearnedFeeTest {
     }
 
     private static LedgerEntry payout(String date, long net, Optional<Long> gross, Optional<Long> fee, String payee) {
-        return new LedgerEntry(
+        LedgerEntry row = Ledger.entry(
                 new Id("p-" + date),
                 LocalDate.parse(date),
                 new Money(net),
                 LedgerEntry.Kind.PAYOUT,
                 "bank",
-                gross.map(Money::new),
-                fee.map(Money::new),
-                false,
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                payee,
-                Optional.empty(),
-                "",
-                Optional.empty(),
-                "",
-                "");
+                payee);
+        Shape<LedgerEntry> shape = LedgerEntryStore.TABLE.shape();
+        return shape.with(shape.with(row, "gross", gross.map(Money::new)), "fee", fee.map(Money::new));
     }
 
     private static Optional<LearnedFee> learned(PledgeLevel level, LedgerEntry... rows) {
@@ -76,7 +70,7 @@ class LearnedFeeTest {
                         new Money(400_00),
                         new Money(30_01),
                         400,
-                        new java.math.BigDecimal("7.50")));
+                        new BigDecimal("7.50")));
     }
 
     /** 0.125 % and 0.375 % lie half way: the even neighbours are 0.12 and 0.38. */
