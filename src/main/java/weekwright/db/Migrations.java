@@ -41,7 +41,8 @@ final class Migrations {
             "0021_day_words.sql",
             "0022_named_forecasts.sql",
             "0023_names_left_out.sql",
-            "0024_quotes.sql");
+            "0024_quotes.sql",
+            "0025_suppliers.sql");
 
     private Migrations() {}
 

@@ -10,7 +10,8 @@ public record FundsRows(
         Rows<LedgerEntry> ledger,
         Rows<SupporterMonth> supporters,
         Rows<ClosedMonth> closed,
-        Rows<StatementLine> statements) {
+        Rows<StatementLine> statements,
+        Rows<Supplier> suppliers) {
 
     /** The rows as the store has them. */
     public static FundsRows of(Read read) {
@@ -20,6 +21,7 @@ public record FundsRows(
                 Rows.of(LedgerEntryStore.TABLE.values(read)),
                 Rows.of(SupporterMonthStore.TABLE.values(read)),
                 Rows.of(ClosedMonthStore.TABLE.values(read)),
-                Rows.of(ClosedMonthStore.LINES.values(read)));
+                Rows.of(ClosedMonthStore.LINES.values(read)),
+                Rows.of(SupplierStore.TABLE.values(read)));
     }
 }

@@ -22,6 +22,7 @@ public final class FundsRules {
         ledger(rows.ledger(), digits, problems);
         stock(rows.materials(), rows.stock(), problems);
         closed(rows.closed(), rows.statements(), problems);
+        SupplierRules.check(rows.suppliers(), problems);
     }
 
     /** One row a month and level; a start that does not follow from the month before is trusted and told (rule 79). */

@@ -44,6 +44,7 @@ import weekwright.funds.MaterialStore;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.RegularItemStore;
 import weekwright.funds.StockItemStore;
+import weekwright.funds.SupplierStore;
 import weekwright.funds.SupporterMonthStore;
 import weekwright.history.Thing.Kind;
 import weekwright.notes.NoteStore;
@@ -177,6 +178,7 @@ public final class Things {
                 "lines of statements",
                 Kind.FUNDS,
                 (names, line) -> Said.month(line.month()) + ", " + line.name());
+        add(SupplierStore.TABLE, "supplier", "suppliers", Kind.FUNDS, (names, one) -> one.name());
         add(RegularItemStore.TABLE, "regular item", "regular items", Kind.FUNDS, (names, item) -> item.name());
         add(PledgeLevelStore.TABLE, "pledge level", "pledge levels", Kind.FUNDS, (names, level) -> level.name());
         add(

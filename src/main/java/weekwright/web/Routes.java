@@ -111,6 +111,9 @@ import weekwright.web.funds.FundsRegularEditPage;
 import weekwright.web.funds.FundsRegularNewPage;
 import weekwright.web.funds.FundsRegularPage;
 import weekwright.web.funds.FundsStagesPage;
+import weekwright.web.funds.FundsSupplierEditPage;
+import weekwright.web.funds.FundsSuppliersNewPage;
+import weekwright.web.funds.FundsSuppliersPage;
 import weekwright.web.funds.FundsSupportersPage;
 import weekwright.web.funds.FundsYearsPage;
 import weekwright.web.funds.MonthSheet;
@@ -273,6 +276,9 @@ public final class Routes {
                 form("/funds/levels/new", Access.CREW, new FundsLevelsNewPage()),
                 form("/funds/levels/{id}/edit", Access.CREW, new FundsLevelEditPage()),
                 form("/funds/supporters", Access.CREW, new FundsSupportersPage()),
+                sheet("/funds/suppliers", Access.CREW, new FundsSuppliersPage()),
+                form("/funds/suppliers/new", Access.CREW, new FundsSuppliersNewPage()),
+                form("/funds/suppliers/{id}/edit", Access.CREW, new FundsSupplierEditPage()),
                 form("/funds/receipts", Access.CREW, new FundsReceiptsPage()),
                 form("/funds/files", Access.CREW, new FundsFilesPage(waiting)),
                 form("/funds/files/new", Access.CREW, new FundsFilesNewPage(waiting)),

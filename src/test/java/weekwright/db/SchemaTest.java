@@ -37,6 +37,7 @@ class SchemaTest {
                 StockItemStore.TABLE,
                 MaterialStore.TABLE,
                 LedgerEntryStore.TABLE,
+                SupplierStore.TABLE,
                 RegularItemStore.TABLE,
                 PledgeLevelStore.TABLE,
                 SupporterMonthStore.TABLE,

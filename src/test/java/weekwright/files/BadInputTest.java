@@ -51,6 +51,24 @@ class BadInputTest {
     }
 
     @Test
+    void a_supplier_twice_and_numbers_that_are_none_are_told() {
+        fault(
+                small().add("suppliers.csv", "s.2,SAWYER,12,yard,"),
+                "suppliers.csv line 4, column telephone: \"12\" is not a telephone number; write at least three digits,"
+                        + " with spaces, +, ( ), - and / alone between them",
+                "suppliers.csv line 4, column email: \"yard\" is not an address for mail; write one such as"
+                        + " yard@mill.example");
+        fault(
+                small().add("suppliers.csv", "s.2,SAWYER,,,"),
+                "suppliers.csv line 4, column name: \"SAWYER\" stands twice, first in line 2; keep one of the two");
+    }
+
+    @Test
+    void without_suppliers_csv_there_are_no_suppliers() {
+        assertThat(small().remove("suppliers.csv").read().faults()).isEmpty();
+    }
+
+    @Test
     void rule_36_a_ring_of_links_is_written_out() {
         fault(
                 small().add("links.csv", "deck.1,deck.3,,,,"),

@@ -73,6 +73,7 @@ class SampleProjectTest {
                         Map.entry("gatherings", 2),
                         Map.entry("materials", 83),
                         Map.entry("stock", 13),
+                        Map.entry("suppliers", 2),
                         Map.entry("ledger", 262),
                         Map.entry("regular", 7),
                         Map.entry("pledge_levels", 3),

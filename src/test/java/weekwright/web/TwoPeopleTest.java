@@ -33,6 +33,7 @@ class TwoPeopleTest {
             new Edit("/notes/{id}/edit", "/notes/note.01/edit", "title", "Title"),
             new Edit("/notes/{id}/pictures/{row}/edit", "/notes/note.01/pictures/1/edit", "caption", "Caption"),
             new Edit("/funds/entries/{row}/edit", "/funds/entries/200/edit", "note", "Note"),
+            new Edit("/funds/suppliers/{id}/edit", "/funds/suppliers/s.1/edit", "name", "Name"),
             new Edit("/funds/regular/{id}/edit", "/funds/regular/r.2/edit", "name", "What it is for"),
             new Edit("/funds/levels/{id}/edit", "/funds/levels/beam/edit", "name", "Name"),
             new Edit("/crew/members/{id}/edit", "/crew/members/tomas/edit", "name", "Name"),

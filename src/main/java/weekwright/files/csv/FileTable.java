@@ -50,6 +50,8 @@ import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.RegularItemStore;
 import weekwright.funds.SaveBankSource;
 import weekwright.funds.StockItemStore;
+import weekwright.funds.SupplierRules;
+import weekwright.funds.SupplierStore;
 import weekwright.funds.SupporterMonthStore;
 
 /**
@@ -83,6 +85,7 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             free("gatherings.csv", GatheringStore.TABLE),
             of("materials.csv", MaterialStore.TABLE, MaterialRules::check),
             of("stock.csv", StockItemStore.TABLE, MaterialRules::check),
+            of("suppliers.csv", SupplierStore.TABLE, SupplierRules::check),
             new FileTable<>("ledger.csv", LedgerEntryStore.TABLE, (row, digits, problems) -> {
                 LedgerRules.check(row, digits, problems);
                 return row;

@@ -35,6 +35,7 @@ import weekwright.funds.FundsRows;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.MaterialStore;
 import weekwright.funds.StockItemStore;
+import weekwright.funds.SupplierStore;
 import weekwright.funds.SupporterMonthStore;
 import weekwright.notes.NoteStore;
 import weekwright.notes.PhotoStore;
@@ -113,6 +114,7 @@ public record ProjectData(Settings settings, Map<String, Rows<?>> rows, Path sou
                 rows(rows, LedgerEntryStore.TABLE),
                 rows(rows, SupporterMonthStore.TABLE),
                 rows(rows, ClosedMonthStore.TABLE),
-                rows(rows, ClosedMonthStore.LINES));
+                rows(rows, ClosedMonthStore.LINES),
+                rows(rows, SupplierStore.TABLE));
     }
 }

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.forecast.Forecast;
+import weekwright.funds.Supplier;
+import weekwright.funds.SupplierStore;
 import weekwright.render.Formats;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
@@ -17,10 +19,15 @@ import weekwright.web.parts.Outlook;
 /** What is to be ordered, supplier by supplier, for the telephone and for paper. */
 public final class FundsPurchasesPage implements Page {
     /** @param from which forecast the days are from; empty without one */
-    public record View(List<Supplier> suppliers, String from) {}
+    public record View(List<From> suppliers, String from) {}
 
-    /** What is to be had from one; the name is empty where none is written. */
-    public record Supplier(String name, Money together, List<Line> lines) {}
+    /**
+     * What is to be had from one; the name is empty where none is written.
+     *
+     * @param telephone as it was written down; empty where none is
+     * @param dialled as a link dials it
+     */
+    public record From(String name, String telephone, String dialled, Money together, List<Line> lines) {}
 
     /** A line to order. */
     public record Line(
@@ -37,17 +44,21 @@ public final class FundsPurchasesPage implements Page {
                 .forEach(line -> bySupplier
                         .computeIfAbsent(line.supplier(), name -> new ArrayList<>())
                         .add(line));
+        Map<String, Supplier> known = request.read(SupplierStore::byName);
         return new View(
                 bySupplier.entrySet().stream()
-                        .map(one -> supplier(one.getKey(), one.getValue()))
+                        .map(one -> supplier(one.getKey(), known, one.getValue()))
                         .sorted(Comparator.comparing(one -> one.name().isEmpty()))
                         .toList(),
                 forecast.map(one -> FundsOrdersPage.from(one, formats)).orElse(""));
     }
 
-    private static Supplier supplier(String name, List<OpenOrders.Line> lines) {
-        return new Supplier(
+    private static From supplier(String name, Map<String, Supplier> known, List<OpenOrders.Line> lines) {
+        Optional<Supplier> rung = Optional.ofNullable(known.get(Supplier.folded(name)));
+        return new From(
                 name,
+                rung.map(Supplier::telephone).orElse(""),
+                rung.map(Supplier::dialled).orElse(""),
                 lines.stream().map(OpenOrders.Line::toPay).reduce(Money.ZERO, Money::plus),
                 lines.stream()
                         .map(line -> new Line(

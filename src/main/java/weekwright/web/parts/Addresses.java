@@ -34,6 +34,7 @@ public final class Addresses {
         byRow("clips", "/episodes/footage/%s/edit");
         byId("episodes", "/episodes/%s");
         byRow("ledger", "/funds/entries/%s/edit");
+        byId("suppliers", "/funds/suppliers/%s/edit");
         byId("regular", "/funds/regular/%s/edit");
         byId("pledge_levels", "/funds/levels/%s/edit");
         byId("notes", "/notes/%s");

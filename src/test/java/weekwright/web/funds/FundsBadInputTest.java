@@ -275,6 +275,31 @@ class FundsBadInputTest {
     }
 
     @Test
+    void a_supplier() {
+        String number = " is not a telephone number; write at least three digits, with spaces, +, ( ), - and / alone"
+                + " between them";
+        forms.refused(
+                SERVER,
+                "/funds/suppliers/new",
+                Map.of("name", "The sawyer", "telephone", "0555 0100 14"),
+                text("name"),
+                List.of(
+                        typed("name", "", "is missing; write the name as the materials have it"),
+                        typed("telephone", "12", "\"12\"" + number),
+                        typed("telephone", "+ ( ) - /", "\"+ ( ) - /\"" + number),
+                        typed("telephone", "0555 x14", "\"0555 x14\"" + number),
+                        typed("telephone", "٠٥٥٥", "\"٠٥٥٥\"" + number),
+                        typed(
+                                "telephone",
+                                "5".repeat(41),
+                                "\"" + "5".repeat(41) + "\" is too long; write at most 40 letters"),
+                        typed(
+                                "email",
+                                "a b@c",
+                                "\"a b@c\" is not an address for mail; write one such as yard@mill.example")));
+    }
+
+    @Test
     void a_counted_balance() {
         forms.refused(
                 SERVER,

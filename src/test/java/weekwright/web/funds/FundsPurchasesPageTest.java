@@ -28,4 +28,18 @@ class FundsPurchasesPageTest {
                 .doesNotContain("Oak boards");
         assertThat(SERVER.as("noor").get("/funds/purchases").status()).isEqualTo(403);
     }
+
+    @Test
+    void the_telephone_stands_beside_the_supplier_whatever_the_case_of_its_name() {
+        Visitor ilse = SERVER.as("ilse");
+        ilse.follow(ilse.form(ilse.get("/funds/suppliers/new"))
+                .with("name", "IRON yard")
+                .with("telephone", "+55 (555) 0100/16")
+                .send());
+        Visitor.Reply page = ilse.get("/funds/purchases");
+        assertThat(page.page()
+                        .select(".purchase:has(h2:contains(Iron yard)) .rule-head a")
+                        .outerHtml())
+                .isEqualTo("<a class=\"remark\" href=\"tel:+55555010016\">+55 (555) 0100/16</a>");
+    }
 }
