@@ -29,7 +29,7 @@ public record SurgeWords(String rule, List<Line> lines) {
         String middle = Formats.grouped(hints.middleTwice() / 2) + (hints.middleTwice() % 2 == 0 ? "" : "½");
         return new SurgeWords(
                 "A month is suggested in which at least twice as many joined as in the middle one of the months that"
-                    + " are not marked, and at least three times the square root of that middle more. The middle of "
+                        + " are not marked, and at least three times the square root of that middle more. The middle of "
                         + Formats.count(hints.months(), "month") + " is " + middle + " joined, so it takes "
                         + Formats.grouped(hints.least()) + ".",
                 hints.found().stream()

@@ -34,12 +34,12 @@ class KeyDrawingTest {
     void nothing_but_groups_shapes_and_geometry_is_kept() throws Exception {
         String text =
                 inked("<svg xmlns='http://www.w3.org/2000/svg' xmlns:x='http://www.w3.org/1999/xlink' width='10mm'"
-                    + " height='5mm'"
-                    + " onload='a()'><script>b()</script><style>*{fill:url(http://away.example)}</style><image"
-                    + " x:href='http://away.example/p.png'/><use"
-                    + " x:href='#pit'/><foreignObject><p>c</p></foreignObject><a x:href='javascript:d()'><path d='M1"
-                    + " 1'/></a><text>e</text><path d='M0 0' style='fill:red' onclick='f()' fill='url(#g)' class='h'"
-                    + " id='pit'/><rect width='1\" onload=\"g()' height='2'/><animate attributeName='d'/></svg>");
+                        + " height='5mm'"
+                        + " onload='a()'><script>b()</script><style>*{fill:url(http://away.example)}</style><image"
+                        + " x:href='http://away.example/p.png'/><use"
+                        + " x:href='#pit'/><foreignObject><p>c</p></foreignObject><a x:href='javascript:d()'><path d='M1"
+                        + " 1'/></a><text>e</text><path d='M0 0' style='fill:red' onclick='f()' fill='url(#g)' class='h'"
+                        + " id='pit'/><rect width='1\" onload=\"g()' height='2'/><animate attributeName='d'/></svg>");
         assertThat(text)
                 .isEqualTo("<svg class=\"key-drawing\" role=\"img\" viewBox=\"0 0 10 5\" aria-label=\"The mill\">"
                         + "<path class=\"part done\" data-number=\"1\" d=\"M0 0\"/><rect height=\"2\"/></svg>");

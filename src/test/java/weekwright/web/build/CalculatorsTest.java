@@ -71,8 +71,8 @@ class CalculatorsTest {
                 "boards | board_count=6; board_thick=150; board_wide=200; board_long=4.2; board_as=m3 |"
                         + " 6 × 150 mm × 200 mm × 4.2 m | m3 | 6 × 150 mm × 200 mm × 4.2 m = 0.756 m³.",
                 "boards | board_thick=50; board_wide=200; board_long=3.6; board_as=bf | 50 mm × 200 mm × 3.6 m | bf |"
-                    + " 50 mm × 200 mm × 3.6 m = 15.2559 bf. As measured 15.2559 board feet; at least an inch thick,"
-                    + " as hardwood is often tallied, 15.2559.",
+                        + " 50 mm × 200 mm × 3.6 m = 15.2559 bf. As measured 15.2559 board feet; at least an inch thick,"
+                        + " as hardwood is often tallied, 15.2559.",
                 "logs | log_across=300; log_long=4; log_scale=international | international 300 mm × 4 m | bf |"
                         + " international 300 mm × 4 m = 72.5455 bf. By the three scales in board feet: Doyle 50.0427,"
                         + " Scribner 67.7355, International 72.5455.",
@@ -135,10 +135,10 @@ class CalculatorsTest {
             delimiter = '|',
             value = {
                 "boards | board_count=0; board_thick=x; board_wide=2 m x 3 m; board_long=1,234 | \"0\" is no number of"
-                    + " pieces; write 1 or more # \"x\" cannot be read from \"x\" on; write such as 6 × 150 × 200 mm ×"
-                    + " 4.20 m # \"2 m x 3 m\" is not one length; write it with its unit, such as 150 mm or 6 in #"
-                    + " \"1,234\" has 1,234, which can be read as 1.234 or as 1234; write 1234, or 1.2340 with the"
-                    + " point",
+                        + " pieces; write 1 or more # \"x\" cannot be read from \"x\" on; write such as 6 × 150 × 200 mm ×"
+                        + " 4.20 m # \"2 m x 3 m\" is not one length; write it with its unit, such as 150 mm or 6 in #"
+                        + " \"1,234\" has 1,234, which can be read as 1.234 or as 1234; write 1234, or 1.2340 with the"
+                        + " point",
                 "boards | board_thick=5; board_wide=5; board_long=5; board_as=cords | \"cords\" is not one of those"
                         + " here; choose one of the list",
                 "logs | log_across=; log_long=-4 | is missing; it has to be given # \"-4\" cannot be read from \"-4\""
@@ -146,8 +146,8 @@ class CalculatorsTest {
                 "logs | log_across=9 m; log_long=4; log_scale=doyle | \"9 m\" names a log over 200 ft or 200 in; look"
                         + " at its units",
                 "area | area=3 m; area_cover=2 kg | \"3 m\" makes a length, and m2 is an area; write one length more,"
-                    + " such as × 4.20 m, or another unit # \"2 kg\" is neither one width nor one area; write such as"
-                    + " 150 mm, or 0.05 m2",
+                        + " such as × 4.20 m, or another unit # \"2 kg\" is neither one width nor one area; write such as"
+                        + " 150 mm, or 0.05 m2",
                 "area | area=3 m2 + 2 m2; area_cover=0 m2 | \"3 m2 + 2 m2\" is a sum; work out one part after the"
                         + " other, and tick that it is added",
                 "area | area=3 m2; area_cover=0 m2 | \"3 m2 ÷ 0 m2\" divides by 0; write how much one covers",
