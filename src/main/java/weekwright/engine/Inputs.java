@@ -449,6 +449,7 @@ public record Inputs(
      * @param skip slot dates left out
      * @param editDays weekdays of editing, 1 for Monday to 7 for Sunday; empty for any (rule 133)
      * @param bankFloorWeeks story in hand under which fill work takes its turn like any other (rule 134)
+     * @param leftEmpty how many of the slots from the as-of day on stay empty whatever is ready; only a lever says so
      */
     public record Publishing(
             int weekday,
@@ -462,7 +463,38 @@ public record Inputs(
             double emptyLeaving,
             List<Integer> skip,
             List<Integer> editDays,
-            double bankFloorWeeks) {}
+            double bankFloorWeeks,
+            int leftEmpty) {
+        /** With every slot filled by what is ready. */
+        public Publishing(
+                int weekday,
+                int first,
+                int everyWeeks,
+                double targetMinutes,
+                int earlyDays,
+                int editWindowDays,
+                Range editMinutes,
+                int chargesAMonth,
+                double emptyLeaving,
+                List<Integer> skip,
+                List<Integer> editDays,
+                double bankFloorWeeks) {
+            this(
+                    weekday,
+                    first,
+                    everyWeeks,
+                    targetMinutes,
+                    earlyDays,
+                    editWindowDays,
+                    editMinutes,
+                    chargesAMonth,
+                    emptyLeaving,
+                    skip,
+                    editDays,
+                    bankFloorWeeks,
+                    0);
+        }
+    }
 
     /** Twelve chances of a day lost outdoors, January first, and the mean length of a spell in days. */
     public record Weather(List<Double> lost, double spellDays) {}

@@ -17,6 +17,7 @@ import weekwright.engine.Outcome;
  * @param runway last day up to which four of five futures never ended a day under zero; empty if to the horizon
  * @param withoutPledges the same with the reserve, if pledges stopped today and nothing more were ordered
  * @param underReserve chance of a day that ends under the reserve before the horizon, orders going out on their day
+ * @param paidOut minor units paid out by the end of the twelfth month after this one, in the mean
  * @param reordered whether {@link Stage#reordered} is known
  */
 public record LeverAnswer(
@@ -26,6 +27,7 @@ public record LeverAnswer(
         Pair<Optional<LocalDate>> runway,
         Pair<Optional<LocalDate>> withoutPledges,
         Pair<Double> underReserve,
+        Pair<Long> paidOut,
         boolean reordered) {
     /** In {@link Stage#middle}, of a future that lands on one side alone. */
     private static final int FAR = 1_000_000;
@@ -71,6 +73,7 @@ public record LeverAnswer(
                 new Pair<>(now.runway(), then.runway()),
                 new Pair<>(now.withoutPledges(), then.withoutPledges()),
                 new Pair<>(now.underReserve(), then.underReserve()),
+                new Pair<>(now.paidOutMean(), then.paidOutMean()),
                 anew.isPresent());
     }
 

@@ -17,6 +17,7 @@ import weekwright.engine.Outcome;
  * @param runway as {@link Forecast.Cash#runway}
  * @param withoutPledges as {@link Forecast.Cash#runwayWithoutPledges}
  * @param underReserve chance that the cash ends a day under the reserve before the horizon, work first
+ * @param paidOut by future, minor units paid out by the end of the twelfth month after this one
  */
 record LeverSide(
         Inputs inputs,
@@ -25,7 +26,11 @@ record LeverSide(
         double[] covered,
         Optional<LocalDate> runway,
         Optional<LocalDate> withoutPledges,
-        double underReserve) {
+        double underReserve,
+        long[] paidOut) {
+
+    /** This month and twelve more. */
+    private static final int YEAR = 13;
 
     static LeverSide of(Inputs inputs, Outcome outcome) {
         int stages = inputs.stages().size();
@@ -57,7 +62,23 @@ record LeverSide(
                 covered,
                 ForecastMaker.lastDay(outcome.workFirst.firstUnderZero),
                 ForecastMaker.lastDay(outcome.firstUnderWithoutPledges),
-                share(under, outcome.trials));
+                share(under, outcome.trials),
+                paidOut(outcome));
+    }
+
+    private static long[] paidOut(Outcome outcome) {
+        long[] sums = new long[outcome.trials];
+        for (int m = 0; m < Math.min(YEAR, outcome.paidOut.length); m++) {
+            for (int trial = 0; trial < sums.length; trial++) {
+                sums[trial] += outcome.paidOut[m][trial];
+            }
+        }
+        return sums;
+    }
+
+    /** Mean over the futures, to the minor unit. */
+    long paidOutMean() {
+        return Math.round(Arrays.stream(paidOut).average().orElse(0));
     }
 
     private static double share(long some, int all) {

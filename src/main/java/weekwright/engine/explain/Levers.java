@@ -25,6 +25,7 @@ import weekwright.engine.Inputs;
  * @param grant a sum paid in
  * @param filmPercent length of films, and hours to edit them, of what they are now; 100 as it is
  * @param onDeposit an order goes out as soon as its deposit leaves the reserve untouched: the balance is expected to be there
+ * @param leftEmpty so many slots from the next on stay empty, whatever is ready
  */
 public record Levers(
         Map<String, Integer> weekMinutes,
@@ -36,7 +37,8 @@ public record Levers(
         int everyWeeks,
         Grant grant,
         int filmPercent,
-        boolean onDeposit) {
+        boolean onDeposit,
+        int leftEmpty) {
     /** Id of the pair of hands that is tried: no crew id can hold a space. */
     private static final String HELPER = "tried helper";
     /** Id of the sum that is tried. */
@@ -47,7 +49,7 @@ public record Levers(
 
     /** Nothing changed. */
     public static final Levers NONE =
-            new Levers(Map.of(), Helper.NOBODY, 0, 0, Set.of(), Map.of(), 0, new Grant(0, Inputs.NONE), 100, false);
+            new Levers(Map.of(), Helper.NOBODY, 0, 0, Set.of(), Map.of(), 0, new Grant(0, Inputs.NONE), 100, false, 0);
 
     /**
      * Somebody more from a day on, kept from every hazard, unpaid.
@@ -62,6 +64,32 @@ public record Levers(
 
     /** A sum in minor units that comes in on a day; 0 for none. */
     public record Grant(long amountMinor, int day) {}
+
+    /** With every slot filled by what is ready. */
+    public Levers(
+            Map<String, Integer> weekMinutes,
+            Helper helper,
+            int supportersPercent,
+            int pricesPercent,
+            Set<String> dropped,
+            Map<String, Integer> postponed,
+            int everyWeeks,
+            Grant grant,
+            int filmPercent,
+            boolean onDeposit) {
+        this(
+                weekMinutes,
+                helper,
+                supportersPercent,
+                pricesPercent,
+                dropped,
+                postponed,
+                everyWeeks,
+                grant,
+                filmPercent,
+                onDeposit,
+                0);
+    }
 
     public Levers {
         weekMinutes = Map.copyOf(weekMinutes);
@@ -306,7 +334,8 @@ public record Levers(
                 slots.emptyLeaving(),
                 slots.skip(),
                 slots.editDays(),
-                slots.bankFloorWeeks());
+                slots.bankFloorWeeks(),
+                leftEmpty);
     }
 
     /** The as-of month's rows with those who go or come at once; the rates of joining and leaving are learned from whole months. */

@@ -315,9 +315,11 @@ final class Editing {
             return;
         }
         int by = day - early;
-        int e = planned(s, by);
+        int e = s < setup.inputs.publishing().leftEmpty() ? -1 : planned(s, by);
         Slot outcome;
-        if (e >= 0) {
+        if (s < setup.inputs.publishing().leftEmpty()) {
+            outcome = Slot.EMPTY;
+        } else if (e >= 0) {
             outcome = e == setup.episodes.ofSlot[s] ? Slot.OWN : Slot.OTHER;
             x.published[e] = true;
         } else {

@@ -3,6 +3,7 @@ package weekwright.web.ahead;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import weekwright.base.Words;
+import weekwright.build.Said;
 import weekwright.build.Task;
 import weekwright.engine.Inputs;
 import weekwright.engine.explain.Levers;
@@ -220,7 +222,19 @@ public final class AheadLeversPage implements Page {
                 Chances.percent(answer.underReserve().now()),
                 Chances.percent(answer.underReserve().then()),
                 Math.abs(under) < 0.005 ? "the same" : under > 0 ? "more likely" : "less likely"));
+        rows.add(new Row(
+                "Paid out by the end of "
+                        + Said.month(YearMonth.from(LocalDate.ofEpochDay(inputs.asOf())).plusMonths(12))
+                        + ", in the mean",
+                formats.moneyForecast(answer.paidOut().now()),
+                formats.moneyForecast(answer.paidOut().then()),
+                paidOut(answer.paidOut().then() - answer.paidOut().now(), formats)));
         return rows;
+    }
+
+    private static String paidOut(long more, Formats formats) {
+        String apart = formats.moneyForecast(Math.abs(more));
+        return apart.equals(formats.moneyForecast(0)) ? "the same" : apart + (more > 0 ? " more" : " less");
     }
 
     private static String one(double mean) {

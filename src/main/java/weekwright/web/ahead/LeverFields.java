@@ -21,7 +21,7 @@ import weekwright.web.kit.FormReader;
  * Levers as they stand in an address: {@code hours.ilse=4}, {@code helper=16}, {@code helper_trade=joiner},
  * {@code helper_from=2027-01-04}, {@code supporters=-33}, {@code prices=10}, {@code drop=wheel.3},
  * {@code postponed=wheel.4:2027-03-01} (a date chosen beside it: {@code postpone}, {@code until}), {@code every=2},
- * {@code grant=5000} with {@code grant_on=2027-02-01}, {@code films=75}, {@code deposit=yes}.
+ * {@code grant=5000} with {@code grant_on=2027-02-01}, {@code films=75}, {@code deposit=yes}, {@code empty=3}.
  */
 final class LeverFields {
     private static final int MINUTES = 60;
@@ -79,7 +79,8 @@ final class LeverFields {
                 number("every", 0, 1, 13),
                 grant(),
                 number("films", 100, 10, 300),
-                deposit());
+                deposit(),
+                number("empty", 0, 0, 12));
     }
 
     /** A whole number within bounds; nothing typed and what changes nothing are the same. */

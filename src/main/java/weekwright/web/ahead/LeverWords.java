@@ -69,6 +69,12 @@ final class LeverWords {
         if (levers.filmPercent() != 100) {
             all.add("films of " + levers.filmPercent() + " in a hundred of their length");
         }
+        if (levers.leftEmpty() != 0) {
+            all.add(
+                    levers.leftEmpty() == 1
+                            ? "the next slot left empty"
+                            : "the next " + Formats.number(levers.leftEmpty()) + " slots left empty");
+        }
         if (levers.onDeposit()) {
             all.add("orders sent as soon as the deposit is there");
         }

@@ -8,6 +8,7 @@ import static weekwright.testkit.ProjectInputs.range;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
@@ -53,6 +54,48 @@ class LeversTest {
         assertThat(NONE.over(inputs)).isSameAs(inputs);
         assertThat(NONE.none()).isTrue();
         assertThat(NONE.reorders()).isFalse();
+    }
+
+    private static List<Outcome.Slot> slots(Inputs inputs) {
+        Outcome outcome = run(inputs);
+        return IntStream.range(0, 4)
+                .mapToObj(s -> Outcome.Slot.values()[outcome.slot[s][0]])
+                .toList();
+    }
+
+    private static Inputs.Episode cut(String id, Inputs.EpisodeKind kind, int slot) {
+        return new Inputs.Episode(
+                id,
+                kind,
+                slot,
+                Inputs.Range.of(240),
+                "",
+                0,
+                Inputs.NONE,
+                day("2027-02-20"),
+                Inputs.NONE,
+                List.of());
+    }
+
+    /** An episode for the first Friday and a standby are ready: they fill two; with two left empty they fill the next two. */
+    @Test
+    void slots_that_are_left_empty_keep_what_is_ready_for_the_next_ones() {
+        Inputs inputs = project()
+                .person("ana")
+                .fridays("2027-03-05")
+                .episode(cut("e1", Inputs.EpisodeKind.BUILD, day("2027-03-05")))
+                .episode(cut("s1", Inputs.EpisodeKind.STANDBY, Inputs.NONE))
+                .inputs();
+        Levers two = new Levers(
+                Map.of(), Levers.Helper.NOBODY, 0, 0, Set.of(), Map.of(), 0, NONE.grant(), 100, false, 2);
+        assertThat(slots(inputs))
+                .containsExactly(
+                        Outcome.Slot.OWN, Outcome.Slot.STANDBY, Outcome.Slot.EMPTY, Outcome.Slot.EMPTY);
+        assertThat(slots(two.over(inputs)))
+                .containsExactly(
+                        Outcome.Slot.EMPTY, Outcome.Slot.EMPTY, Outcome.Slot.OTHER, Outcome.Slot.STANDBY);
+        assertThat(two.reorders()).isFalse();
+        assertThat(two.none()).isFalse();
     }
 
     @Test

@@ -70,6 +70,20 @@ class AheadLeversPageTest {
     }
 
     @Test
+    void what_three_empty_slots_cost_is_said_in_money_and_days() {
+        assertThat(server.as("ilse").get("/funds").page().select("a[href='/ahead/levers?empty=3']").text())
+                .isEqualTo("What three empty slots would cost");
+        Document page = levers("?empty=3").page();
+        assertThat(page.select(".lead").text()).isEqualTo("With the next three slots left empty.");
+        assertThat(page.select("table").get(1).select("tbody tr").first().text())
+                .matches("Slots of the next twelve that stay empty, in the mean 0\\.\\d 3\\.\\d 3\\.\\d more");
+        assertThat(page.select("table").get(1).select("tbody tr").last().text())
+                .matches("Paid out by the end of November 2027, in the mean €[0-9,]+ €[0-9,]+ €[0-9,]+ less");
+        assertThat(errors(levers("?empty=13").page()))
+                .containsExactly("\"13\" is not between 0 and 12; write a whole number of these");
+    }
+
+    @Test
     void a_chosen_task_becomes_a_box_that_takes_it_out_again() {
         Document page =
                 levers("?drop=wheel.5&postpone=wheel.6&until=2027-06-01").page();
