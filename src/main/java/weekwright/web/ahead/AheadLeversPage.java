@@ -224,7 +224,8 @@ public final class AheadLeversPage implements Page {
                 Math.abs(under) < 0.005 ? "the same" : under > 0 ? "more likely" : "less likely"));
         rows.add(new Row(
                 "Paid out by the end of "
-                        + Said.month(YearMonth.from(LocalDate.ofEpochDay(inputs.asOf())).plusMonths(12))
+                        + Said.month(YearMonth.from(LocalDate.ofEpochDay(inputs.asOf()))
+                                .plusMonths(12))
                         + ", in the mean",
                 formats.moneyForecast(answer.paidOut().now()),
                 formats.moneyForecast(answer.paidOut().then()),

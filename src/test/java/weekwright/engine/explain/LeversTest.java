@@ -65,16 +65,7 @@ class LeversTest {
 
     private static Inputs.Episode cut(String id, Inputs.EpisodeKind kind, int slot) {
         return new Inputs.Episode(
-                id,
-                kind,
-                slot,
-                Inputs.Range.of(240),
-                "",
-                0,
-                Inputs.NONE,
-                day("2027-02-20"),
-                Inputs.NONE,
-                List.of());
+                id, kind, slot, Inputs.Range.of(240), "", 0, Inputs.NONE, day("2027-02-20"), Inputs.NONE, List.of());
     }
 
     /** An episode for the first Friday and a standby are ready: they fill two; with two left empty they fill the next two. */
@@ -86,14 +77,12 @@ class LeversTest {
                 .episode(cut("e1", Inputs.EpisodeKind.BUILD, day("2027-03-05")))
                 .episode(cut("s1", Inputs.EpisodeKind.STANDBY, Inputs.NONE))
                 .inputs();
-        Levers two = new Levers(
-                Map.of(), Levers.Helper.NOBODY, 0, 0, Set.of(), Map.of(), 0, NONE.grant(), 100, false, 2);
+        Levers two =
+                new Levers(Map.of(), Levers.Helper.NOBODY, 0, 0, Set.of(), Map.of(), 0, NONE.grant(), 100, false, 2);
         assertThat(slots(inputs))
-                .containsExactly(
-                        Outcome.Slot.OWN, Outcome.Slot.STANDBY, Outcome.Slot.EMPTY, Outcome.Slot.EMPTY);
+                .containsExactly(Outcome.Slot.OWN, Outcome.Slot.STANDBY, Outcome.Slot.EMPTY, Outcome.Slot.EMPTY);
         assertThat(slots(two.over(inputs)))
-                .containsExactly(
-                        Outcome.Slot.EMPTY, Outcome.Slot.EMPTY, Outcome.Slot.OTHER, Outcome.Slot.STANDBY);
+                .containsExactly(Outcome.Slot.EMPTY, Outcome.Slot.EMPTY, Outcome.Slot.OTHER, Outcome.Slot.STANDBY);
         assertThat(two.reorders()).isFalse();
         assertThat(two.none()).isFalse();
     }

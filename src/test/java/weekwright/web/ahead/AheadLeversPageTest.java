@@ -71,7 +71,11 @@ class AheadLeversPageTest {
 
     @Test
     void what_three_empty_slots_cost_is_said_in_money_and_days() {
-        assertThat(server.as("ilse").get("/funds").page().select("a[href='/ahead/levers?empty=3']").text())
+        assertThat(server.as("ilse")
+                        .get("/funds")
+                        .page()
+                        .select("a[href='/ahead/levers?empty=3']")
+                        .text())
                 .isEqualTo("What three empty slots would cost");
         Document page = levers("?empty=3").page();
         assertThat(page.select(".lead").text()).isEqualTo("With the next three slots left empty.");
