@@ -60,8 +60,12 @@ public final class FundsOrdersPage implements Page {
      */
     public record Stop(String id, String item, String until, Money freed, Money lost) {}
 
-    /** What comes again. */
-    public record Again(String id, String name, Money amount, String every) {}
+    /**
+     * What comes again.
+     *
+     * @param before the day of the next time, or with what it comes
+     */
+    public record Again(String id, String name, Money amount, String every, String before) {}
 
     @Override
     public View show(Request request) {
@@ -79,7 +83,7 @@ public final class FundsOrdersPage implements Page {
                             .filter(line -> line.ordered() && line.bought())
                             .map(line -> stop(line, formats))
                             .toList(),
-                    again(read, request.today()),
+                    again(read, request.today(), formats),
                     apart(read, settings, formats));
         });
     }
@@ -135,13 +139,19 @@ public final class FundsOrdersPage implements Page {
         return new Stop(line.id(), line.item(), until, line.toPay(), line.paid());
     }
 
-    private static List<Again> again(Read read, LocalDate today) {
+    private static List<Again> again(Read read, LocalDate today, Formats formats) {
         List<Again> again = new ArrayList<>();
         for (RegularItem item : RegularItemStore.TABLE.values(read)) {
             boolean over = item.to().filter(day -> day.isBefore(today)).isPresent();
             if (item.amount().isNegative() && !over) {
                 again.add(new Again(
-                        item.id().value(), item.name(), item.amount().negated(), FundsRegularPage.every(item)));
+                        item.id().value(),
+                        item.name(),
+                        item.amount().negated(),
+                        FundsRegularPage.every(item),
+                        item.every() == RegularItem.Every.EPISODE
+                                ? "the next film"
+                                : item.nextAfter(today).map(formats::dateShort).orElse("comes no more")));
             }
         }
         return again;

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import weekwright.funds.RegularItem;
+import weekwright.funds.RegularItemStore;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
 
 class FundsOrdersPageTest {
@@ -13,6 +16,42 @@ class FundsOrdersPageTest {
     @AfterAll
     static void close() {
         SERVER.close();
+    }
+
+    @Test
+    void what_comes_again_says_before_which_day_it_can_be_stopped() {
+        try (ServerFixture own = ServerFixture.of(db -> {
+            SmallProject.fill(db);
+            db.write("test", write -> {
+                RegularItemStore.TABLE.insert(
+                        write,
+                        SmallProject.of(
+                                RegularItem.class,
+                                "id",
+                                "r.1",
+                                "name",
+                                "Rent",
+                                "amount",
+                                "-190",
+                                "every",
+                                "month",
+                                "from",
+                                "2026-09-20"));
+                RegularItemStore.TABLE.insert(
+                        write,
+                        SmallProject.of(
+                                RegularItem.class, "id", "r.2", "name", "Music", "amount", "-12", "every", "episode"));
+                return null;
+            });
+        })) {
+            assertThat(own.as("ilse")
+                            .get("/funds/orders")
+                            .page()
+                            .select("#thin tbody tr")
+                            .eachText())
+                    .containsExactly(
+                            "Rent every month 20 Dec €190.00", "Music every published episode the next film €12.00");
+        }
     }
 
     /** Worked by hand: 14 m at 21.50 = 301.00, of which 90.30 are paid; 210.70 need not be paid when it is called off. */
