@@ -154,7 +154,8 @@ class EpisodesSlotPageTest {
             assertThat(look.page().select(".remedies + .futures").text())
                     .isEqualTo("From 200 futures, each drawn once as planned and once for each remedy, with the same"
                             + " luck. No pledge is charged by the episode. An empty slot is taken to make nobody"
-                            + " leave; that is a setting, for nobody has figures for you.");
+                            + " leave; that is a setting, for nobody has figures for you. What three empty slots on end"
+                            + " would cost");
             Visitor.Reply done = bram.follow(
                     bram.form(look, "form:has(input[value=shorter])").press("remedy"));
             assertThat(done.page().select(".flash p").text())
