@@ -19,6 +19,7 @@ import weekwright.funds.LedgerEntry;
 import weekwright.funds.Material;
 import weekwright.funds.PledgeLevel;
 import weekwright.funds.StockItem;
+import weekwright.funds.Supplier;
 
 /** Materials, cash, pledges and regular items as the engine takes them. Pure. */
 final class FundsInputs {
@@ -83,7 +84,7 @@ final class FundsInputs {
                 ordered == Inputs.NONE || item.isPresent() ? Inputs.NONE : Facts.day(row.promised()),
                 received,
                 paid,
-                item.isPresent() ? "" : PurchaseLessons.key(row.supplier()));
+                item.isPresent() ? "" : Supplier.folded(row.supplier()));
     }
 
     /** Major units with four places are minor units with two, in any currency with two digits. */

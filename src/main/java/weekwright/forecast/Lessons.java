@@ -43,7 +43,11 @@ public record Lessons(
     private static final int ENOUGH_OF_A_TRADE = 3;
 
     /** How many times the estimate work takes, and from how many finished tasks. */
-    public record Ratio(double p10, double p50, double p90, int finished) {}
+    public record Ratio(double p10, double p50, double p90, int finished) {
+        static Ratio of(EffortRatio one) {
+            return new Ratio(one.ratioQuantile(0.1), one.ratioQuantile(0.5), one.ratioQuantile(0.9), one.finished());
+        }
+    }
 
     /** @param weight how much it counts, 1 for one finished today */
     public record TaskRatio(
@@ -95,8 +99,7 @@ public record Lessons(
         }
         tasks.sort((a, b) -> b.done().compareTo(a.done()));
         return new Lessons(
-                new Ratio(
-                        ratio.ratioQuantile(0.1), ratio.ratioQuantile(0.5), ratio.ratioQuantile(0.9), ratio.finished()),
+                Ratio.of(ratio),
                 List.copyOf(tasks),
                 trades.entrySet().stream()
                         .filter(entry -> entry.getValue()[2] >= ENOUGH_OF_A_TRADE)
@@ -142,11 +145,7 @@ public record Lessons(
         }
         episodes.sort((a, b) -> b.done().compareTo(a.done()));
         EffortRatio ratio = hours.ratio();
-        return new Editing(
-                new Ratio(
-                        ratio.ratioQuantile(0.1), ratio.ratioQuantile(0.5), ratio.ratioQuantile(0.9), ratio.finished()),
-                finished == 0 ? 0 : logged / finished,
-                List.copyOf(episodes));
+        return new Editing(Ratio.of(ratio), finished == 0 ? 0 : logged / finished, List.copyOf(episodes));
     }
 
     private static List<Turnout> turnout(Inputs inputs, Learned learned, Names names) {

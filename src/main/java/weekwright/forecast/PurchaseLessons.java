@@ -4,15 +4,14 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.db.Read;
 import weekwright.engine.Inputs;
-import weekwright.engine.simulate.EffortRatio;
 import weekwright.engine.simulate.Purchases;
 import weekwright.funds.Material;
+import weekwright.funds.Supplier;
 
 /**
  * What received lines teach of prices and leads (rule 124), with the orders behind it.
@@ -57,11 +56,11 @@ public record PurchaseLessons(Optional<Lessons.Ratio> prices, List<Paid> paid, L
 
     private static PurchaseLessons of(Purchases purchases, List<Inputs.Material> lines, List<Material> written) {
         Map<String, String> names = new HashMap<>();
-        written.forEach(line -> names.putIfAbsent(key(line.supplier()), line.supplier()));
+        written.forEach(line -> names.putIfAbsent(Supplier.folded(line.supplier()), line.supplier()));
         Map<String, String> items = new HashMap<>();
         written.forEach(line -> items.put(line.id().value(), line.item()));
         return new PurchaseLessons(
-                purchases.prices().map(PurchaseLessons::ratio),
+                purchases.prices().map(Lessons.Ratio::of),
                 purchases.paid().stream()
                         .map(one -> new Paid(
                                 lines.get(one.line()).id(),
@@ -75,7 +74,7 @@ public record PurchaseLessons(Optional<Lessons.Ratio> prices, List<Paid> paid, L
                 purchases.suppliers().stream()
                         .map(one -> new Lead(
                                 names.get(one.name()),
-                                ratio(one.ratio()),
+                                Lessons.Ratio.of(one.ratio()),
                                 one.orders().stream()
                                         .map(came -> new Came(
                                                 lines.get(came.line()).id(),
@@ -95,20 +94,10 @@ public record PurchaseLessons(Optional<Lessons.Ratio> prices, List<Paid> paid, L
         return LocalDate.ofEpochDay(lines.get(line).received());
     }
 
-    private static Lessons.Ratio ratio(EffortRatio one) {
-        return new Lessons.Ratio(
-                one.ratioQuantile(0.1), one.ratioQuantile(0.5), one.ratioQuantile(0.9), one.finished());
-    }
-
     /** What is learned of one supplier. */
     public Optional<Lead> lead(String supplier) {
         return leads.stream()
-                .filter(one -> key(one.name()).equals(key(supplier)))
+                .filter(one -> Supplier.folded(one.name()).equals(Supplier.folded(supplier)))
                 .findFirst();
-    }
-
-    /** Suppliers' names are the same whatever their case. */
-    static String key(String supplier) {
-        return supplier.strip().toLowerCase(Locale.ROOT);
     }
 }
