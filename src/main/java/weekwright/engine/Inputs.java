@@ -366,40 +366,6 @@ public record Inputs(
         public Material {
             supplier = supplier == null ? "" : supplier;
         }
-
-        /** From nobody in particular. */
-        public Material(
-                String id,
-                String task,
-                String lot,
-                double quantity,
-                double wastePercent,
-                Range priceMinor,
-                Source source,
-                double atShare,
-                Range leadDays,
-                double depositPercent,
-                int ordered,
-                int promised,
-                int received,
-                long paidMinor) {
-            this(
-                    id,
-                    task,
-                    lot,
-                    quantity,
-                    wastePercent,
-                    priceMinor,
-                    source,
-                    atShare,
-                    leadDays,
-                    depositPercent,
-                    ordered,
-                    promised,
-                    received,
-                    paidMinor,
-                    "");
-        }
     }
 
     /** A standby is not tied to the build and has no slot of its own. */
@@ -464,37 +430,7 @@ public record Inputs(
             List<Integer> skip,
             List<Integer> editDays,
             double bankFloorWeeks,
-            int leftEmpty) {
-        /** With every slot filled by what is ready. */
-        public Publishing(
-                int weekday,
-                int first,
-                int everyWeeks,
-                double targetMinutes,
-                int earlyDays,
-                int editWindowDays,
-                Range editMinutes,
-                int chargesAMonth,
-                double emptyLeaving,
-                List<Integer> skip,
-                List<Integer> editDays,
-                double bankFloorWeeks) {
-            this(
-                    weekday,
-                    first,
-                    everyWeeks,
-                    targetMinutes,
-                    earlyDays,
-                    editWindowDays,
-                    editMinutes,
-                    chargesAMonth,
-                    emptyLeaving,
-                    skip,
-                    editDays,
-                    bankFloorWeeks,
-                    0);
-        }
-    }
+            int leftEmpty) {}
 
     /** Twelve chances of a day lost outdoors, January first, and the mean length of a spell in days. */
     public record Weather(List<Double> lost, double spellDays) {}

@@ -85,7 +85,8 @@ final class EpisodeInputs {
                 settings.emptyLeaving().doubleValue(),
                 Stream.of(settings.skip()).flatMap(List::stream).map(Facts::day).toList(),
                 editDays(settings),
-                settings.bankFloor().doubleValue());
+                settings.bankFloor().doubleValue(),
+                0);
     }
 
     /** Empty where every day is one. */

@@ -74,7 +74,8 @@ public final class LeversBench {
                 0,
                 Levers.NONE.grant(),
                 100,
-                false);
+                false,
+                0);
         double tables = Double.MAX_VALUE;
         double futures = Double.MAX_VALUE;
         int threads = Runtime.getRuntime().availableProcessors();

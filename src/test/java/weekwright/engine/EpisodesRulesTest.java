@@ -302,13 +302,25 @@ class EpisodesRulesTest {
 
     private static void slots(ProjectInputs project, String first, int everyWeeks, List<Integer> skip) {
         project.publishing(new Inputs.Publishing(
-                5, day(first), everyWeeks, 20, 1, 14, Inputs.Range.of(480), Inputs.NO_LIMIT, 1, skip, List.of(), 3));
+                5, day(first), everyWeeks, 20, 1, 14, Inputs.Range.of(480), Inputs.NO_LIMIT, 1, skip, List.of(), 3, 0));
     }
 
     private static void withEdit(ProjectInputs project, double hours) {
         Inputs.Publishing p = project.publishing();
         project.publishing(new Inputs.Publishing(
-                5, p.first(), 1, 20, 1, 14, Inputs.Range.of(hours * 60), Inputs.NO_LIMIT, 1, List.of(), List.of(), 3));
+                5,
+                p.first(),
+                1,
+                20,
+                1,
+                14,
+                Inputs.Range.of(hours * 60),
+                Inputs.NO_LIMIT,
+                1,
+                List.of(),
+                List.of(),
+                3,
+                0));
     }
 
     /** Filmed and untold work of so many finished minutes. */

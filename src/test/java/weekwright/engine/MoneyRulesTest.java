@@ -312,7 +312,8 @@ class MoneyRulesTest {
                 day("2027-01-01"),
                 Inputs.NONE,
                 Inputs.NONE,
-                0));
+                0,
+                ""));
         Run run = Run.of(project);
         assertThat(Run.text(run.outcome().taskStart[0][0])).isEqualTo("2027-03-22");
         assertThat(run.outcome().stageNeed[0]).isZero();
@@ -339,7 +340,8 @@ class MoneyRulesTest {
                 day("2027-02-20"),
                 Inputs.NONE,
                 Inputs.NONE,
-                250));
+                250,
+                ""));
         Run run = Run.of(project);
         // iron: 2 x (100 + 1600 + 1000) / 6 = 900, of which 250 are paid
         assertThat(run.outcome().stageNeed[run.stage("of-a")]).isEqualTo(5650);
@@ -383,6 +385,6 @@ class MoneyRulesTest {
     private static void limit(ProjectInputs project, int chargesAMonth) {
         Inputs.Publishing p = project.publishing();
         project.publishing(new Inputs.Publishing(
-                5, day("2027-03-05"), 1, 20, 1, 14, p.editMinutes(), chargesAMonth, 1, List.of(), List.of(), 3));
+                5, day("2027-03-05"), 1, 20, 1, 14, p.editMinutes(), chargesAMonth, 1, List.of(), List.of(), 3, 0));
     }
 }

@@ -74,7 +74,8 @@ class OrdersRulesTest {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0));
+                0,
+                ""));
         project.regular("gift", 5000, Inputs.Every.YEAR, "2027-04-01", "");
         Run run = Run.of(project);
         assertThat(run.plannedStart("b")).isEqualTo("2027-04-30");
@@ -183,7 +184,8 @@ class OrdersRulesTest {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0));
+                0,
+                ""));
         Run run = Run.of(project);
         // 3 x 1.15 x 10.10 = 34.845, so 34.85; 30 % down is 10.455, so 10.46; the rest 24.39 on arrival
         assertThat(run.cash("2027-03-07")).isEqualTo(100_000 - 3485);
@@ -283,7 +285,8 @@ class OrdersRulesTest {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0);
+                0,
+                "");
     }
 
     private static Inputs.Material ordered(
@@ -302,6 +305,7 @@ class OrdersRulesTest {
                 day(ordered),
                 day(promised),
                 day(received),
-                paid);
+                paid,
+                "");
     }
 }

@@ -175,7 +175,8 @@ class ReallyRulesTest {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0));
+                0,
+                ""));
         Run run = Run.of(project);
         assertThat(run.start("a")).isEqualTo("2027-03-10");
         assertThat(run.landing("a")).isEqualTo("2027-03-10");
@@ -298,7 +299,8 @@ class ReallyRulesTest {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0));
+                0,
+                ""));
         Run run = Run.of(project);
         assertThat(run.start("a")).isEqualTo("2027-03-01");
         assertThat(run.landing("a")).isEqualTo("2027-03-10");
@@ -335,7 +337,8 @@ class ReallyRulesTest {
                 day(ordered),
                 Inputs.NONE,
                 day(received),
-                0);
+                0,
+                "");
     }
 
     private static ProjectInputs down() {

@@ -173,7 +173,8 @@ class SharedLuckTest {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0));
+                0,
+                ""));
         project.material(new Inputs.Material(
                 "oak",
                 "buckets",
@@ -188,7 +189,8 @@ class SharedLuckTest {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0));
+                0,
+                ""));
         project.level("hand", 500, false)
                 .supporters("2027-02", "hand", 20, 3, 1)
                 .supporters("2027-03", "hand", 22, 0, 0);

@@ -124,7 +124,8 @@ class ForecastRulesTest {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0));
+                0,
+                ""));
         Forecast.Order order = forecast(Run.of(project, 50)).orders().get(0);
         assertThat(order.needBy()).contains(LocalDate.parse("2027-06-09"));
         // 40 and 14 days before it

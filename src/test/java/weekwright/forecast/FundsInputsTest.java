@@ -145,7 +145,8 @@ class FundsInputsTest {
                         day("2026-11-01"),
                         day("2026-12-10"),
                         Inputs.NONE,
-                        4000));
+                        4000,
+                        ""));
     }
 
     @Test

@@ -316,7 +316,8 @@ class InputsBuilderTest {
                         1,
                         List.of(),
                         List.of(),
-                        3));
+                        3,
+                        0));
         assertThat(inputs.model()).isEqualTo(new Inputs.Model(1.15, 18, 6, 0.1, true, 15, 30, -1, -1));
         assertThat(inputs.orders()).isEqualTo(new Inputs.Orders(14, 5000));
         assertThat(inputs.weather().spellDays()).isEqualTo(2);

@@ -26,9 +26,10 @@ class LeverFuturesTest {
             0,
             Levers.NONE.grant(),
             100,
-            false);
-    private static final Levers DEARER =
-            new Levers(Map.of(), Levers.Helper.NOBODY, 0, 30, Set.of(), Map.of(), 0, Levers.NONE.grant(), 100, false);
+            false,
+            0);
+    private static final Levers DEARER = new Levers(
+            Map.of(), Levers.Helper.NOBODY, 0, 30, Set.of(), Map.of(), 0, Levers.NONE.grant(), 100, false, 0);
 
     @AfterAll
     static void close() {

@@ -49,7 +49,8 @@ public final class ProjectInputs {
             1,
             List.of(),
             List.of(),
-            3);
+            3,
+            0);
     private Inputs.Weather weather = new Inputs.Weather(List.of(0., 0., 0., 0., 0., 0., 0., 0., 0., 0., 0., 0.), 2);
     private Inputs.Orders orders = new Inputs.Orders(14, 5000);
     private Inputs.Model model = new Inputs.Model(1, 18, 6, 0.1, true, 15, 30, 1, 0);
@@ -247,7 +248,8 @@ public final class ProjectInputs {
                 Inputs.NONE,
                 Inputs.NONE,
                 Inputs.NONE,
-                0);
+                0,
+                "");
     }
 
     public ProjectInputs material(Inputs.Material line) {
@@ -290,7 +292,8 @@ public final class ProjectInputs {
                 p.emptyLeaving(),
                 p.skip(),
                 p.editDays(),
-                p.bankFloorWeeks()));
+                p.bankFloorWeeks(),
+                0));
     }
 
     /** Editing on these weekdays only, 1 for Monday. */
@@ -308,7 +311,8 @@ public final class ProjectInputs {
                 p.emptyLeaving(),
                 p.skip(),
                 List.of(weekdays),
-                p.bankFloorWeeks()));
+                p.bankFloorWeeks(),
+                0));
     }
 
     /** Turnout and found share as set, under 0 for learned. */

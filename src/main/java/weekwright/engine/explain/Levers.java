@@ -65,32 +65,6 @@ public record Levers(
     /** A sum in minor units that comes in on a day; 0 for none. */
     public record Grant(long amountMinor, int day) {}
 
-    /** With every slot filled by what is ready. */
-    public Levers(
-            Map<String, Integer> weekMinutes,
-            Helper helper,
-            int supportersPercent,
-            int pricesPercent,
-            Set<String> dropped,
-            Map<String, Integer> postponed,
-            int everyWeeks,
-            Grant grant,
-            int filmPercent,
-            boolean onDeposit) {
-        this(
-                weekMinutes,
-                helper,
-                supportersPercent,
-                pricesPercent,
-                dropped,
-                postponed,
-                everyWeeks,
-                grant,
-                filmPercent,
-                onDeposit,
-                0);
-    }
-
     public Levers {
         weekMinutes = Map.copyOf(weekMinutes);
         dropped = Set.copyOf(dropped);

@@ -315,9 +315,10 @@ final class Editing {
             return;
         }
         int by = day - early;
-        int e = s < setup.inputs.publishing().leftEmpty() ? -1 : planned(s, by);
+        boolean left = s < setup.inputs.publishing().leftEmpty();
+        int e = left ? -1 : planned(s, by);
         Slot outcome;
-        if (s < setup.inputs.publishing().leftEmpty()) {
+        if (left) {
             outcome = Slot.EMPTY;
         } else if (e >= 0) {
             outcome = e == setup.episodes.ofSlot[s] ? Slot.OWN : Slot.OTHER;

@@ -23,21 +23,21 @@ class LeversTest {
     private static final Levers NONE = Levers.NONE;
 
     private static Levers hours(Map<String, Integer> weekMinutes) {
-        return new Levers(weekMinutes, Levers.Helper.NOBODY, 0, 0, Set.of(), Map.of(), 0, NONE.grant(), 100, false);
+        return new Levers(weekMinutes, Levers.Helper.NOBODY, 0, 0, Set.of(), Map.of(), 0, NONE.grant(), 100, false, 0);
     }
 
     private static Levers money(int supporters, int prices, Levers.Grant grant, boolean onDeposit) {
         return new Levers(
-                Map.of(), Levers.Helper.NOBODY, supporters, prices, Set.of(), Map.of(), 0, grant, 100, onDeposit);
+                Map.of(), Levers.Helper.NOBODY, supporters, prices, Set.of(), Map.of(), 0, grant, 100, onDeposit, 0);
     }
 
     private static Levers films(int everyWeeks, int percent) {
         return new Levers(
-                Map.of(), Levers.Helper.NOBODY, 0, 0, Set.of(), Map.of(), everyWeeks, NONE.grant(), percent, false);
+                Map.of(), Levers.Helper.NOBODY, 0, 0, Set.of(), Map.of(), everyWeeks, NONE.grant(), percent, false, 0);
     }
 
     private static Levers tasks(Set<String> dropped, Map<String, Integer> postponed) {
-        return new Levers(Map.of(), Levers.Helper.NOBODY, 0, 0, dropped, postponed, 0, NONE.grant(), 100, false);
+        return new Levers(Map.of(), Levers.Helper.NOBODY, 0, 0, dropped, postponed, 0, NONE.grant(), 100, false, 0);
     }
 
     private static Outcome run(Inputs inputs) {
@@ -132,7 +132,8 @@ class LeversTest {
                 0,
                 NONE.grant(),
                 100,
-                false);
+                false,
+                0);
         assertThat(landing(NONE, project, 1)).isEqualTo("2027-03-10");
         assertThat(landing(helper, project, 1)).isEqualTo("2027-03-04");
         assertThat(helper.reorders()).isTrue();
@@ -186,7 +187,8 @@ class LeversTest {
                 day("2027-02-26"),
                 Inputs.NONE,
                 Inputs.NONE,
-                0);
+                0,
+                "");
         Inputs then =
                 money(0, 26, NONE.grant(), false).over(project.material(out).inputs());
         assertThat(then.materials().get(0).priceMinor()).isEqualTo(Inputs.Range.of(2520));

@@ -142,7 +142,19 @@ class SupportersRulesTest {
                 .supporters("2027-02", "hand", 100_000, 0, 0);
         Inputs.Publishing p = project.publishing();
         project.publishing(new Inputs.Publishing(
-                5, day("2027-03-05"), 1, 20, 1, 14, p.editMinutes(), Inputs.NO_LIMIT, factor, List.of(), List.of(), 3));
+                5,
+                day("2027-03-05"),
+                1,
+                20,
+                1,
+                14,
+                p.editMinutes(),
+                Inputs.NO_LIMIT,
+                factor,
+                List.of(),
+                List.of(),
+                3,
+                0));
         Run run = Run.of(project, 400);
         double left = 0;
         for (int trial = 0; trial < 400; trial++) {
@@ -201,7 +213,7 @@ class SupportersRulesTest {
                 .supporters("2027-03", "film", 10, 0, 0);
         Inputs.Publishing p = project.publishing();
         project.publishing(
-                new Inputs.Publishing(5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of(), List.of(), 3));
+                new Inputs.Publishing(5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of(), List.of(), 3, 0));
         project.episode(published("e2", "2027-03-05"));
         project.episode(published("e3", "2027-03-12"));
         long[] onTheWay = funds(project).onTheWay;
