@@ -49,7 +49,7 @@ public final class AheadForecastsPage implements Page {
                     request.form("keep"),
                     shown.map(one -> "the one of "
                                     + formats.dateLong(one.forecast().asOf()) + ", "
-                                    + one.forecast().trials() + " futures")
+                                    + Formats.grouped(one.forecast().trials()) + " futures")
                             .orElse(""),
                     byHand(read, all, digits, formats),
                     all.stream()
