@@ -105,10 +105,7 @@ class InTheBrowserTest {
             browser.until(d -> titles(browser).equals(List.of("Frost", "Sill", "Pegs")));
             browser.driver().findElement(By.name("parts.0.title")).sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_DOWN));
             browser.until(d -> titles(browser).equals(List.of("Sill", "Frost", "Pegs")));
-            browser.driver()
-                    .findElement(By.cssSelector("main .buttons button.main"))
-                    .click();
-            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            browser.send(By.cssSelector("main .buttons button.main"));
             assertThat(server.db().read(read -> SegmentStore.ofEpisode(read, new Id("ep.11"))).stream()
                             .map(part -> part.value().title()))
                     .containsExactly("Sill", "Frost", "Pegs");
@@ -135,10 +132,7 @@ class InTheBrowserTest {
             browser.open("/log");
             browser.driver().findElement(By.name("hours")).clear();
             browser.driver().findElement(By.name("hours")).sendKeys("3,5");
-            browser.driver()
-                    .findElement(By.cssSelector("main form[method=post] button.main"))
-                    .click();
-            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            browser.send(By.cssSelector("main form[method=post] button.main"));
             browser.open("/ahead");
             browser.until(
                     d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
@@ -156,10 +150,7 @@ class InTheBrowserTest {
                 BrowserFixture browser = BrowserFixture.at(server, "bram")) {
             browser.open("/episodes/ep.11");
             new Select(browser.driver().findElement(By.id("step"))).selectByValue("published");
-            browser.driver()
-                    .findElement(By.cssSelector("main button[value=mark]"))
-                    .click();
-            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            browser.send(By.cssSelector("main button[value=mark]"));
             assertThat(server.db()
                             .read(read -> EpisodeStore.TABLE.find(read, new Id("ep.11")))
                             .orElseThrow()
@@ -189,8 +180,7 @@ class InTheBrowserTest {
             cell.sendKeys(Keys.ENTER);
             assertThat(browser.driver().switchTo().activeElement().getDomAttribute("id"))
                     .isEqualTo("title.4");
-            browser.driver().findElement(By.cssSelector("main button.main")).click();
-            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            browser.send(By.cssSelector("main button.main"));
             assertThat(server.db().read(TaskStore.TABLE::count)).isEqualTo(206);
             assertThat(browser.complaints()).isEmpty();
         }
@@ -209,7 +199,7 @@ class InTheBrowserTest {
             type(browser, "cash", "1200");
             browser.driver().findElement(By.id("zone")).clear();
             type(browser, "zone", "Europe/Berlin");
-            click(browser, By.cssSelector("main form button.main"));
+            browser.send(By.cssSelector("main form button.main"));
             browser.until(d -> d.getTitle().startsWith("What is built"));
             type(browser, "stage1", "Walls");
             type(browser, "stage1_hours", "120");
@@ -219,13 +209,13 @@ class InTheBrowserTest {
             type(browser, "task1_hours", "16");
             type(browser, "task2", "Lay the sill");
             type(browser, "task3", "Raise the walls");
-            click(browser, By.cssSelector("main form button.main"));
+            browser.send(By.cssSelector("main form button.main"));
             browser.until(d -> d.getTitle().startsWith("What supporters pledge"));
             type(browser, "level1", "Perch");
             type(browser, "level1_amount", "5");
             type(browser, "level1_supporters", "40");
             type(browser, "winter", "9");
-            click(browser, By.cssSelector("main form button.main"));
+            browser.send(By.cssSelector("main form button.main"));
             browser.until(
                     d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
             assertThat(browser.driver().findElement(By.cssSelector("main h1")).getText())
@@ -234,10 +224,6 @@ class InTheBrowserTest {
                     .matches("Rough: 2 tasks and 1 stage are guessed, about [0-9]+ hours of work\\.");
             assertThat(browser.complaints()).isEmpty();
         }
-    }
-
-    private static void click(BrowserFixture browser, By where) {
-        browser.driver().findElement(where).click();
     }
 
     private static void type(BrowserFixture browser, String id, String text) {
@@ -281,16 +267,14 @@ class InTheBrowserTest {
             click(browser, By.xpath("//button[text()='Put it back']"));
             browser.driver().findElement(By.id("likely")).clear();
             browser.driver().findElement(By.id("likely")).sendKeys("many");
-            click(browser, By.cssSelector("main form[method=post] button.main"));
-            browser.until(d -> !d.findElements(By.cssSelector(".trouble")).isEmpty());
+            browser.send(By.cssSelector("main form[method=post] button.main"));
             browser.open("/build/tasks/weir.2/edit");
             click(browser, By.xpath("//button[text()='Put it back']"));
             assertThat(browser.driver().findElement(By.id("likely")).getDomProperty("value"))
                     .isEqualTo("many");
             browser.driver().findElement(By.id("likely")).clear();
             browser.driver().findElement(By.id("likely")).sendKeys("32");
-            click(browser, By.cssSelector("main form[method=post] button.main"));
-            browser.until(d -> !d.findElements(By.cssSelector(".flash")).isEmpty());
+            browser.send(By.cssSelector("main form[method=post] button.main"));
             browser.open("/build/tasks/weir.2/edit");
             assertThat(browser.driver().findElements(By.cssSelector(".typed-before")))
                     .isEmpty();

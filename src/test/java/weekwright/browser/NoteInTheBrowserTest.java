@@ -82,11 +82,9 @@ class NoteInTheBrowserTest {
         assertThat(browser.driver().findElement(By.cssSelector("[data-chosen]")).getText())
                 .isEqualTo("In this order: first.png, second.png.");
         browser.driver().findElement(By.id("shows")).sendKeys("One stone", Keys.ENTER, "Two stones");
-        browser.driver()
-                .findElement(By.cssSelector("main form.form button.main"))
-                .click();
-        browser.until(driver ->
-                driver.findElements(By.cssSelector("article figure img")).size() == 2);
+        browser.send(By.cssSelector("main form.form button.main"));
+        assertThat(browser.driver().findElements(By.cssSelector("article figure img")))
+                .hasSize(2);
         assertThat(server.db().read(read -> PhotoStore.TABLE.where(read, "note", "n.drop")).stream()
                         .map(photo -> photo.value().alternative()))
                 .containsExactly("One stone", "Two stones");

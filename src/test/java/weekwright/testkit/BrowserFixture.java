@@ -15,15 +15,19 @@ import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
@@ -113,9 +117,19 @@ public final class BrowserFixture implements AutoCloseable {
         driver.get(origin + path);
     }
 
-    /** Waits until something is so; fails after a minute. */
+    /** Waits until something is so, over pages that come and go; fails after a minute. */
     public <T> T until(Function<WebDriver, T> so) {
-        return new WebDriverWait(driver, PATIENCE).until(so::apply);
+        return new WebDriverWait(driver, PATIENCE)
+                .ignoring(StaleElementReferenceException.class)
+                .until(so::apply);
+    }
+
+    /** Presses the button of a form and waits for the page that answers it; fails after a minute. */
+    public void send(By button) {
+        WebElement before = driver.findElement(By.tagName("html"));
+        driver.findElement(button).click();
+        until(ExpectedConditions.stalenessOf(before));
+        until(d -> "complete".equals(driver.executeScript("return document.readyState")));
     }
 
     /** What the console has said since it was last asked: breaches of the content policy and errors of scripts. */
