@@ -193,7 +193,7 @@ class InTheBrowserTest {
             // the fixture looked for a person at /account, which is not there before a project is
             assertThat(browser.complaints()).allMatch(line -> line.contains("/account") && line.contains("404"));
             browser.open("/");
-            click(browser, By.linkText("Start a new project"));
+            browser.send(By.linkText("Start a new project"));
             type(browser, "name", "The dovecote");
             type(browser, "crew", "Ilse");
             type(browser, "cash", "1200");
@@ -264,12 +264,16 @@ class InTheBrowserTest {
 
             // refused, it is still kept; saved, it is gone
             browser.open("/build/tasks/weir.2/edit");
-            click(browser, By.xpath("//button[text()='Put it back']"));
+            browser.driver()
+                    .findElement(By.xpath("//button[text()='Put it back']"))
+                    .click();
             browser.driver().findElement(By.id("likely")).clear();
             browser.driver().findElement(By.id("likely")).sendKeys("many");
             browser.send(By.cssSelector("main form[method=post] button.main"));
             browser.open("/build/tasks/weir.2/edit");
-            click(browser, By.xpath("//button[text()='Put it back']"));
+            browser.driver()
+                    .findElement(By.xpath("//button[text()='Put it back']"))
+                    .click();
             assertThat(browser.driver().findElement(By.id("likely")).getDomProperty("value"))
                     .isEqualTo("many");
             browser.driver().findElement(By.id("likely")).clear();
@@ -291,7 +295,9 @@ class InTheBrowserTest {
             browser.driver().findElement(By.id("payee")).sendKeys("Sawyer");
             browser.driver().findElement(By.id("amount")).sendKeys("40");
             browser.open("/funds/costs/new");
-            click(browser, By.xpath("//button[text()='Throw it away']"));
+            browser.driver()
+                    .findElement(By.xpath("//button[text()='Throw it away']"))
+                    .click();
             browser.open("/funds/costs/new");
             assertThat(browser.driver().findElements(By.cssSelector(".typed-before")))
                     .isEmpty();
