@@ -68,6 +68,7 @@
       const page = new DOMParser().parseFromString(await answer.text(), "text/html");
       const then = page.querySelector("[data-answer]");
       document.querySelector("[data-answer]").replaceWith(then);
+      document.dispatchEvent(new Event("sheet-brought"));
       history.replaceState(null, "", location.pathname + (then.dataset.address ? "?" + then.dataset.address : ""));
       const keep = document.querySelector("[data-keep] [name=pulled]");
       keep.value = page.querySelector("[data-keep] [name=pulled]").value;

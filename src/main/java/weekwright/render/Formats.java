@@ -269,7 +269,9 @@ public final class Formats {
                     ? from.getDayOfMonth() + joiner + dateLong(to)
                     : dayMonthLong(from) + joiner + dateLong(to);
         }
-        return dateLong(from) + joiner + dayMonthLong(to) + NBSP + to.getYear();
+        // a span of nearly a year, or longer, would read as one of days
+        String first = to.isAfter(from.plusMonths(10)) ? dayMonthLong(from) + NBSP + from.getYear() : dateLong(from);
+        return first + joiner + dayMonthLong(to) + NBSP + to.getYear();
     }
 
     private boolean near(LocalDate day) {

@@ -189,9 +189,11 @@ public final class AheadPicture {
 
     private final Model model;
     private final Formats formats;
+    private final AheadPane pane;
 
-    public AheadPicture(Model model, Formats formats) {
+    public AheadPicture(Model model, Formats formats, AheadPane pane) {
         this.model = model;
+        this.pane = pane;
         this.formats = formats;
     }
 
@@ -202,22 +204,22 @@ public final class AheadPicture {
 
     /** For screens of 1272 pixels and more: 24 weeks, time to the right, 1208 pixels wide. */
     public String wide() {
-        return new AheadWide(model, formats, "ahead-wide", 1208, AheadSheet.wide(model)).draw();
+        return new AheadWide(model, formats, "ahead-wide", 1208, AheadSheet.wide(model, pane), pane).draw();
     }
 
     /** For smaller screens down to 720 pixels, and for paper: 14 weeks, 688 pixels wide. */
     public String medium() {
-        return new AheadWide(model, formats, "ahead-medium", 688, AheadSheet.medium(model)).draw();
+        return new AheadWide(model, formats, "ahead-medium", 688, AheadSheet.medium(model, pane), pane).draw();
     }
 
     /** For phones: 16 weeks, time downwards. */
     public String upright() {
-        return new AheadUpright(model, formats).draw();
+        return new AheadUpright(model, formats, pane).draw();
     }
 
     /** The stages that the wide picture does not show, in one line to stand under it; empty if it shows all. */
     public String offSheet() {
-        return AheadSheet.wide(model).offSheet(formats);
+        return AheadSheet.wide(model, pane).offSheet(formats);
     }
 
     /** All figures of the picture: stages, publication days and purchases. */

@@ -21,23 +21,24 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
 
     private static final int MOST_WIDE = 5;
     private static final int MOST_UPRIGHT = 3;
+    /** On a picture of more weeks than usual. */
+    private static final int MOST_FAR = 9;
 
-    static AheadSheet wide(Model model) {
-        return of(model, 4, 24, MOST_WIDE);
+    private static final int FAR_DAYS = 26 * 7;
+
+    static AheadSheet wide(Model model, AheadPane pane) {
+        return pane.sheet(model, 4, 24, pane.weeks() > AheadPane.USUAL ? MOST_FAR : MOST_WIDE);
     }
 
-    static AheadSheet medium(Model model) {
-        return of(model, 2, 14, MOST_WIDE);
+    static AheadSheet medium(Model model, AheadPane pane) {
+        return pane.sheet(model, 2, 14, pane.weeks() > AheadPane.USUAL ? MOST_FAR : MOST_WIDE);
     }
 
-    static AheadSheet upright(Model model) {
-        return of(model, 1, 16, MOST_UPRIGHT);
+    static AheadSheet upright(Model model, AheadPane pane) {
+        return pane.sheet(model, 1, 16, MOST_UPRIGHT);
     }
 
-    private static AheadSheet of(Model model, int weeksBack, int weeks, int most) {
-        LocalDate first = model.today()
-                .with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY))
-                .minusWeeks(weeksBack);
+    static AheadSheet of(Model model, LocalDate first, int weeks, int most) {
         AheadSheet all = new AheadSheet(first, weeks * 7, List.of(), model);
         List<Integer> onSheet = IntStream.range(0, model.stages().size())
                 .filter(i -> all.from(model.stages().get(i)) < all.days
@@ -75,6 +76,15 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
 
     double today() {
         return day(model.today());
+    }
+
+    /** Whether so many weeks are shown that letters have to give way. */
+    boolean isFar() {
+        return days > FAR_DAYS;
+    }
+
+    boolean holdsToday() {
+        return today() >= 0 && today() < days;
     }
 
     /** The day on which the stage's timber begins: its first hours, or the earliest start. */

@@ -17,7 +17,8 @@ import weekwright.render.chart.Labels.Style;
  */
 final class AheadUpright {
     static final double WIDTH = 340;
-    static final double PER_DAY = 7.1;
+    private static final double USUAL_PER_DAY = 7.1;
+    private static final int USUAL_DAYS = 16 * 7;
     private static final double TOP = 46;
     private static final double FIRST_TIMBER = 5;
     private static final double TIMBER_APART = 42;
@@ -26,6 +27,11 @@ final class AheadUpright {
     private static final double FRAME_LEFT = 150;
     private static final double FRAME_WIDTH = 30;
     private static final double FRAME_HEIGHT = 17;
+    /** Weeks nearer than these have no line, no number of the episode, no word of how safe it is. */
+    private static final double DAY_APART = 8;
+
+    private static final double NUMBER_APART = 16;
+    private static final double WORD_APART = 34;
     private static final double NUMBER_LEFT = 185;
     private static final double DIMENSION = 233;
     private static final double MONEY_LEFT = 248;
@@ -40,19 +46,25 @@ final class AheadUpright {
     private final Model model;
     private final Formats formats;
     private final AheadSheet sheet;
+    private final AheadPane pane;
+    private final AheadThings said;
+    private final double perDay;
     private final double foot;
     private final List<String> letters = new ArrayList<>();
     private final List<double[]> balloons = new ArrayList<>();
 
-    AheadUpright(Model model, Formats formats) {
+    AheadUpright(Model model, Formats formats, AheadPane pane) {
+        this.pane = pane;
+        this.said = new AheadThings(formats);
         this.model = model;
         this.formats = formats;
-        this.sheet = AheadSheet.upright(model);
-        this.foot = TOP + sheet.days() * PER_DAY;
+        this.sheet = AheadSheet.upright(model, pane);
+        this.perDay = USUAL_PER_DAY * USUAL_DAYS / sheet.days();
+        this.foot = TOP + sheet.days() * perDay;
     }
 
     private double y(double day) {
-        return TOP + day * PER_DAY;
+        return TOP + day * perDay;
     }
 
     private double y(LocalDate date) {
@@ -64,8 +76,7 @@ final class AheadUpright {
     }
 
     String draw() {
-        Svg svg = new Svg(
-                "ahead-upright",
+        Svg svg = Svg.ofThings(
                 "ahead-upright",
                 WIDTH,
                 foot + 8,
@@ -81,7 +92,7 @@ final class AheadUpright {
                 MONEY_LEFT,
                 MONEY_RIGHT,
                 TOP,
-                PER_DAY);
+                perDay);
         weeks(svg, labels);
         threads(svg, money);
         List<UprightStage> stages = new ArrayList<>();
@@ -89,8 +100,9 @@ final class AheadUpright {
         for (int row = 0; row < sheet.shown().size(); row++) {
             int index = sheet.shown().get(row);
             UprightStage stage =
-                    new UprightStage(sheet, model.stages().get(index), index, column(row), DEPTH, TOP, PER_DAY);
+                    new UprightStage(sheet, model.stages().get(index), index, column(row), DEPTH, TOP, perDay);
             stage.draw(svg);
+            stage.drawGhost(svg, pane.before(index));
             stages.add(stage);
         }
         svg.end();
@@ -123,18 +135,63 @@ final class AheadUpright {
             svg.circle("balloon-ring", at[0], at[1], 10.5)
                     .text("letters balloon-letter tall", at[0], at[1] + 5, "middle", letters.get(i));
         }
+        svg.end();
+        things(svg, stages, money);
         return svg.done();
     }
 
     private void balloon(String letter, double... place) {
-        letters.add(letter);
-        balloons.add(place);
+        if (place[1] >= 0 && place[1] <= foot + 8) {
+            letters.add(letter);
+            balloons.add(place);
+        }
+    }
+
+    private void things(Svg svg, List<UprightStage> stages, UprightMoney money) {
+        for (UprightStage stage : stages) {
+            int index = stage.index();
+            if (index < pane.stages().size()) {
+                stage.reach()
+                        .ifPresent(at -> svg.thing(
+                                pane.stages().get(index),
+                                said.stage(model.stages().get(index), pane.before(index)),
+                                at.left(),
+                                at.top(),
+                                at.right() - at.left(),
+                                at.bottom() - at.top()));
+            }
+        }
+        for (int i = 0; i < Math.min(pane.slots().size(), model.slots().size()); i++) {
+            Slot slot = model.slots().get(i);
+            if (drawn(slot) && (slot.safety() != Safety.OPEN || 7 * perDay >= NUMBER_APART)) {
+                double reach = Math.max(frameHeight(), Math.min(28, 7 * perDay));
+                svg.thing(
+                        pane.slots().get(i),
+                        said.slot(slot),
+                        FRAME_LEFT - 4,
+                        y(slot.day()) - reach / 2,
+                        FRAME_WIDTH + 40,
+                        reach);
+            }
+        }
+        money.things(svg, pane, said);
+    }
+
+    private double frameHeight() {
+        return Math.max(3, Math.min(FRAME_HEIGHT, 7 * perDay - 3));
+    }
+
+    private boolean drawn(Slot slot) {
+        double middle = y(slot.day());
+        return middle >= TOP + frameHeight() / 2 && middle <= foot - frameHeight() / 2;
     }
 
     private void weeks(Svg svg, Labels labels) {
         svg.group("weeks");
         for (LocalDate day : sheet.weekdays(model.slotDay())) {
-            svg.line("day-line", 0, y(day), WIDTH, y(day));
+            if (7 * perDay >= DAY_APART) {
+                svg.line("day-line", 0, y(day), WIDTH, y(day));
+            }
         }
         for (LocalDate month : sheet.monthStarts()) {
             svg.line("month-line", 0, y(month), WIDTH, y(month));
@@ -143,7 +200,9 @@ final class AheadUpright {
         labels.must(HEAD, "Build", new Place(0, 14, "start"));
         labels.must(HEAD, Formats.weekdays(model.slotDay()), new Place(FRAME_LEFT, 14, "start"));
         labels.must(HEAD, "Money", new Place(MONEY_LEFT, 14, "start"));
-        labels.must(SHORT, "today", new Place(MONTHS_RIGHT, y(sheet.today()) - 5, "end"));
+        if (sheet.holdsToday()) {
+            labels.must(SHORT, "today", new Place(MONTHS_RIGHT, y(sheet.today()) - 5, "end"));
+        }
     }
 
     private void months(Labels labels) {
@@ -166,7 +225,7 @@ final class AheadUpright {
         svg.group("threads");
         for (Thread thread : model.threads()) {
             double toY = y(thread.slot());
-            if (toY > foot || thread.slot().isBefore(model.today())) {
+            if (toY > foot || toY < TOP || thread.slot().isBefore(model.today())) {
                 continue;
             }
             String kind = "thread " + thread.safety().kind();
@@ -189,18 +248,20 @@ final class AheadUpright {
         svg.line("base-line", FRAME_LEFT + FRAME_WIDTH / 2, TOP, FRAME_LEFT + FRAME_WIDTH / 2, foot);
         for (Slot slot : model.slots()) {
             double middle = y(slot.day());
-            if (middle < TOP + FRAME_HEIGHT / 2 || middle > foot - FRAME_HEIGHT / 2) {
+            if (!drawn(slot)) {
                 continue;
             }
-            Marks.frame(svg, slot, FRAME_LEFT, middle - FRAME_HEIGHT / 2, FRAME_WIDTH, FRAME_HEIGHT);
+            Marks.frame(svg, slot, FRAME_LEFT, middle - frameHeight() / 2, FRAME_WIDTH, frameHeight());
             labels.keepFree(new Box(
                     FRAME_LEFT - 2,
-                    middle - FRAME_HEIGHT / 2 - 1,
+                    middle - frameHeight() / 2 - 1,
                     FRAME_LEFT + FRAME_WIDTH + 2,
-                    middle + FRAME_HEIGHT / 2 + 1));
-            boolean planned = slot.safety() != Safety.OUT && slot.safety() != Safety.OPEN;
-            labels.must(planned ? STRONG : QUIET, slot.number(), new Place(NUMBER_LEFT, middle + 5, "start"));
-            if (planned && slot.safety() != Safety.SAFE) {
+                    middle + frameHeight() / 2 + 1));
+            boolean planned = AheadThings.planned(slot);
+            if (7 * perDay >= NUMBER_APART) {
+                labels.must(planned ? STRONG : QUIET, slot.number(), new Place(NUMBER_LEFT, middle + 5, "start"));
+            }
+            if (planned && slot.safety() != Safety.SAFE && 7 * perDay >= WORD_APART) {
                 labels.must(
                         slot.safety() == Safety.AT_RISK ? SHORT : TEXT,
                         slot.safety().word(),
@@ -216,7 +277,7 @@ final class AheadUpright {
     }
 
     private void inHand(Svg svg, Labels labels) {
-        if (model.inHandTo().isEmpty() || model.weeksInHand() == 0) {
+        if (model.inHandTo().isEmpty() || model.weeksInHand() == 0 || !sheet.holdsToday()) {
             return;
         }
         double from = y(sheet.today());
@@ -236,6 +297,9 @@ final class AheadUpright {
     }
 
     private void today(Svg svg) {
+        if (!sheet.holdsToday()) {
+            return;
+        }
         double at = y(sheet.today());
         svg.group("today");
         svg.line("today-line", 0, at, WIDTH, at);

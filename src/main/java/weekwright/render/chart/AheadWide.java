@@ -30,6 +30,12 @@ final class AheadWide {
     private static final double FULL_SLOTS_LINE = 276;
     private static final double FRAME_WIDTH = 30;
     private static final double FRAME_HEIGHT = 17;
+    /** Publication days nearer than this stand without their number; nearer than the next without their word. */
+    private static final double NUMBER_APART = 22;
+
+    private static final double WORD_APART = 40;
+    /** Nearer than this only what is planned is to be touched. */
+    private static final double OPEN_APART = 16;
 
     private final Model model;
     private final Formats formats;
@@ -37,6 +43,8 @@ final class AheadWide {
     private final double width;
     private final double right;
     private final AheadSheet sheet;
+    private final AheadPane pane;
+    private final AheadThings said;
     private final double slotsLine;
     private final double moneyTop;
     private final double moneyFoot;
@@ -44,7 +52,9 @@ final class AheadWide {
     private final List<String> letters = new ArrayList<>();
 
     /** @param name class and id of the drawing: ahead-wide, ahead-medium */
-    AheadWide(Model model, Formats formats, String name, double width, AheadSheet sheet) {
+    AheadWide(Model model, Formats formats, String name, double width, AheadSheet sheet, AheadPane pane) {
+        this.pane = pane;
+        this.said = new AheadThings(formats);
         this.model = model;
         this.formats = formats;
         this.name = name;
@@ -52,7 +62,9 @@ final class AheadWide {
         this.right = width - LEFT;
         this.sheet = sheet;
         int rows = Math.min(FULL_ROWS, Math.max(2, sheet.shown().size()));
-        this.slotsLine = FULL_SLOTS_LINE - (FULL_ROWS - rows) * ROW;
+        this.slotsLine = FULL_SLOTS_LINE
+                - (FULL_ROWS - rows) * ROW
+                + Math.max(0, sheet.shown().size() - FULL_ROWS - 1) * CLOSE_ROW;
         this.moneyTop = slotsLine + 64;
         this.moneyFoot = slotsLine + 256;
     }
@@ -78,8 +90,7 @@ final class AheadWide {
     }
 
     String draw() {
-        Svg svg = new Svg(
-                name,
+        Svg svg = Svg.ofThings(
                 name,
                 width,
                 slotsLine + 266,
@@ -108,19 +119,75 @@ final class AheadWide {
             svg.circle("balloon-ring", at[0], at[1], 9.5)
                     .text("letters balloon-letter", at[0], at[1] + 4.3, "middle", letters.get(i));
         }
+        svg.end();
+        things(svg, money);
         return svg.done();
     }
 
     private void balloon(String letter, double... place) {
-        letters.add(letter);
-        balloons.add(place);
+        if (place[0] >= 0 && place[0] <= width) {
+            letters.add(letter);
+            balloons.add(place);
+        }
+    }
+
+    /** What can be touched: timbers, notches, publication days, purchases. */
+    private void things(Svg svg, MoneyDrawing money) {
+        for (int row = 0; row < sheet.shown().size(); row++) {
+            int index = sheet.shown().get(row);
+            if (index >= pane.stages().size()) {
+                continue;
+            }
+            Stage stage = model.stages().get(index);
+            double y = top(row);
+            StageDrawing drawing = drawing(row, stage);
+            drawing.reach()
+                    .ifPresent(at -> svg.thing(
+                            pane.stages().get(index),
+                            said.stage(stage, pane.before(index)),
+                            x(at[0]),
+                            y - 2,
+                            Math.max(24, x(at[1]) - x(at[0])),
+                            depth() + 4));
+        }
+        for (int i = 0; i < Math.min(pane.slots().size(), model.slots().size()); i++) {
+            Slot slot = model.slots().get(i);
+            if (drawn(slot) && (slot.safety() != Safety.OPEN || perWeek() >= OPEN_APART)) {
+                double reach = Math.max(frameWidth(), Math.min(30, perWeek()));
+                svg.thing(
+                        pane.slots().get(i),
+                        said.slot(slot),
+                        x(slot.day()) - reach / 2,
+                        slotsLine - FRAME_HEIGHT - 4,
+                        reach,
+                        FRAME_HEIGHT + 8);
+            }
+        }
+        money.things(svg, pane, said);
+    }
+
+    private StageDrawing drawing(int row, Stage stage) {
+        return new StageDrawing(sheet, stage, this::x, top(row), depth());
+    }
+
+    private double perWeek() {
+        return x(7) - x(0);
+    }
+
+    private double frameWidth() {
+        return Math.max(3, Math.min(FRAME_WIDTH, perWeek() - 4));
+    }
+
+    private boolean drawn(Slot slot) {
+        double middle = x(slot.day());
+        return middle >= LEFT + frameWidth() / 2 && middle <= right - frameWidth() / 2 + 4;
     }
 
     private void threads(Svg svg, MoneyDrawing money) {
         svg.group("threads");
         for (Thread thread : model.threads()) {
             double toX = x(thread.slot());
-            if (toX > right || toX < x(sheet.today())) {
+            if (toX > right || toX < Math.max(LEFT, x(sheet.today()))) {
                 continue;
             }
             if (thread.stage().isPresent()) {
@@ -147,8 +214,9 @@ final class AheadWide {
         for (int row = 0; row < sheet.shown().size(); row++) {
             int index = sheet.shown().get(row);
             Stage stage = model.stages().get(index);
-            StageDrawing drawing = new StageDrawing(sheet, stage, this::x, top(row), depth());
+            StageDrawing drawing = drawing(row, stage);
             drawing.draw(svg);
+            drawing.drawGhost(svg, pane.before(index));
             named.add(new StageLetters(drawing, labels, formats, index, LEFT, right));
         }
         svg.end();
@@ -186,18 +254,20 @@ final class AheadWide {
         svg.group("slots");
         for (Slot slot : model.slots()) {
             double middle = x(slot.day());
-            if (middle < LEFT + FRAME_WIDTH / 2 || middle > right - FRAME_WIDTH / 2 + 4) {
+            if (!drawn(slot)) {
                 continue;
             }
-            Marks.frame(svg, slot, middle - FRAME_WIDTH / 2, slotsLine - FRAME_HEIGHT, FRAME_WIDTH, FRAME_HEIGHT);
-            boolean planned = slot.safety() != Safety.OUT && slot.safety() != Safety.OPEN;
-            svg.text(
-                    (planned ? Styles.TICK_STRONG : Styles.TICK_QUIET).kind(),
-                    middle,
-                    slotsLine + 14,
-                    "middle",
-                    slot.number());
-            if (planned && slot.safety() != Safety.SAFE) {
+            Marks.frame(svg, slot, middle - frameWidth() / 2, slotsLine - FRAME_HEIGHT, frameWidth(), FRAME_HEIGHT);
+            boolean planned = AheadThings.planned(slot);
+            if (perWeek() >= NUMBER_APART) {
+                svg.text(
+                        (planned ? Styles.TICK_STRONG : Styles.TICK_QUIET).kind(),
+                        middle,
+                        slotsLine + 14,
+                        "middle",
+                        slot.number());
+            }
+            if (planned && slot.safety() != Safety.SAFE && perWeek() >= WORD_APART) {
                 svg.text(
                         (slot.safety() == Safety.AT_RISK ? Styles.TICK_SHORT : Styles.TICK).kind(),
                         middle,
@@ -217,7 +287,7 @@ final class AheadWide {
     private void inHand(Svg svg) {
         Optional<LocalDate> until = model.inHandTo();
         double y = slotsLine + 42;
-        if (until.isEmpty() || model.weeksInHand() == 0) {
+        if (until.isEmpty() || model.weeksInHand() == 0 || !sheet.holdsToday()) {
             return;
         }
         double from = x(sheet.today());

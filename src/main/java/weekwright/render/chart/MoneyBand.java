@@ -35,6 +35,8 @@ final class MoneyBand {
     private final LocalDate first;
     private final double today;
     private final double days;
+    private final double start;
+    private final double base;
     private final List<Step> steps = new ArrayList<>();
     private final double low;
     private final double high;
@@ -44,19 +46,25 @@ final class MoneyBand {
         this.first = first;
         this.today = day(today);
         this.days = days;
+        this.start = Math.max(0, this.today);
+        double bought = 0;
         double level = cash.reserve();
         for (int i = 0; i < cash.purchases().size(); i++) {
             Purchase purchase = cash.purchases().get(i);
             double at = Math.max(this.today, day(purchase.orderBy()));
-            if (at <= days) {
+            if (at < 0) {
+                bought += purchase.amount();
+                level += purchase.amount();
+            } else if (at <= days) {
                 steps.add(new Step(i, at, level, level + purchase.amount()));
                 level += purchase.amount();
             }
         }
+        this.base = cash.reserve() + bought;
         double most = Math.max(level, cash.now());
         double least = cash.now();
         for (Fan fan : cash.fan()) {
-            if (day(fan.day()) <= days) {
+            if (day(fan.day()) <= days && day(fan.day()) >= 0) {
                 most = Math.max(most, fan.p90());
                 least = Math.min(least, fan.p10());
             }
@@ -86,7 +94,8 @@ final class MoneyBand {
     }
 
     boolean hasFan() {
-        return cash.fan().stream().filter(f -> day(f.day()) <= days).count() > 1;
+        return start < days
+                && cash.fan().stream().filter(f -> day(f.day()) <= days).count() > 1;
     }
 
     private double day(LocalDate date) {
@@ -95,7 +104,7 @@ final class MoneyBand {
 
     /** The level that the stair has after this day's purchases. */
     double stairAt(double day) {
-        double level = cash.reserve();
+        double level = base;
         for (Step step : steps) {
             if (step.day <= day) {
                 level = step.after;
@@ -126,15 +135,15 @@ final class MoneyBand {
 
     /** The days at which the fan bends inside the sheet, its two ends among them. */
     private List<Double> bends() {
-        List<Double> list = new ArrayList<>(List.of(today));
+        List<Double> list = new ArrayList<>(List.of(start));
         for (Fan fan : cash.fan()) {
             double at = day(fan.day());
-            if (at > today && at < days) {
+            if (at > start && at < days) {
                 list.add(at);
             }
         }
         double end = cash.fan().isEmpty()
-                ? today
+                ? start
                 : Math.min(days, day(cash.fan().get(cash.fan().size() - 1).day()));
         if (end > list.get(list.size() - 1)) {
             list.add(end);
@@ -175,7 +184,7 @@ final class MoneyBand {
         double[] before = null;
         for (Balance balance : cash.past()) {
             double at = day(balance.day());
-            if (at >= today) {
+            if (at >= Math.min(today, days)) {
                 break;
             }
             if (at >= 0) {
@@ -187,7 +196,12 @@ final class MoneyBand {
             }
             before = new double[] {at, balance.minor()};
         }
-        points.add(new double[] {today, cash.now()});
+        if (today < 0) {
+            return new double[0];
+        }
+        if (today < days) {
+            points.add(new double[] {today, cash.now()});
+        }
         double[] flat = new double[points.size() * 2];
         for (int i = 0; i < points.size(); i++) {
             flat[2 * i] = plane.x(points.get(i)[0], points.get(i)[1]);
@@ -198,8 +212,11 @@ final class MoneyBand {
 
     /** The stair from today to the end of the sheet. */
     double[] stair(Plane plane) {
-        List<double[]> points = new ArrayList<>(List.of(new double[] {today, cash.reserve()}));
-        double level = cash.reserve();
+        if (start >= days) {
+            return new double[0];
+        }
+        List<double[]> points = new ArrayList<>(List.of(new double[] {start, base}));
+        double level = base;
         for (Step step : steps) {
             points.add(new double[] {step.day, step.before});
             points.add(new double[] {step.day, step.after});

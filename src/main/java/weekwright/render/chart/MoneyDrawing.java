@@ -73,6 +73,22 @@ final class MoneyDrawing implements MoneyBand.Plane {
                 .map(s -> new double[] {x(s.day(), 0), y(s.after())});
     }
 
+    /** The steps of the stair, to be touched; each at least 16 pixels wide and 24 high. */
+    void things(Svg svg, AheadPane pane, AheadThings said) {
+        for (Step step : band.steps()) {
+            if (step.purchase() < pane.purchases().size()) {
+                double upper = Math.min(y(step.after()), y(step.before()) - 24);
+                svg.thing(
+                        pane.purchases().get(step.purchase()),
+                        said.purchase(purchase(step)),
+                        x(step.day(), 0) - 8,
+                        upper,
+                        16,
+                        y(step.before()) - upper);
+            }
+        }
+    }
+
     void drawShapes(Svg svg) {
         svg.group("money");
         for (double amount : MoneyBand.roundAmounts(band.low(), band.high())) {
@@ -118,16 +134,18 @@ final class MoneyDrawing implements MoneyBand.Plane {
         keepLinesFree(labels);
         double today = x(sheet.today(), 0);
         String head = "Money, if nothing more were bought";
-        boolean besideInHand = left + Styles.QUIET.face().width(head, 13) < today - 4;
+        boolean besideInHand = !sheet.holdsToday() || left + Styles.QUIET.face().width(head, 13) < today - 4;
         labels.must(Styles.QUIET, head, new Place(left, ceiling + (besideInHand ? 15 : 21), "start"));
         for (Step step : band.steps()) {
             letterStep(labels, step, balloons);
         }
-        labels.must(
-                Styles.STRONG,
-                formats.moneyForecast(model.cash().now()),
-                new Place(today - 6, y(model.cash().now()) + 16, "end"),
-                new Place(today - 6, y(model.cash().now()) - 7, "end"));
+        if (sheet.holdsToday()) {
+            labels.must(
+                    Styles.STRONG,
+                    formats.moneyForecast(model.cash().now()),
+                    new Place(today - 6, y(model.cash().now()) + 16, "end"),
+                    new Place(today - 6, y(model.cash().now()) - 7, "end"));
+        }
         labels.must(
                 Styles.TICK,
                 "reserve " + formats.moneyForecast(model.cash().reserve()),
@@ -177,6 +195,10 @@ final class MoneyDrawing implements MoneyBand.Plane {
         double upper = y(step.after());
         double lower = y(step.before());
         String name = purchase.name() + " " + formats.moneyForecast(purchase.amount());
+        if (sheet.isFar()) {
+            letterFar(labels, step, name, balloons);
+            return;
+        }
         Place named = labels.must(
                 Styles.STRONG,
                 name,
@@ -206,6 +228,37 @@ final class MoneyDrawing implements MoneyBand.Plane {
             pointShort(labels, step, name, named, balloons);
         }
         pointOrder(labels, step, at, upper, lower, balloons);
+    }
+
+    /** Of many weeks only what finds room is lettered; the table has the rest. */
+    private void letterFar(Labels labels, Step step, String name, Balloons balloons) {
+        double at = x(step.day(), 0);
+        double upper = y(step.after());
+        Purchase purchase = purchase(step);
+        if (purchase.shortBy() > 0) {
+            labels.may(
+                    Styles.SHORT,
+                    "short " + formats.moneyForecast(purchase.shortBy()),
+                    new Place(at - 8, upper - 4, "end"),
+                    new Place(at - 8, upper - 22, "end"),
+                    new Place(at + 8, y(step.after() - purchase.shortBy()) + 18, "start"));
+        }
+        labels.may(
+                Styles.STRONG,
+                name,
+                new Place(at + 7, upper - 8, "start"),
+                new Place(at - 8, upper - 22, "end"),
+                new Place(at + 7, y(step.before()) + 24, "start"),
+                new Place(at + 7, y(step.before()) + 42, "start"));
+        if (model.pointers().shortOf().isPresent() && model.pointers().shortOf().getAsInt() == step.purchase()) {
+            for (double[] one : new double[][] {{at, upper - 14}, {at - 22, upper - 14}, {at + 22, upper + 16}}) {
+                if (labels.room(new Box(one[0] - 10, one[1] - 10, one[0] + 10, one[1] + 10))) {
+                    balloons.put("D", one[0], one[1]);
+                    break;
+                }
+            }
+        }
+        pointOrder(labels, step, at, upper, y(step.before()), balloons);
     }
 
     private void pointShort(Labels labels, Step step, String words, Place place, Balloons balloons) {
@@ -266,6 +319,8 @@ final class MoneyDrawing implements MoneyBand.Plane {
                 }
             }
         }
-        labels.keepFree(new Box(x(sheet.today(), 0) - 1, ceiling, x(sheet.today(), 0) + 1, foot));
+        if (sheet.holdsToday()) {
+            labels.keepFree(new Box(x(sheet.today(), 0) - 1, ceiling, x(sheet.today(), 0) + 1, foot));
+        }
     }
 }

@@ -20,6 +20,40 @@ final class StageDrawing {
     private final double depth;
     private final Timber timber;
 
+    /**
+     * Its timber as a place to be touched, at least 24 pixels long: first day, last day of it on the sheet; empty where
+     * nothing of it is.
+     */
+    Optional<double[]> reach() {
+        double from = Math.max(0, timber.begins()[0]);
+        double to = Math.min(sheet.days(), timber.ends()[2]);
+        return to <= from ? Optional.empty() : Optional.of(new double[] {from, to});
+    }
+
+    /** The landing as it was said before, as corners on the sheet and the place of its peg; empty where off the sheet. */
+    Optional<double[][]> ghost(Optional<Range> before) {
+        if (before.isEmpty() || stage.done().isPresent()) {
+            return Optional.empty();
+        }
+        Timber then = new Timber(timber.begins(), days(before.get()));
+        double[][] corners = then.hasEndCut() ? then.endCut(sheet.days()) : new double[0][];
+        return corners.length < 3 || then.ends()[0] >= sheet.days() || then.ends()[2] <= 0
+                ? Optional.empty()
+                : Optional.of(corners);
+    }
+
+    /** Where the even chance lay before; empty where off the sheet. */
+    Optional<Double> ghostPeg(Optional<Range> before) {
+        return stage.done().isPresent()
+                ? Optional.empty()
+                : before.flatMap(Range::p50).map(sheet::day).filter(day -> day >= 0 && day <= sheet.days());
+    }
+
+    void drawGhost(Svg svg, Optional<Range> before) {
+        ghost(before).ifPresent(corners -> svg.polygon("ghost", flat(corners)));
+        ghostPeg(before).ifPresent(day -> svg.circle("ghost-peg", x(day), top + depth / 2, 4.6));
+    }
+
     StageDrawing(AheadSheet sheet, Stage stage, DoubleUnaryOperator x, double top, double depth) {
         this.sheet = sheet;
         this.stage = stage;
@@ -65,7 +99,7 @@ final class StageDrawing {
 
     /** The even chance, where it lies on the sheet and the stage is not done. */
     Optional<Double> peg() {
-        return stage.done().isEmpty() && timber.ends()[1] <= sheet.days()
+        return stage.done().isEmpty() && timber.ends()[1] >= 0 && timber.ends()[1] <= sheet.days()
                 ? Optional.of(timber.ends()[1])
                 : Optional.empty();
     }

@@ -106,12 +106,15 @@ final class StageLetters {
                     new Place(at + 9, drawing.foot() + 14, "start"),
                     new Place(at, drawing.foot() + 14, "middle"));
         } else {
+            boolean before = drawing.timber().ends()[1] < 0;
             text = "about " + formats.far(even.get());
             chosen = labels.must(
                     Styles.LANDING,
                     text,
-                    new Place(right, top - 5, "end"),
-                    new Place(right, drawing.foot() + 14, "end"));
+                    before ? new Place(left, top - 5, "start") : new Place(right, top - 5, "end"),
+                    before
+                            ? new Place(left, drawing.foot() + 14, "start")
+                            : new Place(right, drawing.foot() + 14, "end"));
         }
         landing = Optional.of(Labels.box(Styles.LANDING, text, chosen));
     }

@@ -47,6 +47,29 @@ public final class Svg {
         }
     }
 
+    /**
+     * Opens a drawing whose things can be touched: what is drawn is not read aloud, the things that follow it are.
+     *
+     * @see #thing
+     */
+    static Svg ofThings(String id, double width, double height, String title, String words) {
+        Svg svg = new Svg(id, id, width, height, title, words);
+        int role = svg.out.indexOf("role=\"img\"");
+        svg.out.replace(role, role + "role=\"img\"".length(), "role=\"group\"");
+        svg.out.append("<g aria-hidden=\"true\">");
+        svg.openGroups++;
+        return svg;
+    }
+
+    /** A thing to be touched: a link over the place where it is drawn, with its sentence as its name. */
+    Svg thing(String href, String sentence, double x, double y, double width, double height) {
+        out.append("<a").append(attribute("class", "thing")).append(attribute("href", href));
+        out.append(attribute("aria-label", sentence)).append('>');
+        rect("reach", x, y, width, height);
+        out.append("</a>");
+        return this;
+    }
+
     private Svg(String kind, double width, double height) {
         out.append("<svg class=\"")
                 .append(escape(kind))
@@ -83,6 +106,9 @@ public final class Svg {
 
     /** A line through the points x, y, x, y …, not closed. */
     public Svg polyline(String kind, double... points) {
+        if (points.length == 0) {
+            return this;
+        }
         out.append("<polyline").append(attribute("class", kind)).append(attribute("points", points(points)));
         return close();
     }

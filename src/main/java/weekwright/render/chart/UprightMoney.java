@@ -70,6 +70,22 @@ final class UprightMoney implements MoneyBand.Plane {
                 .map(s -> new double[] {x(s.after()), y(s.day())});
     }
 
+    /** The steps of the stair, to be touched; each at least 24 pixels wide and 28 high. */
+    void things(Svg svg, AheadPane pane, AheadThings said) {
+        for (Step step : band.steps()) {
+            if (step.purchase() < pane.purchases().size()) {
+                double from = Math.min(x(step.before()), x(step.after()) - 24);
+                svg.thing(
+                        pane.purchases().get(step.purchase()),
+                        said.purchase(purchase(step)),
+                        from,
+                        y(step.day()) - 14,
+                        x(step.after()) - from,
+                        28);
+            }
+        }
+    }
+
     void drawShapes(Svg svg) {
         double foot = y(sheet.days());
         svg.group("money");
@@ -105,11 +121,13 @@ final class UprightMoney implements MoneyBand.Plane {
                 AheadUpright.QUIET,
                 "reserve " + formats.moneyForecast(model.cash().reserve()),
                 new Place(right + 6, 32, "end"));
-        labels.must(
-                AheadUpright.STRONG,
-                formats.moneyForecast(model.cash().now()),
-                new Place(x(model.cash().now()) - 5, today - 6, "end"),
-                new Place(x(model.cash().now()) + 5, today - 6, "start"));
+        if (sheet.holdsToday()) {
+            labels.must(
+                    AheadUpright.STRONG,
+                    formats.moneyForecast(model.cash().now()),
+                    new Place(x(model.cash().now()) - 5, today - 6, "end"),
+                    new Place(x(model.cash().now()) + 5, today - 6, "start"));
+        }
         for (Step step : band.steps()) {
             letterStep(labels, step, balloons);
         }
@@ -119,6 +137,10 @@ final class UprightMoney implements MoneyBand.Plane {
         Purchase purchase = purchase(step);
         double at = y(step.day());
         double edge = right + 6;
+        if (sheet.isFar()) {
+            letterFar(labels, step, at, edge, balloons);
+            return;
+        }
         if (purchase.shortBy() > 0) {
             String words = "short " + formats.moneyForecast(purchase.shortBy());
             Place place = labels.must(
@@ -146,6 +168,27 @@ final class UprightMoney implements MoneyBand.Plane {
                 labels.room(new Box(x - 11, y - 11, x + 11, y + 11));
             }
             balloons.put("E", x, y, x + 4, at);
+        }
+    }
+
+    /** Of many weeks what is short, where it finds room; the table has the rest. */
+    private void letterFar(Labels labels, Step step, double at, double edge, Balloons balloons) {
+        boolean told = model.pointers().shortOf().isPresent()
+                && model.pointers().shortOf().getAsInt() == step.purchase();
+        if (told && labels.room(new Box(left - 8, at - 24, left + 14, at - 2))) {
+            balloons.put("D", left + 3, at - 13, x(step.after()), at);
+        }
+        if (model.pointers().orderBy().isPresent()
+                && model.pointers().orderBy().getAsInt() == step.purchase()
+                && labels.room(new Box(left - 8, at + 2, left + 14, at + 24))) {
+            balloons.put("E", left + 3, at + 13, x(step.before()), at);
+        }
+        if (purchase(step).shortBy() > 0) {
+            labels.may(
+                    AheadUpright.SHORT,
+                    formats.moneyForecast(purchase(step).shortBy()),
+                    new Place(edge, at - 5, "end"),
+                    new Place(edge, at + 15, "end"));
         }
     }
 

@@ -93,6 +93,16 @@ final class UprightStage {
         lying.peg().ifPresent(day -> svg.circle("peg", left + depth / 2, y(day), 5));
     }
 
+    void drawGhost(Svg svg, Optional<Range> before) {
+        lying.ghost(before).ifPresent(corners -> svg.polygon("ghost", flat(corners)));
+        lying.ghostPeg(before).ifPresent(day -> svg.circle("ghost-peg", left + depth / 2, y(day), 5));
+    }
+
+    /** Its timber as a place to be touched. */
+    Optional<Box> reach() {
+        return lying.reach().map(at -> new Box(left - 4, y(at[0]), right() + 4, Math.max(y(at[0]) + 24, y(at[1]))));
+    }
+
     private void cut(Svg svg, double[][] corners) {
         if (corners.length >= 3) {
             svg.polygon("cut", flat(corners));

@@ -12,6 +12,10 @@ final class WeekLine {
     private static final double MONTH_FOOT = 14;
     private static final double TICK_FOOT = 29;
     private static final double TOP = 4;
+    /** Days of the month nearer than this would run into each other. */
+    private static final double TICK_APART = 20;
+    /** Publication days nearer than this are drawn as months alone. */
+    private static final double DAY_APART = 10;
 
     private final AheadSheet sheet;
     private final DoubleUnaryOperator x;
@@ -19,6 +23,9 @@ final class WeekLine {
     private final double right;
     private final double line;
     private final double foot;
+    /** A January narrower than this is named by its year. */
+    private static final double NARROW_MONTH = 90;
+
     private final List<Box> names = new ArrayList<>();
 
     /**
@@ -43,15 +50,21 @@ final class WeekLine {
         List<LocalDate> days = sheet.weekdays(sheet.model().slotDay());
         svg.group("weeks");
         for (LocalDate day : days) {
-            svg.line("day-line", x(day), line, x(day), foot);
+            if (x.applyAsDouble(7) - x.applyAsDouble(0) >= DAY_APART) {
+                svg.line("day-line", x(day), line, x(day), foot);
+            }
         }
         List<LocalDate> months = new ArrayList<>(sheet.monthStarts());
         if (months.isEmpty() || x(months.get(0)) - left > 100) {
             months.add(0, sheet.first());
         }
         months.forEach(month -> month(svg, month));
+        double free = left - 20;
         for (LocalDate day : days) {
-            svg.text(Styles.TICK_QUIET.kind(), x(day), TICK_FOOT, "middle", String.valueOf(day.getDayOfMonth()));
+            if (x(day) - free >= TICK_APART) {
+                svg.text(Styles.TICK_QUIET.kind(), x(day), TICK_FOOT, "middle", String.valueOf(day.getDayOfMonth()));
+                free = x(day);
+            }
         }
         svg.line("base-line", left, line, right, line);
         svg.end();
@@ -64,7 +77,8 @@ final class WeekLine {
         svg.line("month-line", at, TOP, at, line);
         String name = month.getMonthValue() == 1 ? Formats.monthYear(month) : Formats.month(month);
         if (crossed(at, name) || length(name) + 8 > until - at) {
-            name = Formats.monthShort(month);
+            boolean year = month.getMonthValue() == 1 && until - at < NARROW_MONTH;
+            name = year ? String.valueOf(month.getYear()) : Formats.monthShort(month);
         }
         double from = crossed(at, name) ? today() + 6 : at + 6;
         if (from + length(name) <= until) {
@@ -88,6 +102,9 @@ final class WeekLine {
 
     /** Today, drawn after all else, its word where no month stands. */
     void drawToday(Svg svg) {
+        if (!sheet.holdsToday()) {
+            return;
+        }
         double at = today();
         svg.group("today");
         svg.line("today-line", at, TOP, at, foot + 4);

@@ -18,6 +18,7 @@ import weekwright.build.Task;
 import weekwright.engine.Inputs;
 import weekwright.engine.explain.Levers;
 import weekwright.forecast.Basis;
+import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.forecast.KeepLevers;
 import weekwright.forecast.KeptLevers;
@@ -28,6 +29,8 @@ import weekwright.forecast.Names;
 import weekwright.render.Chances;
 import weekwright.render.Form;
 import weekwright.render.Formats;
+import weekwright.render.chart.AheadPicture;
+import weekwright.render.chart.LeverPicture;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
@@ -53,6 +56,7 @@ public final class AheadLeversPage implements Page {
      * @param crew whose hours can be moved
      * @param chosen tasks that are dropped or postponed already, as boxes
      * @param stages what becomes of them; empty while no lever is pulled
+     * @param drawings the same as a picture, SVG text; empty likewise
      * @param rows slots and money
      * @param drawn from how many futures
      * @param settling whether a better answer is being drawn
@@ -71,6 +75,7 @@ public final class AheadLeversPage implements Page {
             List<Form.Choice> tasks,
             List<Chosen> chosen,
             List<StageRow> stages,
+            String drawings,
             List<Row> rows,
             String drawn,
             boolean settling,
@@ -129,6 +134,9 @@ public final class AheadLeversPage implements Page {
                 request.read(read -> Choices.tasks(read, AheadLeversPage::open)),
                 chosen(levers.levers(), ground.inputs(), ground.names(), formats),
                 answer.map(one -> stages(one, words, ground.names())).orElse(List.of()),
+                answer.filter(one -> !one.stages().isEmpty())
+                        .map(one -> picture(one, ground.names(), today, formats))
+                        .orElse(""),
                 answer.map(one -> rows(one, formats, ground.inputs())).orElse(List.of()),
                 answer.map(AheadLeversPage::drawn).orElse(""),
                 look.map(one -> !one.settled()).orElse(false),
@@ -198,6 +206,24 @@ public final class AheadLeversPage implements Page {
                         percents(stage.covered()),
                         stage.reordered().map(words::landing).orElse("")))
                 .toList();
+    }
+
+    private static String picture(LeverAnswer answer, Names names, LocalDate today, Formats formats) {
+        return new LeverPicture(
+                        answer.stages().stream()
+                                .map(stage -> new LeverPicture.Row(
+                                        names.stage(stage.id()),
+                                        range(stage.landing().now()),
+                                        range(stage.landing().then()),
+                                        "/build/stages/" + stage.id()))
+                                .toList(),
+                        today,
+                        formats)
+                .drawings();
+    }
+
+    private static AheadPicture.Range range(Forecast.Days days) {
+        return new AheadPicture.Range(days.p10(), days.p50(), days.p90());
     }
 
     private static String percents(LeverAnswer.Pair<Double> chance) {

@@ -14,6 +14,7 @@ import weekwright.episodes.Shot;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Names;
 import weekwright.render.Chances;
+import weekwright.render.chart.AheadPane;
 import weekwright.render.chart.AheadPicture;
 import weekwright.render.chart.AheadPicture.Safety;
 import weekwright.web.parts.MoneyAhead;
@@ -30,8 +31,10 @@ final class AheadModel {
     private final AheadSentences sentences;
     private final LocalDate today;
     private final MoneyAhead money;
+    private final AheadPane pane;
 
-    AheadModel(Forecast forecast, Names names, AheadFacts facts, AheadSentences sentences) {
+    AheadModel(Forecast forecast, Names names, AheadFacts facts, AheadSentences sentences, AheadPane pane) {
+        this.pane = pane;
         this.forecast = forecast;
         this.names = names;
         this.facts = facts;
@@ -52,7 +55,7 @@ final class AheadModel {
                 threads(),
                 inHandTo,
                 forecast.weeksInHand(),
-                money.cash(facts.settings(), facts.ledger(), WEEKS_BACK),
+                money.cash(facts.settings(), facts.ledger(), Math.max(WEEKS_BACK, pane.weeksTo(today, today))),
                 new AheadPicture.Pointers(
                         sentences.nextStage().map(s -> stageIndex(s.id())).orElse(OptionalInt.empty()),
                         facts.nextSlot(today),
@@ -113,9 +116,35 @@ final class AheadModel {
 
     private List<AheadPicture.Slot> slots() {
         Optional<LocalDate> inHandTo = sentences.inHandTo();
-        return facts.slots(today.minusWeeks(WEEKS_BACK), today.plusWeeks(WEEKS_AHEAD)).stream()
+        LocalDate from = earlier(today.minusWeeks(WEEKS_BACK), pane.from(today));
+        LocalDate until = today.plusWeeks(WEEKS_AHEAD);
+        return facts.slots(from, until.isAfter(pane.until(today)) ? until : pane.until(today)).stream()
                 .map(day -> slot(day, inHandTo))
                 .toList();
+    }
+
+    private static LocalDate earlier(LocalDate a, LocalDate b) {
+        return a.isBefore(b) ? a : b;
+    }
+
+    /** The same weeks, each thing leading to its own page. */
+    AheadPane leading(AheadPicture.Model model) {
+        return pane.leading(
+                facts.stages().stream()
+                        .map(stage -> "/build/stages/" + stage.id().value())
+                        .toList(),
+                model.slots().stream()
+                        .map(slot -> facts.onSlot(slot.day())
+                                .map(one -> "/episodes/" + one.id().value())
+                                .orElse(
+                                        slot.day().isBefore(today)
+                                                ? "/episodes/slots"
+                                                : "/episodes/slots/" + slot.day()))
+                        .toList(),
+                money.groups().stream()
+                        .map(group ->
+                                "/build/materials/" + MoneyAhead.largest(group).material())
+                        .toList());
     }
 
     private AheadPicture.Slot slot(LocalDate day, Optional<LocalDate> inHandTo) {

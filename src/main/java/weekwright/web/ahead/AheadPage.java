@@ -53,12 +53,14 @@ public final class AheadPage implements Page {
      *
      * @param drawings SVG text, for wide, middle and narrow screens
      * @param offSheet stages that the picture does not show; may be empty
+     * @param weeks which weeks are drawn, and the ways to others
      * @param moved stages then and now; empty where nothing was said a week ago
      */
     public record Sight(
             AheadSentences.Answer chief,
             List<AheadSentences.Answer> answers,
             String drawings,
+            AheadWeeks.Ways weeks,
             String offSheet,
             List<AheadPicture.Table> tables,
             String since,
@@ -152,12 +154,20 @@ public final class AheadPage implements Page {
         Optional<Forecasts.Earlier> earlier = request.forecasts().earlier();
         Optional<weekwright.forecast.Moved> why = request.forecasts().moved();
         AheadSentences sentences = new AheadSentences(shown, facts, formats, earlier);
-        AheadPicture picture =
-                new AheadPicture(new AheadModel(shown.forecast(), shown.names(), facts, sentences).model(), formats);
+        AheadWeeks weeks = AheadWeeks.of(request);
+        AheadModel model = new AheadModel(
+                shown.forecast(),
+                shown.names(),
+                facts,
+                sentences,
+                weeks.pane(facts, earlier.map(Forecasts.Earlier::forecast)));
+        AheadPicture.Model drawn = model.model();
+        AheadPicture picture = new AheadPicture(drawn, formats, model.leading(drawn));
         return new Sight(
                 sentences.landing(),
                 List.of(sentences.nextSlot(), sentences.inHand(), sentences.purchase(), sentences.orderBy()),
                 picture.drawings(),
+                weeks.ways(formats, earlier.map(Forecasts.Earlier::day)),
                 picture.offSheet(),
                 picture.tables(shown.forecast().horizon()),
                 earlier.map(then -> formats.dateLong(then.day())).orElse(""),

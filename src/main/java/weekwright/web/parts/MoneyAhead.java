@@ -43,11 +43,16 @@ public final class MoneyAhead {
         return groups;
     }
 
-    /** Drawn on the day and under the name of its largest order. */
-    private AheadPicture.Purchase purchase(List<Forecast.Order> group) {
-        Forecast.Order largest = group.stream()
+    /** The order that gives a group its day and its name. */
+    public static Forecast.Order largest(List<Forecast.Order> group) {
+        return group.stream()
                 .max(Comparator.comparing(order -> order.amount().minor()))
                 .orElseThrow();
+    }
+
+    /** Drawn on the day and under the name of its largest order. */
+    private AheadPicture.Purchase purchase(List<Forecast.Order> group) {
+        Forecast.Order largest = largest(group);
         String name =
                 names.material(largest.material()).replaceFirst("[,(:].*", "").strip();
         return new AheadPicture.Purchase(

@@ -32,11 +32,11 @@ class AheadPictureTest {
     private static final double ROUNDED = 0.06;
 
     private static Drawing wide(Model model) throws Exception {
-        return new Drawing(new AheadPicture(model, MillYear.FORMATS).wide());
+        return new Drawing(new AheadPicture(model, MillYear.FORMATS, AheadPane.PLAIN).wide());
     }
 
     private static Drawing upright(Model model) throws Exception {
-        return new Drawing(new AheadPicture(model, MillYear.FORMATS).upright());
+        return new Drawing(new AheadPicture(model, MillYear.FORMATS, AheadPane.PLAIN).upright());
     }
 
     /** 24 weeks on 1200 pixels, from 4. */
@@ -75,7 +75,7 @@ class AheadPictureTest {
 
     static Stream<String> drawings() {
         return models().stream()
-                .map(m -> new AheadPicture(m, MillYear.FORMATS))
+                .map(m -> new AheadPicture(m, MillYear.FORMATS, AheadPane.PLAIN))
                 .flatMap(p -> Stream.of(p.wide(), p.medium(), p.upright()));
     }
 
@@ -99,8 +99,8 @@ class AheadPictureTest {
     @ParameterizedTest
     @MethodSource("models")
     void the_same_figures_give_the_same_text(Model model) {
-        AheadPicture once = new AheadPicture(model, MillYear.FORMATS);
-        AheadPicture again = new AheadPicture(model, MillYear.FORMATS);
+        AheadPicture once = new AheadPicture(model, MillYear.FORMATS, AheadPane.PLAIN);
+        AheadPicture again = new AheadPicture(model, MillYear.FORMATS, AheadPane.PLAIN);
         assertThat(once.wide()).isEqualTo(again.wide());
         assertThat(once.upright()).isEqualTo(again.upright());
     }
@@ -295,7 +295,7 @@ class AheadPictureTest {
     @MethodSource("models")
     void letters_of_the_lying_pictures_do_not_run_into_each_other(Model model) throws Exception {
         lettersStandFree(wide(model));
-        lettersStandFree(new Drawing(new AheadPicture(model, MillYear.FORMATS).medium()));
+        lettersStandFree(new Drawing(new AheadPicture(model, MillYear.FORMATS, AheadPane.PLAIN).medium()));
     }
 
     private static void lettersStandFree(Drawing drawing) {
@@ -348,7 +348,9 @@ class AheadPictureTest {
         assertThat(drawing.texts())
                 .contains("Wheel shaft", "Sluice and leat", "Roof timbers <& tiles>", "Loft stair", "Grain bin")
                 .doesNotContain("Waterwheel");
-        assertThat(new AheadPicture(crowd, MillYear.FORMATS).offSheet().replace('\u00a0', ' '))
+        assertThat(new AheadPicture(crowd, MillYear.FORMATS, AheadPane.PLAIN)
+                        .offSheet()
+                        .replace('\u00a0', ' '))
                 .isEqualTo("Off this sheet: Wheel pit masonry, done 21 August; Waterwheel about 2 March 2027; "
                         + "Hurst frame about 3 May 2027; Gearing later than the forecast reaches");
     }
@@ -369,8 +371,8 @@ class AheadPictureTest {
 
     @Test
     void the_tables_hold_every_stage_day_and_purchase() {
-        List<AheadPicture.Table> tables =
-                new AheadPicture(MillYear.model(), MillYear.FORMATS).tables(LocalDate.of(2029, 11, 25));
+        List<AheadPicture.Table> tables = new AheadPicture(MillYear.model(), MillYear.FORMATS, AheadPane.PLAIN)
+                .tables(LocalDate.of(2029, 11, 25));
         assertThat(tables).extracting(AheadPicture.Table::caption).containsExactly("Stages", "Fridays", "Purchases");
         assertThat(tables.get(0).rows()).hasSize(6);
         assertThat(tables.get(0).rows().get(1).stream().map(c -> c.replace('\u00a0', ' ')))
@@ -401,5 +403,87 @@ class AheadPictureTest {
                 MillYear.cash(),
                 Pointers.NONE);
         assertThat(wide(other).text).doesNotContain("<script").contains("&quot;&gt;&lt;script&gt;");
+    }
+
+    /** The picture of so many weeks from a day, every thing of it leading somewhere. */
+    private static AheadPicture pane(Model model, String first, int weeks) {
+        List<String> slots =
+                model.slots().stream().map(slot -> "/slot/" + slot.day()).toList();
+        List<String> stages = model.stages().stream().map(stage -> "/stage").toList();
+        List<String> purchases =
+                model.cash().purchases().stream().map(one -> "/purchase").toList();
+        List<Optional<AheadPicture.Range>> before = model.stages().stream()
+                .map(stage -> Optional.of(MillYear.range("2026-11-27", "2026-12-18", "2027-01-29")))
+                .toList();
+        return new AheadPicture(
+                model,
+                MillYear.FORMATS,
+                new AheadPane(Optional.of(MillYear.day(first)), weeks, before, stages, slots, purchases));
+    }
+
+    static Stream<org.junit.jupiter.params.provider.Arguments> panes() {
+        return models().stream()
+                .flatMap(model -> Stream.of("2025-06-02", "2026-09-28", "2026-11-23", "2027-03-01", "2031-01-06")
+                        .flatMap(first -> AheadPane.SPANS.stream()
+                                .map(weeks -> org.junit.jupiter.params.provider.Arguments.of(model, first, weeks))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("panes")
+    void any_weeks_can_be_drawn_and_nothing_but_letters_stands_beyond_their_edges(Model model, String first, int weeks)
+            throws Exception {
+        AheadPicture picture = pane(model, first, weeks);
+        for (String text : List.of(picture.wide(), picture.medium(), picture.upright())) {
+            Drawing drawing = new Drawing(text);
+            String[] view = drawing.all("svg").get(0).getAttribute("viewBox").split(" ");
+            double width = Double.parseDouble(view[2]);
+            double height = Double.parseDouble(view[3]);
+            assertThat(text.getBytes(StandardCharsets.UTF_8).length).isLessThan(150_000);
+            assertThat(text).doesNotContain("NaN").doesNotContain("Infinity");
+            for (String shape : List.of("polygon", "polyline")) {
+                for (Element one : drawing.all(shape)) {
+                    double[] points = Drawing.points(one);
+                    for (int i = 0; i < points.length; i += 2) {
+                        assertThat(points[i]).as(shape).isBetween(-5.0, width + 5);
+                        assertThat(points[i + 1]).as(shape).isBetween(-5.0, height + 5);
+                    }
+                }
+            }
+            for (Element one : drawing.all("circle")) {
+                assertThat(Drawing.number(one, "cx")).isBetween(-5.0, width + 5);
+                assertThat(Drawing.number(one, "cy")).isBetween(-5.0, height + 5);
+            }
+            for (Element one : drawing.of("rect", "reach")) {
+                assertThat(Drawing.number(one, "x")).isBetween(-9.0, width);
+                assertThat(Drawing.number(one, "width")).isGreaterThan(0);
+            }
+        }
+    }
+
+    @Test
+    void each_thing_says_its_sentence() throws Exception {
+        Drawing drawing = new Drawing(pane(MillYear.model(), "2026-10-26", 24).wide());
+        List<String> said = drawing.of("a", "thing").stream()
+                .map(one -> one.getAttribute("aria-label").replace('\u00a0', ' '))
+                .toList();
+        assertThat(said)
+                .contains(
+                        "Wheel shaft is done about 9 December, four chances in five from 3 December to 19"
+                                + " December. Before: 18 December, four chances in five from 27 November to 29"
+                                + " January 2027.",
+                        "Friday 20 November: no. 46, Episode 46 is out.",
+                        "Friday 27 November: no. 47, Episode 47, safe, 75 % of it shot.",
+                        "8 January 2027: nothing is planned.");
+    }
+
+    @Test
+    void what_was_said_before_is_a_dotted_cut_with_an_open_peg() throws Exception {
+        Drawing drawing = new Drawing(pane(MillYear.model(), "2026-10-26", 24).wide());
+        List<Element> pegs = drawing.of("circle", "ghost-peg");
+        // of every stage but the one that is done
+        assertThat(pegs).hasSize(4);
+        assertThat(Drawing.number(pegs.get(0), "cx")).isCloseTo(wideX("2026-12-18"), within(ROUNDED));
+        double[] cut = Drawing.points(drawing.of("polygon", "ghost").get(0));
+        assertThat(cut[0]).isCloseTo(wideX("2026-11-27"), within(ROUNDED));
     }
 }

@@ -45,6 +45,19 @@ class AheadMovedTest {
             assertThat(page.page().select(".changed").text())
                     .contains("Days passed and work logged seven days have passed 3 hours logged")
                     .contains("Estimates estimated otherwise: ");
+            // and in the picture, where that is asked for
+            assertThat(page.page().select(".ghost, .ghost-peg")).isEmpty();
+            assertThat(page.page().select(".weeks-ways li").last().text())
+                    .isEqualTo("With what was said on 18 November");
+            Visitor.Reply both =
+                    ilse.get(page.page().select(".weeks-ways li a").last().attr("href"));
+            assertThat(both.page().select("svg.ahead-wide .ghost-peg")).isNotEmpty();
+            assertThat(both.page().select("svg.ahead-upright .ghost-peg")).isNotEmpty();
+            assertThat(both.page().select(".key li").last().text()).isEqualTo("As it was said on 18 November");
+            assertThat(both.page().select("svg.ahead-wide a.thing").eachAttr("aria-label"))
+                    .anyMatch(said -> said.matches("Weir is done about .*\\. Before: .*\\."));
+            assertThat(both.page().select(".weeks-ways li").last().text())
+                    .isEqualTo("Without what was said on 18 November");
             // the same on the stage's own page, once it is kept
             assertThat(ilse.get("/build/stages/weir").page().select(".moved-by").text())
                     .startsWith("Since the forecast of 18 November it moved +")

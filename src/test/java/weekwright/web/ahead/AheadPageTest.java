@@ -3,6 +3,7 @@ package weekwright.web.ahead;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
@@ -72,8 +73,9 @@ class AheadPageTest {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor ilse = server.as("ilse");
             Visitor.Reply first = ilse.get("/ahead");
-            assertThat(first.page().select("main form button").text()).isEqualTo("Stop drawing");
-            Visitor.Reply stopped = ilse.form(first, "main form[action=/ahead]").press("stop");
+            assertThat(first.page().select("main form[method=post] button").text())
+                    .isEqualTo("Stop drawing");
+            Visitor.Reply stopped = ilse.form(first, "main form[method=post]").press("stop");
             assertThat(stopped.status()).isEqualTo(303);
             assertThat(stopped.to()).isEqualTo("/ahead");
             // it may have ended before it was stopped; with the monitor held it cannot
@@ -87,11 +89,12 @@ class AheadPageTest {
             }
             Visitor.Reply page = ilse.get("/ahead");
             assertThat(page.page().select("[data-moving]").attr("data-moving")).isEqualTo("false");
-            assertThat(page.page().select("main form button").text()).isEqualTo("Draw it after all");
-            ilse.form(page, "main form[action=/ahead]").press("draw");
+            assertThat(page.page().select("main form[method=post] button").text())
+                    .isEqualTo("Draw it after all");
+            ilse.form(page, "main form[method=post]").press("draw");
             forecasts.await();
             Visitor.Reply drawn = ilse.get("/ahead");
-            assertThat(drawn.page().select("main form[action=/ahead]")).isEmpty();
+            assertThat(drawn.page().select("main form[method=post]")).isEmpty();
             assertThat(drawn.page().select("[data-forecast]").attr("data-forecast"))
                     .endsWith("-400");
         }
@@ -154,6 +157,61 @@ class AheadPageTest {
         try (ServerFixture server = ServerFixture.small()) {
             assertThat(server.as("noor").get("/ahead").status()).isEqualTo(403);
             assertThat(server.as("noor").get("/").to()).isEqualTo("/week");
+        }
+    }
+
+    @Test
+    void other_weeks_of_the_picture_are_a_link_away_and_what_cannot_be_drawn_is_said() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor.Reply page = drawn(server, "ilse");
+            Visitor ilse = server.as("ilse");
+            assertThat(page.page().select(".weeks-ways li").eachText())
+                    .containsExactly("Earlier", "Later", "Fewer weeks", "More weeks");
+            assertThat(page.page().select(".weeks-ways li a").eachAttr("href"))
+                    .containsExactly(
+                            "/ahead?from=2026-08-03&weeks=24",
+                            "/ahead?from=2027-01-18&weeks=24",
+                            "/ahead?from=2026-10-26&weeks=16",
+                            "/ahead?from=2026-10-26&weeks=52");
+            Visitor.Reply year = ilse.get("/ahead?from=2026-10-28&weeks=52");
+            assertThat(year.page().select("figure svg.ahead-wide title").text())
+                    .isEqualTo("Stages, Fridays and money on one line of weeks, 26 October 2026 to 24 October 2027");
+            assertThat(year.page().select(".weeks-ways li").last().text()).isEqualTo("Around today");
+            for (String odd : List.of("/ahead?from=soon", "/ahead?weeks=25", "/ahead?weeks=many")) {
+                Visitor.Reply reply = ilse.get(odd);
+                assertThat(reply.status()).isEqualTo(200);
+                assertThat(reply.page().select("figure > p.quiet").text())
+                        .isEqualTo("The address asks for weeks that cannot be drawn: these are the usual ones.");
+                assertThat(reply.page().select("figure svg.ahead-wide title").text())
+                        .isEqualTo("Stages, Fridays and money on one line of weeks, 26 October to 11 April 2027");
+            }
+            // nothing lies further off than ten years back and five ahead
+            assertThat(ilse.get("/ahead?from=1066-10-14").page().select("#from").val())
+                    .isEqualTo("2016-12-05");
+            assertThat(ilse.get("/ahead?from=9000-01-01").page().select("#from").val())
+                    .isEqualTo("2031-11-17");
+        }
+    }
+
+    @Test
+    void everything_on_the_picture_says_its_sentence_and_leads_to_its_page() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor.Reply page = drawn(server, "ilse");
+            for (String drawing : List.of("ahead-wide", "ahead-medium", "ahead-upright")) {
+                assertThat(page.page().select("svg." + drawing).attr("role")).isEqualTo("group");
+                assertThat(page.page().select("svg." + drawing + " a.thing").eachAttr("aria-label"))
+                        .anyMatch(said -> said.startsWith("Weir is done about "))
+                        .anyMatch(said ->
+                                said.matches("Friday.27.November: no\\..11, Sill stones, safe, all of it shot\\."))
+                        .anyMatch(said -> said.startsWith("Oak boards and 1 more: €360, to be ordered by "))
+                        .allMatch(said -> said.endsWith("."));
+            }
+            Visitor ilse = server.as("ilse");
+            for (String link : page.page().select("a.thing").eachAttr("href").stream()
+                    .distinct()
+                    .toList()) {
+                assertThat(ilse.get(link).status()).as(link).isEqualTo(200);
+            }
         }
     }
 }
