@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
@@ -24,67 +21,6 @@ import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
 class InTheBrowserTest {
-    @Test
-    void the_week_of_the_sample_is_printed_on_one_a4_page_with_the_emergency_block() throws Exception {
-        try (ServerFixture server = ServerFixture.sample();
-                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
-            browser.open("/week");
-            try (PDDocument pdf = Loader.loadPDF(browser.pdf())) {
-                assertThat(pdf.getNumberOfPages()).isEqualTo(1);
-                String text = new PDFTextStripper().getText(pdf);
-                assertThat(text).contains("Week 48", "Sunday", "If something happens", "112");
-                assertThat(text).doesNotContain("Print for the wall");
-            }
-            assertThat(browser.complaints()).isEmpty();
-        }
-    }
-
-    @Test
-    void the_day_sheet_of_a_milestone_is_printed_on_one_a4_page_with_the_emergency_block() throws Exception {
-        try (ServerFixture server = ServerFixture.sample();
-                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
-            browser.open("/build/tasks/shaft.18/day-sheet");
-            try (PDDocument pdf = Loader.loadPDF(browser.pdf())) {
-                assertThat(pdf.getNumberOfPages()).isEqualTo(1);
-                assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
-                        .contains(
-                                "Go, or not one box empty: not yet",
-                                "Stop word",
-                                "Hold: anybody says it, everybody stops",
-                                "In this order, by the clock",
-                                "Who stands where",
-                                "Cameras, and who minds them",
-                                "card empty battery focus locked second camera sound",
-                                "Take care",
-                                "If something happens",
-                                "112")
-                        .doesNotContain("Print it", "Words of this sheet");
-            }
-            assertThat(browser.complaints()).isEmpty();
-        }
-    }
-
-    @Test
-    void a_months_statement_is_printed_on_one_a4_page() throws Exception {
-        try (ServerFixture server = ServerFixture.sample();
-                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
-            browser.open("/funds/months/2026-09");
-            try (PDDocument pdf = Loader.loadPDF(browser.pdf())) {
-                assertThat(pdf.getNumberOfPages()).isEqualTo(1);
-                assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
-                        .contains(
-                                "September 2026",
-                                "Closed on",
-                                "Of it put by for tax €356.74",
-                                "Cost of an hour worked",
-                                "Income of a published episode",
-                                "ask a licensed accountant")
-                        .doesNotContain("Open it again", "For a spreadsheet");
-            }
-            assertThat(browser.complaints()).isEmpty();
-        }
-    }
-
     @Test
     void a_part_of_the_running_order_goes_up_and_down_by_alt_and_the_arrows_and_keeps_the_focus() {
         try (ServerFixture server = ServerFixture.small();

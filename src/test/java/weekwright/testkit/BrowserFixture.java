@@ -139,11 +139,38 @@ public final class BrowserFixture implements AutoCloseable {
                 .toList();
     }
 
+    /** A paper of ISO 216 or of ANSI/ASME Y14.1, upright; in inches, as the browser wants it. */
+    public enum Paper {
+        A4(8.27, 11.69),
+        LETTER(8.5, 11);
+
+        private final double width;
+        private final double height;
+
+        Paper(double width, double height) {
+            this.width = width;
+            this.height = height;
+        }
+    }
+
     /** The page as it is printed, on A4. */
     public byte[] pdf() {
+        return pdf(Paper.A4);
+    }
+
+    /** The page as it is printed. */
+    public byte[] pdf(Paper paper) {
         Map<String, Object> answer = driver.executeCdpCommand(
                 "Page.printToPDF",
-                Map.of("paperWidth", 8.27, "paperHeight", 11.69, "preferCSSPageSize", true, "printBackground", true));
+                Map.of(
+                        "paperWidth",
+                        paper.width,
+                        "paperHeight",
+                        paper.height,
+                        "preferCSSPageSize",
+                        false,
+                        "printBackground",
+                        true));
         return Base64.getDecoder().decode((String) answer.get("data"));
     }
 
