@@ -1,0 +1,72 @@
+package weekwright.bench;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.openqa.selenium.JavascriptExecutor;
+import weekwright.testkit.BrowserFixture;
+import weekwright.testkit.ServerFixture;
+
+/**
+ * Pictures of the sample's pages into a folder, for a person to look at: each page whole on a desk (1,280 pixels) and its
+ * first screen on a phone (390), by day and by night. Arguments: the folder, and if wanted the addresses instead of the usual ones.
+ */
+public final class Screenshots {
+    private static final List<String> USUAL = List.of(
+            "/ahead",
+            "/ahead/levers?hours.ilse=8",
+            "/ahead/record",
+            "/week",
+            "/log",
+            "/build",
+            "/build/stages/shaft",
+            "/episodes",
+            "/episodes/slots",
+            "/funds",
+            "/funds/ladder",
+            "/notes",
+            "/crew");
+    private static final int PHONE = 390;
+    private static final int DESK = 1280;
+
+    private Screenshots() {}
+
+    public static void main(String[] args) throws Exception {
+        if (args.length == 0) {
+            throw new IllegalArgumentException("say the folder that the pictures are written to");
+        }
+        Path folder = Files.createDirectories(Path.of(args[0]));
+        List<String> pages = args.length > 1 ? List.of(args).subList(1, args.length) : USUAL;
+        try (ServerFixture server = ServerFixture.sample().drawn();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            for (String page : pages) {
+                for (boolean night : new boolean[] {false, true}) {
+                    for (int width : new int[] {DESK, PHONE}) {
+                        Path file = folder.resolve(name(page, width, night));
+                        whole(browser, page, width, night, file);
+                        System.out.println(file);
+                    }
+                }
+            }
+        }
+    }
+
+    private static void whole(BrowserFixture browser, String page, int width, boolean night, Path file) {
+        browser.size(DESK, 900);
+        browser.device(night, width == PHONE ? PHONE : 0);
+        browser.open(page);
+        if (width == DESK) {
+            Number height = (Number) ((JavascriptExecutor) browser.driver())
+                    .executeScript("return document.documentElement.scrollHeight");
+            browser.size(DESK, Math.max(900, height.intValue()));
+        }
+        browser.picture(file);
+    }
+
+    private static String name(String page, int width, boolean night) {
+        String plain = page.substring(1).replaceAll("[^a-z0-9]+", "-");
+        return String.format(
+                Locale.ROOT, "%s-%s%s.png", plain, width == PHONE ? "phone" : "desk", night ? "-night" : "");
+    }
+}
