@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import weekwright.account.Entrance;
 import weekwright.account.Passphrases;
 import weekwright.build.SettingsStore;
@@ -23,6 +24,7 @@ import weekwright.render.Templates;
 public final class App implements AutoCloseable {
     private final Folder folder;
     private final Clock clock;
+    private final LongSupplier nanos;
     private final Templates templates;
     private final boolean sample;
     private final AutoCloseable lock;
@@ -41,25 +43,36 @@ public final class App implements AutoCloseable {
      * @throws FolderRefused when the folder holds something else, is taken, or was written by a newer program
      */
     public App(Path folder, Clock clock, Templates templates, boolean sample) throws FolderRefused {
-        this(folder, clock, templates, sample, Forecasts.FIRST_LOOK, Forecasts.TRIALS, Passphrases.ofFullCost());
+        this(
+                folder,
+                clock,
+                System::nanoTime,
+                templates,
+                sample,
+                Forecasts.FIRST_LOOK,
+                Forecasts.TRIALS,
+                Passphrases.ofFullCost());
     }
 
     /**
      * As above with other numbers of futures and another cost of passphrases.
      *
+     * @param nanos a counter that nobody sets, for what has to wait
      * @param firstLook of the quick forecast
      * @param trials of the whole one
      */
     public App(
             Path folder,
             Clock clock,
+            LongSupplier nanos,
             Templates templates,
             boolean sample,
             int firstLook,
             int trials,
             Passphrases passphrases)
             throws FolderRefused {
-        entrance = new Entrance(passphrases, clock);
+        entrance = new Entrance(passphrases, clock, nanos);
+        this.nanos = nanos;
         this.firstLook = firstLook;
         this.trials = trials;
         this.folder = new Folder(folder);
@@ -86,6 +99,11 @@ public final class App implements AutoCloseable {
 
     public Clock clock() {
         return clock;
+    }
+
+    /** A counter that nobody sets, in nanoseconds. */
+    public LongSupplier nanos() {
+        return nanos;
     }
 
     public Templates templates() {

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import weekwright.base.Id;
 import weekwright.build.CrewMember;
 import weekwright.db.Db;
@@ -23,6 +24,7 @@ public final class Entrance {
 
     private final Passphrases passphrases;
     private final Throttle throttle;
+    private final Confirmations confirmations;
     private final Clock clock;
     private Optional<LogInStore.StartCode> firstRun = Optional.empty();
 
@@ -34,9 +36,11 @@ public final class Entrance {
      */
     public record Tried(Optional<CrewMember> member, Duration delay) {}
 
-    public Entrance(Passphrases passphrases, Clock clock) {
+    /** @param nanos what the throttle goes by: a counter that nobody sets, such as {@link System#nanoTime} */
+    public Entrance(Passphrases passphrases, Clock clock, LongSupplier nanos) {
         this.passphrases = passphrases;
-        this.throttle = new Throttle(clock);
+        this.throttle = new Throttle(nanos);
+        this.confirmations = new Confirmations(nanos);
         this.clock = clock;
     }
 
@@ -106,11 +110,22 @@ public final class Entrance {
         return text.substring(0, Math.min(NAME_MOST, text.length()));
     }
 
-    /** Begins a session. @return the secret for the browser's cookie; only its hash is kept */
-    public static String begin(Write write, Id crew, String browser) {
+    /** Begins a session of somebody who just proved who they are. @return the browser's secret; only its hash is kept */
+    public String begin(Write write, Id crew, String browser) {
         String token = Codes.token();
         SessionStore.begin(write, Codes.sha256(token), crew, browser);
+        confirmations.confirm(Codes.sha256(token));
         return token;
+    }
+
+    /** The right passphrase was typed again in this session. */
+    public void confirm(Session session) {
+        confirmations.confirm(session.tokenSha256());
+    }
+
+    /** Whether it was typed in this session within the last ten minutes. */
+    public boolean confirmed(Session session) {
+        return confirmations.holds(session.tokenSha256());
     }
 
     /** Makes a code with which this person sets a first passphrase within seven days. @return to be handed over */

@@ -1,16 +1,14 @@
 package weekwright.account;
 
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.LongSupplier;
 
 /**
  * How often somebody may try a passphrase (OWASP ASVS 5.0.0, 6.1.1 and 6.3.1). After five wrong ones for one name from one
  * address the next waits a second, then two, four … at most 900; after twenty wrong ones from one address, whatever the
  * name, that address waits the same way. So nobody elsewhere can lock a person out. Forgotten after an hour, or when 2,000
- * others came since. Safe for use from several threads.
+ * others came since. Time is what passes, not what a clock is set to. Safe for use from several threads.
  */
 public final class Throttle {
     private static final int NAME_FREE = 5;
@@ -19,14 +17,16 @@ public final class Throttle {
     private static final Duration LONGEST = Duration.ofSeconds(900);
     private static final Duration FORGOTTEN = Duration.ofHours(1);
 
-    private final Clock clock;
-    private final Map<String, Tries> names = bounded();
-    private final Map<String, Tries> addresses = bounded();
+    private final LongSupplier nanos;
+    private final Map<String, Tries> names = new Remembered<>(REMEMBERED);
+    private final Map<String, Tries> addresses = new Remembered<>(REMEMBERED);
 
-    private record Tries(int wrong, Instant last, Instant until) {}
+    /** Both in nanoseconds of the counter; only their differences mean something. */
+    private record Tries(int wrong, long last, long until) {}
 
-    public Throttle(Clock clock) {
-        this.clock = clock;
+    /** @param nanos a counter that nobody sets, such as {@link System#nanoTime} */
+    public Throttle(LongSupplier nanos) {
+        this.nanos = nanos;
     }
 
     /**
@@ -48,37 +48,18 @@ public final class Throttle {
     /** The right one was typed: the name is free again from this address, and the address has one try back. */
     public synchronized void right(String name, String address) {
         names.remove(name + "\n" + address);
-        addresses.computeIfPresent(address, (key, tries) -> new Tries(tries.wrong() - 1, tries.last(), Instant.MIN));
+        addresses.computeIfPresent(address, (key, tries) -> new Tries(tries.wrong() - 1, tries.last(), tries.last()));
     }
 
     private void count(Map<String, Tries> tries, String key, int free) {
-        Instant now = clock.instant();
+        long now = nanos.getAsLong();
         Tries before = tries.get(key);
-        int wrong = before == null || before.last().plus(FORGOTTEN).isBefore(now) ? 1 : before.wrong() + 1;
+        int wrong = before == null || now - before.last() > FORGOTTEN.toNanos() ? 1 : before.wrong() + 1;
         long seconds = wrong < free ? 0 : Math.min(LONGEST.toSeconds(), 1L << Math.min(20, wrong - free));
-        tries.put(key, new Tries(wrong, now, now.plusSeconds(seconds)));
+        tries.put(key, new Tries(wrong, now, now + Duration.ofSeconds(seconds).toNanos()));
     }
 
-    /** Never longer than the longest wait, should the clock be put back. */
     private Duration left(Tries tries) {
-        if (tries == null) {
-            return Duration.ZERO;
-        }
-        if (!tries.until().isAfter(clock.instant())) {
-            return Duration.ZERO;
-        }
-        Duration left = Duration.between(clock.instant(), tries.until());
-        return left.compareTo(LONGEST) > 0 ? LONGEST : left;
-    }
-
-    private static Map<String, Tries> bounded() {
-        return new LinkedHashMap<>(16, 0.75f, true) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<String, Tries> eldest) {
-                return size() > REMEMBERED;
-            }
-        };
+        return tries == null ? Duration.ZERO : Duration.ofNanos(Math.max(0, tries.until() - nanos.getAsLong()));
     }
 }

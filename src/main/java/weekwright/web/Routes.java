@@ -9,6 +9,7 @@ import weekwright.forecast.Records;
 import weekwright.forecast.SlotFutures;
 import weekwright.funds.WaitingFiles;
 import weekwright.site.PublishSite;
+import weekwright.web.account.AccountConfirmPage;
 import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
 import weekwright.web.account.AccountPassphrasePage;
@@ -176,11 +177,12 @@ public final class Routes {
      * @param access who may see it
      * @param posts whether it takes posts too
      * @param submitting who may post to it
+     * @param confirmed whether a post needs the passphrase typed within the last ten minutes, where there are log-ins
      */
-    public record Line(String path, Access access, boolean posts, Access submitting, Page page) {
+    public record Line(String path, Access access, boolean posts, Access submitting, boolean confirmed, Page page) {
         /** Who may see it may post to it. */
         Line(String path, Access access, boolean posts, Page page) {
-            this(path, access, posts, access, page);
+            this(path, access, posts, access, false, page);
         }
     }
 
@@ -195,6 +197,7 @@ public final class Routes {
         pages = List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
                 form("/account/log-in", Access.PUBLIC, new AccountLogInPage(app.entrance())),
+                form("/account/confirm", Access.HELPER, new AccountConfirmPage(app.entrance())),
                 form("/account/start", Access.PUBLIC, new AccountStartPage(app.entrance())),
                 form("/account/passphrase", Access.HELPER, new AccountPassphrasePage(app.entrance())),
                 form("/start", Access.PUBLIC, new StartPage(start)),
@@ -297,7 +300,7 @@ public final class Routes {
                 sheet("/notes/book", Access.CREW, new NotesBookPage()),
                 form("/notes/files/new", Access.CREW, new NotesFilesNewPage()),
                 sheet("/notes/pictures", Access.CREW, new NotesPicturesPage()),
-                form("/notes/public", Access.CREW, new NotesPublicPage()),
+                confirmed("/notes/public", new NotesPublicPage()),
                 sheet("/notes/{id}", Access.CREW, new NotePage()),
                 form("/notes/{id}/edit", Access.CREW, new NoteEditPage()),
                 form("/notes/{id}/pictures/new", Access.CREW, new NotePicturesNewPage()),
@@ -306,9 +309,9 @@ public final class Routes {
                 sheet("/crew", Access.CREW, new CrewPage()),
                 form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
                 form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),
-                form("/crew/log-ins", Access.CREW, new CrewLogInsPage()),
-                form("/crew/calendars", Access.CREW, new CrewCalendarsPage()),
-                form("/crew/backups", Access.CREW, new CrewBackupsPage()),
+                confirmed("/crew/log-ins", new CrewLogInsPage()),
+                confirmed("/crew/calendars", new CrewCalendarsPage()),
+                confirmed("/crew/backups", new CrewBackupsPage()),
                 sheet("/crew/days", Access.CREW, new CrewDaysPage()),
                 form("/crew/safety", Access.CREW, new CrewSafetyPage()),
                 form("/crew/off/new", Access.CREW, new CrewOffNewPage()),
@@ -335,7 +338,7 @@ public final class Routes {
                 new Other("/newer", Access.HELPER, new Newer()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),
-                new Other("/calendars/{secret}/{feed}", Access.PUBLIC, new CalendarFeed(app.clock())),
+                new Other("/calendars/{secret}/{feed}", Access.PUBLIC, new CalendarFeed(app.nanos())),
                 new Other("/notes/{id}/file", Access.CREW, new NoteText()),
                 new Other("/photos/{file}", Access.CREW, new Photos(PhotoFiles.Size.PAGE)),
                 new Other("/photos/small/{file}", Access.CREW, new Photos(PhotoFiles.Size.SMALL)),
@@ -365,7 +368,12 @@ public final class Routes {
 
     /** A page that some may only see. */
     private static Line form(String path, Access access, Access submitting, Page page) {
-        return new Line(path, access, true, submitting, page);
+        return new Line(path, access, true, submitting, false, page);
+    }
+
+    /** A page whose buttons open or close doors for others, or take all of the project away with them. */
+    private static Line confirmed(String path, Page page) {
+        return new Line(path, Access.CREW, true, Access.CREW, true, page);
     }
 
     /** Every page, in the order of the sheets. */

@@ -19,6 +19,7 @@ import org.eclipse.jetty.server.SslConnectionFactory;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.eclipse.jetty.util.ssl.SslContextFactory;
 import weekwright.App;
+import weekwright.web.account.AccountConfirmPage;
 import weekwright.web.account.AccountLogInPage;
 import weekwright.web.kit.Desk;
 import weekwright.web.kit.Front;
@@ -83,7 +84,9 @@ public final class Server implements AutoCloseable {
                 Routes.sampleNotice(app),
                 Provenance::of,
                 front,
-                new AccountLogInPage(app.entrance()));
+                new AccountLogInPage(app.entrance()),
+                new AccountConfirmPage(app.entrance()),
+                app.entrance());
         Javalin javalin = Javalin.create(config -> configure(config, listening, front, desk, routes));
         try {
             javalin.start();
@@ -133,7 +136,8 @@ public final class Server implements AutoCloseable {
         for (Routes.Line line : routes.pages()) {
             to.get(line.path(), context -> desk.show(context, line.path(), line.access(), line.page()));
             if (line.posts()) {
-                to.post(line.path(), context -> desk.submit(context, line.path(), line.submitting(), line.page()));
+                Desk.Needed needed = new Desk.Needed(line.submitting(), line.confirmed());
+                to.post(line.path(), context -> desk.submit(context, line.path(), needed, line.page()));
             }
         }
         for (Routes.Other other : routes.others()) {

@@ -44,7 +44,15 @@ public final class ServerFixture implements AutoCloseable {
     private ServerFixture(Path folder, Clock clock, Consumer<App> fill) {
         this.folder = folder;
         try {
-            app = new App(folder.resolve("project"), clock, Templates.packed(), false, FIRST_LOOK, TRIALS, PASSPHRASES);
+            app = new App(
+                    folder.resolve("project"),
+                    clock,
+                    clock instanceof SettableClock settable ? settable::nanos : System::nanoTime,
+                    Templates.packed(),
+                    false,
+                    FIRST_LOOK,
+                    TRIALS,
+                    PASSPHRASES);
             fill.accept(app);
             server = Server.start(app, "127.0.0.1", 0);
         } catch (Exception e) {

@@ -58,10 +58,13 @@ public final class AccountLogInPage implements Page {
                 entrance.passphrase(request.db(), request.crew(), name, passphrase, request.remoteAddress());
         CrewMember member = in(tried, "Name and passphrase do not belong together.");
         String token = request.db()
-                .write(member.id().value(), write -> Entrance.begin(write, member.id(), request.header("User-Agent")));
+                .write(member.id().value(), write -> entrance.begin(write, member.id(), request.header("User-Agent")));
         return Answer.to(
                 Saved.to(AccountPage.local(to, member))
-                        .orBackTo(kept, member.id().folded()),
+                        .orBackTo(
+                                kept,
+                                member.id().folded(),
+                                "Your log-in had ended. What you typed stands here; save it once more."),
                 People.loggedIn(member, token));
     }
 

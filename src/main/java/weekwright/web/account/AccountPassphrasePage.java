@@ -47,14 +47,14 @@ public final class AccountPassphrasePage implements Page {
         String hash = entrance.passphrases().hash(passphrase);
         String token = request.db().write(request.who(), write -> {
             LogInStore.set(write, member.id(), hash);
-            return Entrance.begin(write, member.id(), request.header("User-Agent"));
+            return entrance.begin(write, member.id(), request.header("User-Agent"));
         });
         return Answer.to(
                 Saved.to("/account").saying("The new passphrase holds. Every other device of yours is logged out."),
                 People.loggedIn(member, token));
     }
 
-    private static void onlyWithLogIn(Request request) {
+    static void onlyWithLogIn(Request request) {
         if (!request.locked()) {
             throw new Request.Elsewhere(Saved.to("/account/start"));
         }

@@ -65,14 +65,14 @@ public final class AccountStartPage implements Page {
                 return "";
             }
             LogInStore.set(write, member.id(), hash);
-            return Entrance.begin(write, member.id(), request.header("User-Agent"));
+            return entrance.begin(write, member.id(), request.header("User-Agent"));
         });
         if (taken[0]) {
             throw new TurnedAway(401, "This code was used meanwhile.", 0);
         }
         String said = first
-                ? "The passphrase is set. From now on everybody needs a log-in; make the others' start codes under Crew,"
-                        + " Log-ins."
+                ? "The passphrase is set. From now on everybody needs a log-in; make the others' start codes under"
+                        + " Crew, Log-ins."
                 : "The passphrase is set.";
         return Answer.to(Saved.to(AccountPage.local("", member)).saying(said), People.loggedIn(member, token));
     }

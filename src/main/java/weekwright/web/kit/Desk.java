@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import weekwright.account.Entrance;
 import weekwright.account.SessionStore;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
@@ -39,6 +40,7 @@ public final class Desk {
             "The disk has less than 200 MB left. Entries are still taken, files are not. Free some room soon.";
     private static final String CUT_OFF = "The form arrived cut off. Nothing of it was saved. Send it once more.";
     private static final String LOG_IN = "/account/log-in";
+    private static final String CONFIRM = "/account/confirm";
     private static final String NOBODY_YET =
             "This server can be reached from other devices, and nobody has a log-in. Stop it,"
                     + " make one with \"weekwright passphrase FOLDER NAME\", and start it again.";
@@ -50,6 +52,8 @@ public final class Desk {
     private final Function<Request, List<Frame.Cell>> provenance;
     private final Front front;
     private final Page logIn;
+    private final Page confirm;
+    private final Entrance entrance;
     private final KeptForms keptForms;
     private final String startKey = Keys.random();
 
@@ -58,6 +62,8 @@ public final class Desk {
      * @param sampleNotice a line on every page of the sample
      * @param provenance the cells of the title block
      * @param logIn shown in place of a page whose form was sent after the log-in had ended
+     * @param confirm shown in place of a page whose form needs the passphrase again
+     * @param entrance knows when it was typed last
      */
     public Desk(
             Templates templates,
@@ -66,9 +72,13 @@ public final class Desk {
             Optional<String> sampleNotice,
             Function<Request, List<Frame.Cell>> provenance,
             Front front,
-            Page logIn) {
+            Page logIn,
+            Page confirm,
+            Entrance entrance) {
         this.front = front;
         this.logIn = logIn;
+        this.confirm = confirm;
+        this.entrance = entrance;
         this.keptForms = new KeptForms(clock);
         this.templates = templates;
         this.clock = clock;
@@ -91,8 +101,11 @@ public final class Desk {
         });
     }
 
+    /** What a post needs. @param confirmed the passphrase within the last ten minutes, where there are log-ins */
+    public record Needed(Access access, boolean confirmed) {}
+
     /** Answers POST of a page. */
-    public void submit(Context context, String path, Access needed, Page page) {
+    public void submit(Context context, String path, Needed needed, Page page) {
         guarded(context, path, (request, browser) -> {
             Optional<Posts.Refusal> refusal = Posts.refusal(context, browser, front.host(context));
             if (refusal.isPresent()) {
@@ -102,7 +115,7 @@ public final class Desk {
                         Trouble.plain(refusal.get().status(), refusal.get().sentence()));
                 return;
             }
-            if (!received(request, browser, needed)) {
+            if (!received(request, browser, needed.access()) || needed.confirmed() && !confirmed(request, browser)) {
                 return;
             }
             try {
@@ -236,6 +249,16 @@ public final class Desk {
         return true;
     }
 
+    /** Asks for the passphrase again where it was typed too long ago; what was sent comes back after it. */
+    private boolean confirmed(Request request, Browser browser) {
+        if (!request.locked() || request.session().filter(entrance::confirmed).isPresent()) {
+            return true;
+        }
+        request.interruptedBy(KeptForms.pack(request.context(), browser, key(request)));
+        html(request, browser, 403, PageName.of(CONFIRM), confirm.show(request), false);
+        return false;
+    }
+
     /** Writes down that a session is in use, now and then. */
     private void seen(Request request) {
         request.session().filter(one -> one.stale(clock.instant())).ifPresent(one -> {
@@ -257,7 +280,8 @@ public final class Desk {
             return;
         }
         String crew = request.person().orElseThrow().id().folded();
-        keptForms.find(name, crew, request.address()).ifPresent(fields -> {
+        keptForms.find(name, crew, request.address()).ifPresent(kept -> {
+            Map<String, List<String>> fields = kept.fields();
             String version = String.join("", fields.getOrDefault("version", List.of()));
             String act = String.join("", fields.getOrDefault("do", List.of()));
             Map<String, List<String>> typed = new LinkedHashMap<>(fields);
@@ -266,7 +290,7 @@ public final class Desk {
                     act,
                     version.matches("[0-9]{1,15}") ? Optional.of(Long.parseLong(version)) : Optional.empty(),
                     typed,
-                    Map.of("", "Your log-in had ended. What you typed stands here; save it once more."),
+                    Map.of("", kept.sentence()),
                     List.of()));
         });
     }
@@ -320,9 +344,8 @@ public final class Desk {
         if (answer instanceof Answer.GoOn goOn) {
             Saved saved = goOn.saved();
             if (saved.kept().isPresent()) {
-                String crew = saved.kept().get().crew();
                 saved = keptForms
-                        .unpack(saved.kept().get().packed(), browser, key(request), crew)
+                        .unpack(saved.kept().get(), browser, key(request))
                         .map(Saved::to)
                         .orElse(saved);
             }

@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * What was typed into a form whose log-in had ended. It travels through the log-in page in that browser alone, signed for
- * this browser and this person; after the log-in it waits here, at most an hour, until the form is shown again. Nothing is
+ * What was typed into a form for which the passphrase was wanted first. It travels through the page that asks for it in that browser alone, signed for
+ * this browser and this person; after that it waits here, at most an hour, until the form is shown again. Nothing is
  * saved by it: the person presses the button anew. Pictures are not kept. Safe for use from several threads.
  */
 final class KeptForms {
@@ -27,13 +27,14 @@ final class KeptForms {
     private final Clock clock;
     private final Map<String, Kept> waiting = new LinkedHashMap<>();
 
-    private record Kept(String crew, String address, Map<String, List<String>> fields, Instant until) {}
+    /** @param sentence what is said above it */
+    record Kept(String crew, String address, Map<String, List<String>> fields, String sentence, Instant until) {}
 
     KeptForms(Clock clock) {
         this.clock = clock;
     }
 
-    /** The text for the hidden field of the log-in page; empty for what is not to be kept, such as passphrases. */
+    /** The text for the hidden field of the page that asks; empty for what is not to be kept, such as passphrases. */
     static String pack(Context context, Browser browser, String key) {
         if (context.path().startsWith("/account") || browser.who().isEmpty()) {
             return "";
@@ -48,12 +49,13 @@ final class KeptForms {
     }
 
     /**
-     * Takes what the log-in page carried.
+     * Takes what that page carried.
      *
-     * @param crew who logged in, folded
      * @return where to go on; empty when it was somebody else's, or forged
      */
-    Optional<String> unpack(String packed, Browser browser, String key, String crew) {
+    Optional<String> unpack(Saved.Kept carried, Browser browser, String key) {
+        String packed = carried.packed();
+        String crew = carried.crew();
         int cut = packed.lastIndexOf('~');
         if (cut < 0 || !Keys.same(packed.substring(cut + 1), sign(packed.substring(0, cut), browser, key))) {
             return Optional.empty();
@@ -73,7 +75,14 @@ final class KeptForms {
         String address = decoded(parts[1]);
         String query = decoded(parts[2]);
         String name = Keys.random();
-        put(name, new Kept(crew, address, fields, clock.instant().plus(HOUR)));
+        put(
+                name,
+                new Kept(
+                        crew,
+                        address,
+                        fields,
+                        carried.sentence(),
+                        clock.instant().plus(HOUR)));
         return Optional.of(address + "?" + (query.isEmpty() ? "" : query + "&") + "kept=" + name);
     }
 
@@ -86,12 +95,11 @@ final class KeptForms {
     }
 
     /** What waits under a name for this person at this address. */
-    synchronized Optional<Map<String, List<String>>> find(String name, String crew, String address) {
+    synchronized Optional<Kept> find(String name, String crew, String address) {
         return Optional.ofNullable(waiting.get(name))
                 .filter(kept -> kept.crew().equals(crew)
                         && kept.address().equals(address)
-                        && clock.instant().isBefore(kept.until()))
-                .map(Kept::fields);
+                        && clock.instant().isBefore(kept.until()));
     }
 
     private static String sign(String text, Browser browser, String key) {

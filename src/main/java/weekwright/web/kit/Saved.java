@@ -12,8 +12,14 @@ import weekwright.render.Frame;
 public record Saved(String to, Optional<Frame.Flash> flash, Optional<Kept> kept) {
     private static final String UNDO = "/crew/history";
 
-    /** A form that was sent when the log-in had ended, as the log-in page carried it, and whose it is, folded. */
-    public record Kept(String packed, String crew) {}
+    /**
+     * A form that was sent when the passphrase was wanted first.
+     *
+     * @param packed as the page that asked for it carried it
+     * @param crew whose it is, folded
+     * @param sentence what is said above it when it comes back
+     */
+    public record Kept(String packed, String crew, String sentence) {}
 
     public Saved {
         if (!isPath(to)) {
@@ -35,9 +41,10 @@ public record Saved(String to, Optional<Frame.Flash> flash, Optional<Kept> kept)
         return new Saved(to, Optional.of(new Frame.Flash(text, flash.flatMap(Frame.Flash::undo))), kept);
     }
 
-    /** The same, but on to the form that was sent when the log-in had ended, where it is this person's. */
-    public Saved orBackTo(String packed, String crew) {
-        return new Saved(to, flash, packed.isEmpty() ? Optional.empty() : Optional.of(new Kept(packed, crew)));
+    /** The same, but on to the form that was sent when the passphrase was wanted first, where it is this person's. */
+    public Saved orBackTo(String packed, String crew, String sentence) {
+        return new Saved(
+                to, flash, packed.isEmpty() ? Optional.empty() : Optional.of(new Kept(packed, crew, sentence)));
     }
 
     /**

@@ -38,7 +38,7 @@ public final class NotesPublicPage implements Page {
         sort("the next purchase", log.rung(), shows, hides);
         sort("where pledges went", log.pledge(), shows, hides);
         return request.read(read -> new View(
-                request.form(""),
+                request.form(request.wasRefused("end") ? "end" : ""),
                 BuildLog.on(log.open()),
                 shows,
                 hides,

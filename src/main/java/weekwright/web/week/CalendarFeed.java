@@ -1,7 +1,6 @@
 package weekwright.web.week;
 
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -10,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import weekwright.account.CalendarLinkStore;
 import weekwright.account.Codes;
 import weekwright.account.Throttle;
@@ -45,8 +45,9 @@ public final class CalendarFeed implements Fragment {
     private record State(
             Db db, long version, LocalDate day, Optional<Instant> forecast, Optional<Proposals> proposals) {}
 
-    public CalendarFeed(Clock clock) {
-        throttle = new Throttle(clock);
+    /** @param nanos a counter that nobody sets */
+    public CalendarFeed(LongSupplier nanos) {
+        throttle = new Throttle(nanos);
     }
 
     @Override
