@@ -61,7 +61,8 @@ public final class UndoChange {
     /** Whether nothing that a change touched was changed since, so that taking it back is worth a try. */
     public static boolean mayBe(Read read, long version) {
         return History.counts(read, version).stream()
-                        .noneMatch(count -> count.first().who().equals(IMPORT))
+                        .map(History.Count::first)
+                        .noneMatch(change -> change.who().equals(IMPORT) || beganTheProject(change))
                 && !History.changedSince(read, version);
     }
 

@@ -80,9 +80,15 @@ final class Crowd {
         return all;
     }
 
-    /** Forgets what was acknowledged and lost, so that it is not counted in each round after. */
+    /**
+     * Forgets what was acknowledged and lost, so that it is not counted in each round after; then what had no answer is forgotten
+     * too, for its forms speak of a state that is gone.
+     */
     void forget(Collection<String> marks) {
         clients.forEach(client -> marks.forEach(client.acknowledged::remove));
+        if (!marks.isEmpty()) {
+            clients.forEach(client -> client.open.clear());
+        }
     }
 
     /** Answers that are neither an acknowledgement nor a broken connection. */

@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import weekwright.base.Id;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
@@ -40,7 +42,16 @@ record AheadFacts(
         List<Material> materials,
         List<LedgerEntry> ledger,
         Map<String, LocalDate> firstHours,
-        long loggedMinutes) {
+        long loggedMinutes,
+        Index index) {
+
+    /** By what the sheet looks things up a few hundred times. Of several under one key the first in file order. */
+    private record Index(
+            Map<String, List<Task>> tasksOf,
+            Map<String, Task> task,
+            Map<String, Material> material,
+            Map<LocalDate, Episode> onSlot,
+            Map<String, List<Tell>> told) {}
 
     static AheadFacts of(Read read) {
         List<Task> tasks = TaskStore.TABLE.values(read);
@@ -52,24 +63,41 @@ record AheadFacts(
             Optional<String> stage = entry.task().map(Id::folded).map(stageOf::get);
             stage.ifPresent(s -> first.merge(s, entry.date(), (a, b) -> a.isBefore(b) ? a : b));
         }
+        List<Episode> episodes = EpisodeStore.TABLE.values(read);
+        List<Tell> tells = TellStore.TABLE.values(read);
+        List<Material> materials = MaterialStore.TABLE.values(read);
         return new AheadFacts(
                 SettingsStore.get(read),
                 StageStore.inOrder(read).stream().map(Stored::value).toList(),
                 tasks,
-                EpisodeStore.TABLE.values(read),
-                TellStore.TABLE.values(read),
+                episodes,
+                tells,
                 ShotStore.TABLE.values(read),
-                MaterialStore.TABLE.values(read),
+                materials,
                 LedgerEntryStore.TABLE.values(read),
                 first,
-                hours.stream().mapToLong(entry -> entry.hours().minutes()).sum());
+                hours.stream().mapToLong(entry -> entry.hours().minutes()).sum(),
+                new Index(
+                        tasks.stream()
+                                .filter(task -> task.dropped().isEmpty())
+                                .collect(Collectors.groupingBy(
+                                        task -> task.stage().folded())),
+                        firsts(tasks, task -> Optional.of(task.id().value())),
+                        firsts(materials, line -> Optional.of(line.id().value())),
+                        firsts(episodes, episode -> episode.published().or(episode::slot)),
+                        tells.stream()
+                                .collect(Collectors.groupingBy(
+                                        tell -> tell.episode().folded()))));
+    }
+
+    private static <K, V> Map<K, V> firsts(List<V> all, Function<V, Optional<K>> key) {
+        Map<K, V> firsts = new HashMap<>();
+        all.forEach(one -> key.apply(one).ifPresent(k -> firsts.putIfAbsent(k, one)));
+        return firsts;
     }
 
     List<Task> tasksOf(Stage stage) {
-        return tasks.stream()
-                .filter(task -> task.stage().folded().equals(stage.id().folded()))
-                .filter(task -> task.dropped().isEmpty())
-                .toList();
+        return index.tasksOf().getOrDefault(stage.id().folded(), List.of());
     }
 
     /** The day the stage's last task was done; empty while one is open, or where it has none. */
@@ -83,20 +111,16 @@ record AheadFacts(
     }
 
     Optional<Task> task(String id) {
-        return tasks.stream().filter(task -> task.id().value().equals(id)).findFirst();
+        return Optional.ofNullable(index.task().get(id));
     }
 
     Optional<Material> material(String id) {
-        return materials.stream().filter(line -> line.id().value().equals(id)).findFirst();
+        return Optional.ofNullable(index.material().get(id));
     }
 
     /** The episode planned for that slot, or published on it. */
     Optional<Episode> onSlot(LocalDate day) {
-        return episodes.stream()
-                .filter(episode -> episode.published()
-                        .map(day::equals)
-                        .orElseGet(() -> episode.slot().map(day::equals).orElse(false)))
-                .findFirst();
+        return Optional.ofNullable(index.onSlot().get(day));
     }
 
     /** Publication days from one day to before another. */
@@ -114,8 +138,6 @@ record AheadFacts(
     }
 
     List<Tell> told(Episode episode) {
-        return tells.stream()
-                .filter(tell -> tell.episode().folded().equals(episode.id().folded()))
-                .toList();
+        return index.told().getOrDefault(episode.id().folded(), List.of());
     }
 }

@@ -4,8 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import weekwright.build.Stage;
 import weekwright.build.Task;
@@ -32,6 +35,7 @@ final class AheadModel {
     private final LocalDate today;
     private final MoneyAhead money;
     private final AheadPane pane;
+    private final Map<String, Forecast.Task> tasks;
 
     AheadModel(Forecast forecast, Names names, AheadFacts facts, AheadSentences sentences, AheadPane pane) {
         this.pane = pane;
@@ -41,6 +45,7 @@ final class AheadModel {
         this.sentences = sentences;
         this.today = forecast.asOf();
         this.money = new MoneyAhead(forecast, names);
+        this.tasks = forecast.tasks().stream().collect(Collectors.toMap(Forecast.Task::id, task -> task));
     }
 
     AheadPicture.Model model() {
@@ -104,8 +109,8 @@ final class AheadModel {
     private List<AheadPicture.Notch> notches(Stage stage) {
         return facts.tasksOf(stage).stream()
                 .filter(Task::isOpen)
-                .map(task -> forecast.task(task.id().value()))
-                .flatMap(Optional::stream)
+                .map(task -> tasks.get(task.id().value()))
+                .filter(Objects::nonNull)
                 .filter(task -> task.landing().p50().isPresent())
                 .sorted(Comparator.comparing(Forecast.Task::critical).reversed())
                 .limit(MOST_NOTCHES)
@@ -223,6 +228,7 @@ final class AheadModel {
     }
 
     private Optional<LocalDate> landing(Task task) {
-        return forecast.task(task.id().value()).flatMap(t -> t.landing().p50());
+        return Optional.ofNullable(tasks.get(task.id().value()))
+                .flatMap(t -> t.landing().p50());
     }
 }

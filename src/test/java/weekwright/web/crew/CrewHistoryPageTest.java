@@ -44,12 +44,7 @@ class CrewHistoryPageTest {
                         + " of weather, the settings of orders, the settings of tax, what to do in an"
                         + " emergency, the settings of the forecast, the settings of the build log, 3 people, 2"
                         + " stages, 6 tasks, 5 links, 5 hours entries, 4 episodes, 3 tellings, 2 shots, 2"
-                        + " material lines, 1 pledge level, 3 supporters and 3 ledger entries added Take it"
-                        + " back: The project's settings, the settings of publishing, the settings of weather,"
-                        + " the settings of orders, the settings of tax, what to do in an emergency, the"
-                        + " settings of the forecast, the settings of the build log, 3 people, 2 stages, 6"
-                        + " tasks, 5 links, 5 hours entries, 4 episodes, 3 tellings, 2 shots, 2 material lines,"
-                        + " 1 pledge level, 3 supporters and 3 ledger entries added");
+                        + " material lines, 1 pledge level, 3 supporters and 3 ledger entries added");
         assertThat(page.page().select("#kind option").eachText())
                 .containsExactly(
                         "everything",
@@ -63,6 +58,23 @@ class CrewHistoryPageTest {
                         "Crew and equipment",
                         "Kept levers",
                         "Settings");
+    }
+
+    @Test
+    void the_change_with_which_the_project_began_has_no_button_and_is_refused_when_it_is_asked_for_all_the_same() {
+        Visitor ilse = server.as("ilse");
+        logged(ilse, "2");
+        Visitor.Reply page = ilse.get("/crew/history");
+        assertThat(page.page().select("table.changes tbody tr:eq(0) button")).hasSize(1);
+        assertThat(page.page().select("table.changes tbody tr:eq(1) button")).isEmpty();
+        String first =
+                page.page().select("table.changes tbody tr:eq(1)").attr("id").replace("change-", "");
+        Visitor.Reply refused =
+                ilse.form(page, "table.changes form").with("change", first).press("undo");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly("With this change the project began, so it cannot be taken back; start another project"
+                        + " in an empty folder");
     }
 
     @Test
