@@ -2,6 +2,9 @@ package weekwright.campaign;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.OutputStream;
+import java.net.Socket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -30,6 +33,52 @@ class LogLinesTest {
                 .with("passphrase", passphrase)
                 .send()
                 .status();
+    }
+
+    /** A page of another site whose name was made to point here. */
+    private static void underAnotherName(int port) throws Exception {
+        try (Socket socket = new Socket("127.0.0.1", port)) {
+            OutputStream out = socket.getOutputStream();
+            out.write("GET /week HTTP/1.1\r\nHost: evil.example\r\nConnection: close\r\n\r\n"
+                    .getBytes(StandardCharsets.US_ASCII));
+            socket.getInputStream().readAllBytes();
+        }
+    }
+
+    @Test
+    @Requirement({"16.3.2", "16.3.3"})
+    void what_was_refused_and_what_opens_doors_is_written_down_on_a_line_each() throws Exception {
+        Path project = folder.resolve("project");
+        CampaignProject.in(project, 1);
+        Path log = folder.resolve("server.log");
+        int port = ServerProcess.port();
+        try (ServerProcess server = ServerProcess.serve("weekwright.Main", project, port, log, Map.of())) {
+            Visitor ilse = new Visitor("http://127.0.0.1:" + port);
+            ilse.setCookie("who", "ilse");
+            Visitor.Form calendars = ilse.form(ilse.get("/crew/calendars"));
+            assertThat(ilse.post(
+                                    "/crew/calendars",
+                                    calendars.body(),
+                                    "Content-Type",
+                                    "application/x-www-form-urlencoded",
+                                    "Origin",
+                                    "http://evil.example")
+                            .status())
+                    .isEqualTo(403);
+            assertThat(calendars.press("renew").status()).isEqualTo(303);
+            assertThat(ilse.get("/calendars/guessed-secret/week.ics").status()).isEqualTo(404);
+            underAnotherName(port);
+            assertThat(server.stop()).isEqualTo(143);
+        }
+        assertThat(Files.readAllLines(log).stream()
+                        .map(line -> line.replaceFirst("^\\S+ ", ""))
+                        .filter(line -> line.startsWith("INFO"))
+                        .toList())
+                .containsExactly(
+                        "INFO web - POST /crew/calendars refused with 403: no form of ours",
+                        "INFO account - a calendar's address was made",
+                        "INFO account - a calendar's address that leads nowhere was asked for",
+                        "INFO web - a request under a name that is not ours refused with 421");
     }
 
     @Test

@@ -2,7 +2,9 @@ package weekwright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -281,6 +283,23 @@ class FormsTest {
                         + " safe\\. Go back and try once more; if it happens again, tell the reference below to"
                         + " whoever looks after the program\\. Reference: [A-Za-z0-9_-]{8}");
         assertThat(failed.body()).doesNotContain("secret", "IllegalState", "weekwright.");
+    }
+
+    @Test
+    @Requirement({"16.3.4"})
+    void a_failure_of_the_program_is_written_down_under_its_reference() {
+        PrintStream before = System.err;
+        ByteArrayOutputStream written = new ByteArrayOutputStream();
+        System.setErr(new PrintStream(written, true, StandardCharsets.UTF_8));
+        String reference;
+        try {
+            Visitor ilse = as("ilse");
+            reference = ilse.form(ilse.get(PATH), "#chief").press("fail").text().replaceFirst(".*Reference: ", "");
+        } finally {
+            System.setErr(before);
+        }
+        assertThat(written.toString(StandardCharsets.UTF_8).lines())
+                .anyMatch(line -> line.endsWith("ERROR web - POST /trial/stages/{id} failed, reference " + reference));
     }
 
     @Test

@@ -4,6 +4,8 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import weekwright.account.Session;
 import weekwright.account.SessionStore;
 import weekwright.base.Id;
@@ -23,6 +25,7 @@ import weekwright.web.kit.Saved;
  * change. Else whose log-in it is, with the devices that are logged in.
  */
 public final class AccountPage implements Page {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.account");
 
     /**
      * @param people to choose from
@@ -94,13 +97,15 @@ public final class AccountPage implements Page {
         Id crew = request.person().orElseThrow().id();
         String here = request.session().map(Session::mark).orElse("");
         String mark = form.act().equals("log-out") ? here : form.text("session");
+        boolean keep = form.text("keep").equals("yes");
         form.check();
         boolean ended = request.db().write(request.who(), write -> SessionStore.end(write, crew, mark));
         if (!ended) {
             throw new NotFound("This device is not logged in as you, or was logged out before.");
         }
+        LOG.info("a session was ended");
         return mark.equals(here)
-                ? Answer.to(Saved.to("/account/log-in"), People.loggedOut())
+                ? Answer.forgetting(Saved.to("/account/log-in"), !keep, People.loggedOut())
                 : Answer.to(Saved.to("/account").saying("That device is logged out."));
     }
 

@@ -1,6 +1,8 @@
 package weekwright.web.account;
 
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import weekwright.account.Entrance;
 import weekwright.account.LogInStore;
 import weekwright.build.CrewMember;
@@ -14,6 +16,7 @@ import weekwright.web.kit.Saved;
 
 /** One's own passphrase; the old one is asked. All sessions of the person end, this browser gets a new one. */
 public final class AccountPassphrasePage implements Page {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.account");
     private final Entrance entrance;
 
     public AccountPassphrasePage(Entrance entrance) {
@@ -49,6 +52,7 @@ public final class AccountPassphrasePage implements Page {
             LogInStore.set(write, member.id(), hash);
             return entrance.begin(write, member.id(), request.header("User-Agent"));
         });
+        LOG.info("a passphrase was changed");
         return Answer.to(
                 Saved.to("/account").saying("The new passphrase holds. Every other device of yours is logged out."),
                 People.loggedIn(member, token));

@@ -1,6 +1,8 @@
 package weekwright.web.account;
 
 import java.util.List;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import weekwright.account.Entrance;
 import weekwright.account.LogInStore;
 import weekwright.build.CrewMember;
@@ -16,6 +18,7 @@ import weekwright.web.kit.TurnedAway;
 
 /** A first passphrase by a start code: one that the crew handed over, or, for the very first log-in, the console's. */
 public final class AccountStartPage implements Page {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.account");
     private final Entrance entrance;
 
     public AccountStartPage(Entrance entrance) {
@@ -70,6 +73,7 @@ public final class AccountStartPage implements Page {
         if (taken[0]) {
             throw new TurnedAway(401, "This code was used meanwhile.", 0);
         }
+        LOG.info("a first passphrase was set");
         String said = first
                 ? "The passphrase is set. From now on everybody needs a log-in; make the others' start codes under"
                         + " Crew, Log-ins."

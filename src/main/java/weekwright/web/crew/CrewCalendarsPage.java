@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import weekwright.account.CalendarLinkStore;
 import weekwright.base.Id;
 import weekwright.build.CrewMember;
@@ -18,6 +20,7 @@ import weekwright.web.kit.Saved;
 
 /** The secret addresses under which other calendars can read the slots, the deliveries and each person's week. */
 public final class CrewCalendarsPage implements Page {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.account");
     private static final String ALL = "";
 
     /** What concerns all first, then the people. */
@@ -80,9 +83,11 @@ public final class CrewCalendarsPage implements Page {
                 CalendarLinkStore.end(write, crew);
                 return null;
             });
+            LOG.info("a calendar's address was ended");
             return Answer.to(Saved.to("/crew/calendars").saying("The address of " + name + " has ended."));
         }
         String secret = request.db().write(request.who(), write -> CalendarLinkStore.renew(write, crew));
+        LOG.info("a calendar's address was made");
         String address = request.origin() + "/calendars/" + secret + "/";
         return Answer.to(Saved.to("/crew/calendars")
                 .saying((crew.isPresent()

@@ -3,6 +3,8 @@ package weekwright.web.crew;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import weekwright.account.Entrance;
 import weekwright.account.LogInStore;
 import weekwright.account.WeekLinkStore;
@@ -17,6 +19,7 @@ import weekwright.web.kit.Saved;
 
 /** Who of the crew has a log-in; makes start codes for others and takes log-ins away; and the addresses of own days. */
 public final class CrewLogInsPage implements Page {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.account");
 
     /** @param locked whether anybody has a log-in */
     public record View(boolean locked, List<Line> people, Form form) {}
@@ -100,8 +103,10 @@ public final class CrewLogInsPage implements Page {
                 LogInStore.remove(write, member.id());
                 return null;
             });
+            LOG.info("a log-in was taken away");
             return Answer.to(Saved.to("/crew/log-ins").saying(member.name() + " has no log-in any more."));
         }
+        LOG.info("a start code was made");
         String code = request.db().write(request.who(), write -> Entrance.giveCode(write, member.id()));
         return Answer.to(Saved.to("/crew/log-ins")
                 .saying("Start code of " + member.name() + ": " + code
@@ -115,9 +120,11 @@ public final class CrewLogInsPage implements Page {
                 WeekLinkStore.end(write, member.id());
                 return null;
             });
+            LOG.info("an address of own days was ended");
             return "The address of " + member.name() + "'s own days leads nowhere any more.";
         }
         String token = request.db().write(request.who(), write -> WeekLinkStore.renew(write, member.id()));
+        LOG.info("an address of own days was made");
         return "The own days of " + member.name() + ": this server's address, then /come/" + token
                 + ". Send it to nobody else; it is not shown again, and one made earlier leads nowhere now.";
     }

@@ -9,7 +9,7 @@ import java.util.Map;
 public sealed interface Answer {
 
     /** Goes on to a page by 303 See Other. */
-    record GoOn(Saved saved, List<Cookie> cookies) implements Answer {}
+    record GoOn(Saved saved, List<Cookie> cookies, Map<String, String> headers) implements Answer {}
 
     /**
      * A whole body of any type.
@@ -35,11 +35,17 @@ public sealed interface Answer {
     record Cookie(String name, String value, int maxAgeSeconds) {}
 
     static Answer to(String path) {
-        return new GoOn(Saved.to(path), List.of());
+        return new GoOn(Saved.to(path), List.of(), Map.of());
     }
 
     static Answer to(Saved saved, Cookie... cookies) {
-        return new GoOn(saved, List.of(cookies));
+        return new GoOn(saved, List.of(cookies), Map.of());
+    }
+
+    /** On to a page at a browser that is told to forget all of this server, or all but what was typed and not saved. */
+    static Answer forgetting(Saved saved, boolean typedToo, Cookie... cookies) {
+        String what = typedToo ? "\"cache\", \"storage\"" : "\"cache\"";
+        return new GoOn(saved, List.of(cookies), Map.of("Clear-Site-Data", what));
     }
 
     /** A table for a spreadsheet, saved under a name and not kept by browsers. */

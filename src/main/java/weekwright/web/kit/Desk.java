@@ -109,6 +109,10 @@ public final class Desk {
         guarded(context, path, (request, browser) -> {
             Optional<Posts.Refusal> refusal = Posts.refusal(context, browser, front.host(context));
             if (refusal.isPresent()) {
+                LOG.info(
+                        "POST {} refused with {}: no form of ours",
+                        path,
+                        refusal.get().status());
                 trouble(
                         request,
                         browser,
@@ -175,6 +179,7 @@ public final class Desk {
         } catch (NotFound e) {
             trouble(request, browser, Trouble.plain(404, e.getMessage()));
         } catch (Forbidden e) {
+            LOG.info("{} {} refused with 403", context.method(), path);
             trouble(request, browser, Trouble.plain(403, e.getMessage()));
         } catch (StoreTrouble e) {
             LOG.warn("{} {}: {}", context.method(), path, e.toString());
@@ -239,6 +244,7 @@ public final class Desk {
             return false;
         }
         if (!request.access().covers(needed)) {
+            LOG.info("{} {} refused with 403", request.context().method(), request.path());
             trouble(
                     request,
                     browser,
@@ -254,6 +260,7 @@ public final class Desk {
         if (!request.locked() || request.session().filter(entrance::confirmed).isPresent()) {
             return true;
         }
+        LOG.info("POST {} asked for the passphrase again", request.path());
         request.interruptedBy(KeptForms.pack(request.context(), browser, key(request)));
         html(request, browser, 403, PageName.of(CONFIRM), confirm.show(request), false);
         return false;
@@ -350,6 +357,7 @@ public final class Desk {
                         .orElse(saved);
             }
             browser.carry(context, key(request), saved);
+            goOn.headers().forEach(context::header);
             goOn.cookies().forEach(c -> Browser.keep(context, c.name(), c.value(), c.maxAgeSeconds()));
             context.header("Cache-Control", "no-store");
             context.status(303).header("Location", saved.to());

@@ -14,6 +14,8 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.server.internal.ResponseHttpFields;
 import org.eclipse.jetty.util.Callback;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * Stands before everything else in the server: puts the header set on every answer, the web server's own included, and
@@ -21,9 +23,10 @@ import org.eclipse.jetty.util.Callback;
  * nothing (DNS rebinding).
  */
 public final class Guard extends Handler.Wrapper {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.web");
     private static final String CSP = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:;"
-            + " connect-src 'self'; font-src 'self'; media-src blob:; manifest-src 'self'; worker-src 'self'; form-action"
-            + " 'self'; base-uri 'none'; frame-ancestors 'none'";
+        + " connect-src 'self'; font-src 'self'; media-src blob:; manifest-src 'self'; worker-src 'self'; form-action"
+        + " 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     /** The headers of every answer. */
     public static final Map<String, String> HEADERS = headers();
@@ -70,6 +73,7 @@ public final class Guard extends Handler.Wrapper {
         if (isOurs(request.getHeaders().get(HttpHeader.HOST)) && (forwarded == null || isOurs(forwarded))) {
             return super.handle(request, response, callback);
         }
+        LOG.info("a request under a name that is not ours refused with 421");
         response.setStatus(421);
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, "text/plain; charset=utf-8");
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");

@@ -3,6 +3,8 @@ package weekwright.web.notes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import weekwright.build.BuildLog;
 import weekwright.render.Form;
 import weekwright.render.Formats;
@@ -15,6 +17,7 @@ import weekwright.web.kit.Saved;
 
 /** What of the project is public, and the secret link of the supporters. */
 public final class NotesPublicPage implements Page {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.account");
     /**
      * @param open whether it is served here
      * @param shows and hides: what is switched on and off
@@ -56,6 +59,7 @@ public final class NotesPublicPage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         boolean end = request.form().act().equals("end");
+        LOG.info(end ? "the supporters' link is being ended" : "a supporters' link is being made");
         return request.save(write -> {
             if (end) {
                 SupportersLinkStore.end(write);

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import weekwright.account.CalendarLinkStore;
 import weekwright.account.Codes;
 import weekwright.account.Throttle;
@@ -34,6 +36,7 @@ import weekwright.web.kit.Request;
  * nothing changes, so that asking often costs little. Safe for use from several threads.
  */
 public final class CalendarFeed implements Fragment {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.account");
     private static final String UNKNOWN =
             "There is no calendar at this address. It may have been renewed: ask the crew.";
     private static final int MOST_KEPT = 40;
@@ -58,6 +61,7 @@ public final class CalendarFeed implements Fragment {
         Optional<CalendarLinkStore.CalendarLink> found =
                 request.read(read -> CalendarLinkStore.find(read, request.part("secret")));
         if (found.isEmpty()) {
+            LOG.info("a calendar's address that leads nowhere was asked for");
             return unknown(throttle.ask("calendar", request.remoteAddress()));
         }
         CalendarLinkStore.CalendarLink link = found.get();

@@ -198,6 +198,23 @@ class AccountLogInPageTest {
     }
 
     @Test
+    @Requirement({"14.3.1"})
+    void logging_out_tells_the_browser_to_forget_what_it_keeps_but_what_is_to_be_kept() {
+        Visitor ilse = server.loggedIn("ilse", ILSES);
+        assertThat(ilse.form(ilse.get("/account"), "form[data-leave]")
+                        .press("log-out")
+                        .header("Clear-Site-Data"))
+                .isEqualTo("\"cache\", \"storage\"");
+        Visitor noor = server.loggedIn("noor", NOORS);
+        assertThat(noor.form(noor.get("/account"), "form[data-leave]")
+                        .with("keep", "yes")
+                        .press("log-out")
+                        .header("Clear-Site-Data"))
+                .isEqualTo("\"cache\"");
+        assertThat(tried(server.stranger(), "ilse", ILSES).headers()).doesNotContainKey("clear-site-data");
+    }
+
+    @Test
     @Requirement({"6.2.6", "6.2.7", "6.2.10", "6.4.2"})
     void a_passphrase_may_be_pasted_kept_by_the_browser_and_as_old_as_its_owner_likes() {
         for (String path : List.of("/account/log-in", "/account/start")) {
