@@ -1,5 +1,10 @@
 package weekwright.db;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.util.Optional;
+
 /** The disk or the database failed in the middle of the work. Nothing of the action was saved. */
 public final class StoreTrouble extends RuntimeException {
     private static final long serialVersionUID = 1L;
@@ -34,6 +39,22 @@ public final class StoreTrouble extends RuntimeException {
     /** A file came and the disk is nearly full. */
     public static StoreTrouble littleRoom() {
         return new StoreTrouble(Kind.LITTLE_ROOM, null);
+    }
+
+    /** What a failure to write a file into the project's folder means to the person; empty where it is none of that. */
+    public static Optional<StoreTrouble> writing(Throwable failure) {
+        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+            String said = String.valueOf(cause.getMessage());
+            boolean refused = cause instanceof AccessDeniedException
+                    || cause instanceof FileSystemException && said.matches("(?s).*(Read-only|not permitted).*");
+            if (refused) {
+                return Optional.of(new StoreTrouble(Kind.READ_ONLY, failure));
+            }
+            if (cause instanceof IOException && said.contains("No space left")) {
+                return Optional.of(new StoreTrouble(Kind.DISK_FULL, failure));
+            }
+        }
+        return Optional.empty();
     }
 
     public Kind kind() {

@@ -3,6 +3,8 @@ package weekwright.web.kit;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -148,10 +150,21 @@ public final class Desk {
             } catch (Stale stale) {
                 stale(request, browser, stale);
             } catch (StoreTrouble broken) {
-                LOG.warn("POST {} not saved: {}", path, broken.toString());
-                again(request, browser, page, status(broken), Map.of("", broken.getMessage()), List.of());
+                notSaved(request, browser, page, broken);
+            } catch (IOException | UncheckedIOException broken) {
+                Optional<StoreTrouble> trouble = StoreTrouble.writing(broken);
+                if (trouble.isEmpty()) {
+                    throw broken;
+                }
+                notSaved(request, browser, page, trouble.get());
             }
         });
+    }
+
+    /** The disk or the folder took nothing: the form again, with what was typed. */
+    private void notSaved(Request request, Browser browser, Page page, StoreTrouble trouble) {
+        LOG.warn("POST {} not saved: {}", request.path(), trouble.toString());
+        again(request, browser, page, status(trouble), Map.of("", trouble.getMessage()), List.of());
     }
 
     /** Answers GET and HEAD of an address that is no page. */
