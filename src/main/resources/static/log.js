@@ -62,6 +62,7 @@
     set(Number(range.value));
   });
   field.addEventListener("input", shown);
+  form.addEventListener("kept", shown);
   shown();
 
   // Clocks count on in whole minutes from what the server measured; the device's own time of day does not matter.

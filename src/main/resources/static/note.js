@@ -63,6 +63,12 @@
     addEventListener("pageshow", () => { sending = false; }, { once: true });
   });
 
+  form.addEventListener("kept", () => {
+    sending = false;
+    clearTimeout(later);
+    localStorage.removeItem(key);
+  });
+
   // What this device kept and what stands here differ: it is offered, never put in by itself.
   const kept = stored(key);
   if (kept && kept.text && kept.text.trim() !== text.value.trim()) {

@@ -159,6 +159,13 @@
       timer = setTimeout(note, 300);
     });
     form.addEventListener("change", note);
+    // sent by this page itself, or kept on this device to be sent later: nothing of it is left to offer
+    form.addEventListener("kept", () => {
+      clearTimeout(timer);
+      timer = 0;
+      store.remove(key);
+      sessionStorage.removeItem(SENT);
+    });
     window.addEventListener("pagehide", () => {
       if (timer) {
         note();

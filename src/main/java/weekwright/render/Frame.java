@@ -17,6 +17,8 @@ import java.util.TreeMap;
  *     crew, account, site
  * @param access who reads: crew, helper, supporter or public; only the first two are shown the nav
  * @param person the name of who reads, where known
+ * @param whose the project's random name and the person's id, so that a device tells what was typed where and by whom; empty
+ *     before a stranger
  * @param version the project's version the page was made from
  * @param theme day, night, or empty to follow the device
  * @param csrf the token that every posted form carries
@@ -34,6 +36,7 @@ public record Frame(
         String group,
         String access,
         Optional<String> person,
+        String whose,
         long version,
         String theme,
         String csrf,
@@ -45,6 +48,11 @@ public record Frame(
 
     public Frame {
         provenance = List.copyOf(provenance);
+    }
+
+    /** The project's day as forms carry it: {@code 2026-11-25}. */
+    public String day() {
+        return today.toString();
     }
 
     /** Whether the nav of the crew is shown. */

@@ -350,6 +350,7 @@ public final class Site {
                 "site",
                 "public",
                 Optional.empty(),
+                "",
                 0,
                 "",
                 "",

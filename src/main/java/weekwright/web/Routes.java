@@ -335,6 +335,7 @@ public final class Routes {
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),
                 new Other("/ahead/state", Access.CREW, new AheadState()),
                 new Other("/week/state", Access.HELPER, new AheadState()),
+                new Other("/reach", Access.PUBLIC, new Reach()),
                 new Other("/newer", Access.HELPER, new Newer()),
                 new Other("/css/{name}", Access.PUBLIC, new Styles(app.templates())),
                 new Other("/static/<file>", Access.PUBLIC, new Statics()),

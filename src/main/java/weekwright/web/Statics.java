@@ -13,6 +13,9 @@ import weekwright.web.kit.Request;
 /** Scripts, fonts and marks packed with the program, from its resources under {@code static/}. */
 final class Statics implements Fragment {
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]*(/[a-z0-9][a-z0-9-]*)*\\.[a-z0-9]{2,11}");
+    /** It stands before every page, not only before what lies beside it. */
+    private static final String WORKER = "worker.js";
+
     private static final Map<String, String> TYPES = Map.of(
             "js", "text/javascript; charset=utf-8",
             "svg", "image/svg+xml; charset=utf-8",
@@ -31,7 +34,10 @@ final class Statics implements Fragment {
             if (in == null) {
                 throw new NotFound("There is no file " + file + ".");
             }
-            return new Answer.Body(200, type, in.readAllBytes(), Map.of("Cache-Control", "max-age=3600"));
+            Map<String, String> headers = file.equals(WORKER)
+                    ? Map.of("Cache-Control", "no-cache", "Service-Worker-Allowed", "/")
+                    : Map.of("Cache-Control", "max-age=3600");
+            return new Answer.Body(200, type, in.readAllBytes(), headers);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -31,6 +31,7 @@ class TemplatesTest {
                 "trial",
                 access,
                 Optional.of("Ilse"),
+                "m1|ilse",
                 7,
                 "night",
                 "token",

@@ -42,9 +42,9 @@ public final class BrowserFixture implements AutoCloseable {
 
     private final ChromeDriver driver;
     private final Path profile;
-    private final String origin;
+    private String origin;
 
-    private BrowserFixture(File browser, File chromedriver, String origin) {
+    private BrowserFixture(File browser, File chromedriver, String origin, String... more) {
         this.origin = origin;
         try {
             profile = Files.createTempDirectory("weekwright-browser");
@@ -67,6 +67,7 @@ public final class BrowserFixture implements AutoCloseable {
                 "--disable-dev-shm-usage",
                 "--hide-scrollbars",
                 "--user-data-dir=" + profile);
+        options.addArguments(more);
         options.setCapability("goog:loggingPrefs", logs);
         driver = new ChromeDriver(
                 new ChromeDriverService.Builder()
@@ -79,6 +80,15 @@ public final class BrowserFixture implements AutoCloseable {
 
     /** A browser at which this person of the crew was chosen. */
     public static BrowserFixture at(ServerFixture server, String crew) {
+        return at(server.origin(), crew);
+    }
+
+    /** As above, for whom the server has this name: in the workshop's network, without TLS. */
+    public static BrowserFixture at(ServerFixture server, String name, String crew) {
+        return at("http://" + name + ":" + server.port(), crew, "--host-resolver-rules=MAP " + name + " 127.0.0.1");
+    }
+
+    private static BrowserFixture at(String origin, String crew, String... more) {
         Optional<File> browser = onPath("chromium", "chromium-browser", "google-chrome", "chrome");
         Optional<File> chromedriver = onPath("chromedriver");
         if (browser.isEmpty() || chromedriver.isEmpty()) {
@@ -87,10 +97,21 @@ public final class BrowserFixture implements AutoCloseable {
             }
             Assumptions.abort(HOW);
         }
-        BrowserFixture fixture = new BrowserFixture(browser.get(), chromedriver.get(), server.origin());
-        fixture.driver.get(server.origin() + "/account");
-        fixture.driver.manage().addCookie(new Cookie("who", crew));
+        BrowserFixture fixture = new BrowserFixture(browser.get(), chromedriver.get(), origin, more);
+        fixture.choose(crew);
         return fixture;
+    }
+
+    private void choose(String crew) {
+        driver.get(origin + "/account");
+        driver.manage().addCookie(new Cookie("who", crew));
+    }
+
+    /** The same browser before another server; what it stored for another port stays with that one. */
+    public void moveTo(ServerFixture server, String crew) {
+        origin = server.origin();
+        choose(crew);
+        complaints();
     }
 
     private static Optional<File> onPath(String... names) {
@@ -130,6 +151,11 @@ public final class BrowserFixture implements AutoCloseable {
         driver.findElement(button).click();
         until(ExpectedConditions.stalenessOf(before));
         until(d -> "complete".equals(driver.executeScript("return document.readyState")));
+    }
+
+    /** Runs a script that returns something. */
+    public Object script(String text, Object... arguments) {
+        return driver.executeScript(text, arguments);
     }
 
     /** What the console has said since it was last asked: breaches of the content policy and errors of scripts. */

@@ -22,6 +22,7 @@ import weekwright.files.SampleFiles;
 import weekwright.files.csv.PlainFiles;
 import weekwright.files.csv.ProjectData;
 import weekwright.render.Templates;
+import weekwright.web.Listening;
 import weekwright.web.Server;
 
 /**
@@ -39,10 +40,17 @@ public final class ServerFixture implements AutoCloseable {
 
     private final Path folder;
     private final App app;
-    private final Server server;
+    private final List<String> names;
+    private Server server;
+    private final int port;
 
     private ServerFixture(Path folder, Clock clock, Consumer<App> fill) {
+        this(folder, clock, fill, new Listening("127.0.0.1", 0, List.of(), false));
+    }
+
+    private ServerFixture(Path folder, Clock clock, Consumer<App> fill, Listening listening) {
         this.folder = folder;
+        this.names = listening.names();
         try {
             app = new App(
                     folder.resolve("project"),
@@ -54,7 +62,8 @@ public final class ServerFixture implements AutoCloseable {
                     TRIALS,
                     PASSPHRASES);
             fill.accept(app);
-            server = Server.start(app, "127.0.0.1", 0);
+            server = Server.start(app, listening);
+            port = server.port();
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }
@@ -68,6 +77,38 @@ public final class ServerFixture implements AutoCloseable {
     /** With {@link SmallProject}. */
     public static ServerFixture small() {
         return of(SmallProject::fill);
+    }
+
+    /** With {@link SmallProject} on a port that another server had, as where it was set up anew. */
+    public static ServerFixture smallAt(int port) {
+        return new ServerFixture(
+                newFolder(),
+                CLOCK,
+                app -> SmallProject.fill(create(app)),
+                new Listening("127.0.0.1", port, List.of(), false));
+    }
+
+    /** With {@link SmallProject}, called by this name besides: no browser holds plain http to it for secure. */
+    public static ServerFixture smallNamed(String name) {
+        return new ServerFixture(
+                newFolder(),
+                CLOCK,
+                app -> SmallProject.fill(create(app)),
+                new Listening("127.0.0.1", 0, List.of(name), false));
+    }
+
+    /** The server goes out of reach; the project stays. */
+    public void stop() {
+        server.close();
+    }
+
+    /** The server that was stopped is there again, at the port that it had. */
+    public void startAgain() {
+        try {
+            server = Server.start(app, new Listening("127.0.0.1", port, names, false));
+        } catch (Server.PortTaken e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** With a copy of the sample. */
@@ -135,11 +176,11 @@ public final class ServerFixture implements AutoCloseable {
     }
 
     public String origin() {
-        return "http://127.0.0.1:" + server.port();
+        return "http://127.0.0.1:" + port;
     }
 
     public int port() {
-        return server.port();
+        return port;
     }
 
     /** A browser at which nobody was chosen yet. */

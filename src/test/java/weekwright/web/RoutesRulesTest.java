@@ -34,6 +34,7 @@ class RoutesRulesTest {
             "GET /css/{name}",
             "GET /public",
             "GET /public/<file>",
+            "GET /reach",
             "GET /start",
             "POST /start",
             "GET /start/files",

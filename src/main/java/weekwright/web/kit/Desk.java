@@ -247,7 +247,9 @@ public final class Desk {
         }
         if (request.access() == Access.PUBLIC) {
             boolean posted = request.context().method().name().equals("POST");
-            if (posted && request.locked()) {
+            if (posted && BySelf.asked(request.context())) {
+                BySelf.refused(request.context(), 401, List.of(BySelf.NOBODY));
+            } else if (posted && request.locked()) {
                 request.interruptedBy(KeptForms.pack(request.context(), browser, key(request)));
                 html(request, browser, 401, PageName.of(LOG_IN), logIn.show(request), false);
             } else {
@@ -332,6 +334,10 @@ public final class Desk {
         if (status == 503) {
             request.context().header("Retry-After", "2");
         }
+        if (BySelf.asked(request.context())) {
+            BySelf.refused(request.context(), status, errors.values());
+            return;
+        }
         html(request, browser, status, PageName.of(request.path()), page.show(request), false);
     }
 
@@ -350,7 +356,9 @@ public final class Desk {
 
     private void stale(Request request, Browser browser, Stale stale) {
         Optional<Conflict> conflict = Conflict.of(request, stale);
-        if (conflict.isPresent()) {
+        if (conflict.isPresent() && BySelf.asked(request.context())) {
+            BySelf.refused(request.context(), 409, List.of(BySelf.CHANGED));
+        } else if (conflict.isPresent()) {
             html(request, browser, 409, "parts/conflict", conflict.get(), false);
         } else {
             trouble(request, browser, Trouble.gone(request));
@@ -369,9 +377,15 @@ public final class Desk {
                         .map(Saved::to)
                         .orElse(saved);
             }
-            browser.carry(context, key(request), saved);
+            if (!BySelf.later(context)) {
+                browser.carry(context, key(request), saved);
+            }
             goOn.headers().forEach(context::header);
             goOn.cookies().forEach(c -> Browser.keep(context, c.name(), c.value(), c.maxAgeSeconds()));
+            if (BySelf.asked(context)) {
+                BySelf.done(context, saved);
+                return;
+            }
             context.header("Cache-Control", "no-store");
             context.status(303).header("Location", saved.to());
         } else if (answer instanceof Answer.Body body) {
@@ -418,6 +432,7 @@ public final class Desk {
                     group,
                     "public",
                     Optional.empty(),
+                    "",
                     0,
                     browser.theme(),
                     browser.csrf(),
@@ -434,6 +449,7 @@ public final class Desk {
                 group,
                 request.access().name().toLowerCase(java.util.Locale.ROOT),
                 request.person().map(person -> person.name()),
+                request.whose(),
                 request.version(),
                 browser.theme(),
                 browser.csrf(),
@@ -461,6 +477,10 @@ public final class Desk {
     }
 
     private void trouble(Request request, Browser browser, Trouble trouble) {
+        if (BySelf.asked(request.context())) {
+            BySelf.refused(request.context(), trouble.status(), List.of(trouble.text()));
+            return;
+        }
         try {
             html(request, browser, trouble.status(), "parts/trouble", trouble, false);
         } catch (RuntimeException e) {

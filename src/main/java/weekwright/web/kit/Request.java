@@ -224,6 +224,11 @@ public final class Request {
         return person().map(member -> member.id().value()).orElse(NOBODY);
     }
 
+    /** This project and this person, for a device that keeps what was typed: {@code 7f3a|ilse}; empty before a stranger. */
+    public String whose() {
+        return access() == Access.PUBLIC ? "" : db().projectKey() + "|" + who();
+    }
+
     public Access access() {
         if (hasProject() && crew().isEmpty() && !locked()) {
             return Access.CREW;

@@ -185,14 +185,15 @@ public final class WeekShotsPage implements Page {
         return needs;
     }
 
-    /** One tap, today and without notes. */
+    /** One tap, without notes: on the day that the page stood on, since a phone may send it later. */
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
         long row = form.needed("shot", Integer.class).orElse(0);
+        LocalDate day = form.read("day", LocalDate.class).orElse(request.today());
         return request.save(write -> {
             Shot shot = ShotStore.TABLE.find(write, row).map(Stored::value).orElseThrow(ShotFields::gone);
-            CaptureShot.capture(write, new Shown(row, form.version()), request.today(), shot.clip(), request.today());
+            CaptureShot.capture(write, new Shown(row, form.version()), day, shot.clip(), request.today());
             return Saved.to("/week/shots").saying("Captured: " + shot.what() + ".");
         });
     }

@@ -1,0 +1,89 @@
+// Keeps the last week sheet, the Log and the shot list of the person who is chosen, with what they are drawn with, and shows
+// them where the server is out of reach. Everything else goes to the server as if this were not here.
+"use strict";
+const SHEETS = "sheets";
+const MARK = "/kept-for";
+const PATIENCE = 6000;
+
+const isSheet = (path, pages) => pages.includes(path);
+const isPaint = (path) => path.startsWith("/css/") || (path.startsWith("/static/") && path !== "/static/worker.js");
+
+self.addEventListener("install", () => self.skipWaiting());
+self.addEventListener("activate", (e) => e.waitUntil(self.clients.claim()));
+
+async function kept() {
+  const mark = await (await caches.open(SHEETS)).match(MARK);
+  return mark ? mark.json() : { whose: "", at: 0, pages: [] };
+}
+
+// A page says whose it is: what was kept for somebody else is thrown away, and once an hour all is fetched anew.
+self.addEventListener("message", (e) => {
+  if (e.data && e.data.whose) e.waitUntil(prepare(e.data));
+});
+
+async function prepare({ whose, pages }) {
+  const before = await kept();
+  if (before.whose !== whose) await caches.delete(SHEETS);
+  else if (Date.now() - before.at < 3600000) return;
+  const cache = await caches.open(SHEETS);
+  try {
+    for (const page of pages) {
+      const answer = await fetch(page, { redirect: "manual" });
+      if (!answer.ok) continue;
+      const text = await answer.clone().text();
+      const paint = [...new Set(Array.from(text.matchAll(/(?:href|src)="(\/(?:css|static)\/[^"]+)"/g), (found) => found[1]))];
+      await Promise.all(paint.map(async (one) => {
+        const drawn = await fetch(one);
+        if (drawn.ok) await cache.put(one, drawn);
+      }));
+      await cache.put(page, answer);
+    }
+    await cache.put(MARK, new Response(JSON.stringify({ whose, pages, at: Date.now() })));
+    for (const client of await self.clients.matchAll()) client.postMessage("kept");
+  } catch (e) { /* out of reach meanwhile: asked again with the next page */ }
+}
+
+const late = (promise) => Promise.race([promise, new Promise((done, fail) => setTimeout(() => fail(new Error("late")), PATIENCE))]);
+
+const NOTHING = "<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width\">"
+  + "<title>Out of reach</title><link rel=\"stylesheet\" href=\"/css/base.css\"><div class=\"sheet\"><main><h1>The server is out of"
+  + " reach</h1><p>This sheet is not kept on this device. These are: <a href=\"/week\">the week</a>, <a href=\"/log\">Log</a>,"
+  + " <a href=\"/week/shots\">the shot list</a>.</p></main></div></html>";
+
+async function sheet(request, path) {
+  try {
+    const { pages, whose } = await kept();
+    const wanted = isSheet(path, pages) && !new URL(request.url).search;
+    const asked = fetch(request);
+    const answer = await (wanted ? late(asked) : asked);
+    if (wanted && !answer.ok && answer.status < 500) await caches.delete(SHEETS);
+    if (wanted && whose && answer.ok && !answer.redirected && answer.type === "basic") {
+      await (await caches.open(SHEETS)).put(path, answer.clone());
+    }
+    return answer;
+  } catch (e) {
+    const old = await caches.match(path, { cacheName: SHEETS });
+    return old || new Response(NOTHING, { status: 503, headers: { "Content-Type": "text/html; charset=utf-8" } });
+  }
+}
+
+async function paint(request, path) {
+  try {
+    const answer = await fetch(request);
+    if (answer.ok) {
+      const cache = await caches.open(SHEETS);
+      await cache.put(path, answer.clone());
+    }
+    return answer;
+  } catch (e) {
+    return (await caches.match(path, { cacheName: SHEETS })) || Response.error();
+  }
+}
+
+self.addEventListener("fetch", (e) => {
+  const url = new URL(e.request.url);
+  if (e.request.method !== "GET" || url.origin !== self.location.origin) return;
+  if (e.request.mode === "navigate" && url.pathname === "/account/log-in") e.waitUntil(caches.delete(SHEETS));
+  if (e.request.mode === "navigate" && !url.pathname.startsWith("/public")) e.respondWith(sheet(e.request, url.pathname));
+  else if (isPaint(url.pathname)) e.respondWith(paint(e.request, url.pathname));
+});
