@@ -1,5 +1,6 @@
 package weekwright;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -14,7 +15,10 @@ import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
 import weekwright.episodes.MondayEpisode;
 import weekwright.files.backup.Backups;
+import weekwright.files.picture.PhotoFiles;
 import weekwright.forecast.Forecasts;
+import weekwright.notes.Photo;
+import weekwright.notes.PhotoStore;
 import weekwright.render.Templates;
 
 /**
@@ -31,6 +35,7 @@ public final class App implements AutoCloseable {
     private final Entrance entrance;
     private List<Daily> daily = List.of();
     private volatile String backupTrouble = "";
+    private volatile boolean closing;
     private final int firstLook;
     private final int trials;
     private volatile Optional<Db> db = Optional.empty();
@@ -132,10 +137,31 @@ public final class App implements AutoCloseable {
         return forecasts;
     }
 
-    /** From now on a backup is made each day, and on Mondays the episode of what was filmed in the week before. */
+    /**
+     * From now on a backup is made each day, on Mondays the episode of what was filmed in the week before, and the copies of
+     * pictures that came by an import.
+     */
     public synchronized void keepDays() {
         if (daily.isEmpty()) {
-            daily = List.of(new Daily("episode", this::episode), new Daily("backup", this::backup));
+            daily = List.of(
+                    new Daily("episode", this::episode),
+                    new Daily("backup", this::backup),
+                    new Daily("set of picture copies", this::copies));
+        }
+    }
+
+    /** Makes the copies that pages and the build log show, of every picture that has none yet, so that nobody waits for them. */
+    void copies() throws IOException {
+        Optional<Db> store = project();
+        if (store.isEmpty()) {
+            return;
+        }
+        PhotoFiles photos = new PhotoFiles(folder.photos());
+        for (Photo photo : store.get().read(PhotoStore.TABLE::values)) {
+            if (closing) {
+                return;
+            }
+            photos.copy(photo.file(), PhotoFiles.Size.PAGE);
         }
     }
 
@@ -191,6 +217,7 @@ public final class App implements AutoCloseable {
 
     @Override
     public void close() {
+        closing = true;
         daily.forEach(Daily::close);
         forecasts.ifPresent(Forecasts::close);
         db.ifPresent(Db::close);

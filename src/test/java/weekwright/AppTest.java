@@ -3,12 +3,18 @@ package weekwright;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.db.FolderRefused;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.notes.Photo;
+import weekwright.notes.PhotoStore;
 import weekwright.render.Templates;
+import weekwright.testkit.CameraPicture;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -46,6 +52,29 @@ class AppTest {
         }
         try (var files = Files.list(folder.resolve("new/backups"))) {
             assertThat(files).hasSize(1);
+        }
+    }
+
+    @Test
+    void while_it_serves_pictures_of_an_import_get_their_copies_before_anybody_asks() throws Exception {
+        try (App app = open(folder.resolve("new"))) {
+            SmallProject.fill(app.create());
+            app.create().write("ilse", write -> {
+                NoteStore.TABLE.insert(
+                        write, SmallProject.of(Note.class, "id", "n1", "title", "Stones", "date", "2026-11-09"));
+                PhotoStore.TABLE.insert(write, SmallProject.of(Photo.class, "note", "n1", "file", "sill.png"));
+                PhotoStore.TABLE.insert(write, SmallProject.of(Photo.class, "note", "n1", "file", "gone.png"));
+                return null;
+            });
+            Path photos = Files.createDirectories(folder.resolve("new/photos"));
+            Files.write(
+                    photos.resolve("sill.png"),
+                    CameraPicture.bytes(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png"));
+            app.copies();
+            try (var copies = Files.list(photos.resolve(".copies"))) {
+                assertThat(copies.map(copy -> copy.getFileName().toString()))
+                        .containsExactlyInAnyOrder("sill.png.1600.png", "sill.png.480.png");
+            }
         }
     }
 
