@@ -1,13 +1,17 @@
 package weekwright.notes;
 
+import com.vladsch.flexmark.ast.Image;
 import com.vladsch.flexmark.ast.Link;
 import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.util.ast.Document;
 import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.owasp.html.HtmlPolicyBuilder;
 import org.owasp.html.PolicyFactory;
 import weekwright.build.Project.Quotes;
@@ -116,6 +120,31 @@ public final class Markdown {
         name(document, links);
         parser.apostrophes(document);
         return POLICY.sanitize(parser.render(document));
+    }
+
+    /** A picture of the project within a text; the alternative is empty where none is written. */
+    public record Picture(String file, String alternative) {}
+
+    /** The pictures of the project that a text shows, in their order. */
+    public static List<Picture> pictures(String text) {
+        if (!text.contains("![") || isTooBusy(text)) {
+            return List.of();
+        }
+        return NoteParser.all(NoteParser.of(Quotes.AS_TYPED).parse(text)).stream()
+                .filter(Image.class::isInstance)
+                .map(Image.class::cast)
+                .flatMap(image -> photo(image.getUrl().toString())
+                        .map(src -> new Picture(
+                                src.substring("/photos/".length()),
+                                image.getText().toString().strip()))
+                        .stream())
+                .toList();
+    }
+
+    /** Those of a note's pictures that its text does not show: they stand under it. */
+    public static List<Photo> under(String text, List<Photo> photos) {
+        Set<String> within = pictures(text).stream().map(Picture::file).collect(Collectors.toSet());
+        return photos.stream().filter(photo -> !within.contains(photo.file())).toList();
     }
 
     /** Gives every reference the name of what it points to; where that is gone, its words stand and say so. */

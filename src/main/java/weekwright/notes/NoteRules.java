@@ -54,6 +54,22 @@ public final class NoteRules {
         }
     }
 
+    /** So do the pictures within its text. */
+    static void textWithWords(Note note, Problems problems) {
+        if (note.visibleOrDefault() != Note.Visible.EVERYONE) {
+            return;
+        }
+        for (Markdown.Picture picture : Markdown.pictures(note.text())) {
+            if (picture.alternative().isEmpty()) {
+                problems.fault(
+                        "text",
+                        "![](photos/" + picture.file() + ")",
+                        "has no words for those who do not see it; everyone reads this note",
+                        "write what it shows between [ and ]");
+            }
+        }
+    }
+
     /** Whether a file is a picture by its name. */
     public static boolean isPicture(String file) {
         return PICTURE.matcher(file.toLowerCase(Locale.ROOT)).matches();

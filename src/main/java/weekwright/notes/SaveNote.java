@@ -27,6 +27,7 @@ public final class SaveNote {
     public static Saved save(Write write, Optional<Shown> shown, Note note) throws Rejected, Stale {
         Problems problems = new Problems();
         NoteRules.check(note, problems);
+        NoteRules.textWithWords(note, problems);
         References.check(write, NoteStore.TABLE.shape(), note, problems);
         for (String task : note.tasks().list()) {
             if (TaskStore.TABLE.find(write, new Id(task)).isEmpty()) {

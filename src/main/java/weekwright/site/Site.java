@@ -256,7 +256,7 @@ public final class Site {
         Entry entry = entries.get(place);
         String root = "../".repeat(folder.split("/").length);
         List<Picture> pictures = new ArrayList<>();
-        for (Photo photo : entry.photos()) {
+        for (Photo photo : Markdown.under(entry.note().text(), entry.photos())) {
             files.picture(photo.file())
                     .ifPresent(path -> pictures.add(new Picture(root + path, photo.caption(), photo.alternative())));
         }

@@ -91,7 +91,44 @@ class NoteInTheBrowserTest {
         assertThat(browser.complaints()).isEmpty();
     }
 
+    @Test
+    void pictures_dropped_and_pasted_into_the_text_are_sent_and_stand_at_the_caret() throws Exception {
+        browser.open("/notes/new");
+        WebElement text = browser.driver().findElement(By.id("text"));
+        text.sendKeys("Two lie.");
+        send("text", "new DragEvent('drop', {dataTransfer: data, bubbles: true, cancelable: true})", "first.png");
+        browser.until(driver -> text.getAttribute("value").contains("![](photos/"));
+        browser.until(driver -> driver.findElement(By.cssSelector("[data-sent]"))
+                .getText()
+                .equals("It stands in the text; write between [ and ] what is seen."));
+        text.sendKeys("Two stones");
+        assertThat(text.getAttribute("value"))
+                .matches("Two lie\\.\n\n!\\[Two stones\\]\\(photos/2026-11-25-[0-9]+\\.png\\)\n\n");
+        browser.until(driver -> driver.findElements(By.cssSelector("[data-page-view] img[alt='Two stones']"))
+                        .size()
+                == 1);
+        ((JavascriptExecutor) browser.driver())
+                .executeScript("const t = document.getElementById('text'); t.setSelectionRange(0, 3);");
+        text.sendKeys(Keys.chord(Keys.CONTROL, "i"));
+        assertThat(text.getAttribute("value")).startsWith("*Two* lie.");
+        text.sendKeys(Keys.chord(Keys.CONTROL, Keys.ENTER));
+        browser.until(driver -> driver.findElements(By.cssSelector("[data-page-view] em")).stream()
+                .anyMatch(em -> em.getText().equals("Two")));
+        ((JavascriptExecutor) browser.driver())
+                .executeScript("const data = new DataTransfer();"
+                        + "data.items.add(new File(['no picture'], 'plan.png', {type: 'image/png'}));"
+                        + "document.getElementById('text').dispatchEvent(new ClipboardEvent('paste',"
+                        + " {clipboardData: data, bubbles: true, cancelable: true}));");
+        browser.until(driver -> driver.findElement(By.cssSelector("[data-refused]"))
+                .getText()
+                .equals("\"plan.png\" is no JPEG, PNG or WebP inside; save it as one of these."));
+    }
+
     private static void send(String event, String name) throws Exception {
+        send("shows", event, name);
+    }
+
+    private static void send(String id, String event, String name) throws Exception {
         byte[] png = CameraPicture.bytes(
                 new java.awt.image.BufferedImage(40, 30, java.awt.image.BufferedImage.TYPE_INT_RGB), "png");
         ((JavascriptExecutor) browser.driver())
@@ -99,8 +136,9 @@ class NoteInTheBrowserTest {
                         "const data = new DataTransfer();"
                                 + "const bytes = Uint8Array.from(atob(arguments[0]), (c) => c.charCodeAt(0));"
                                 + "data.items.add(new File([bytes], arguments[1], {type: 'image/png'}));"
-                                + "document.getElementById('shows').dispatchEvent(" + event + ");",
+                                + "document.getElementById(arguments[2]).dispatchEvent(" + event + ");",
                         Base64.getEncoder().encodeToString(png),
-                        name);
+                        name,
+                        id);
     }
 }

@@ -67,6 +67,10 @@ public final class NoteEditPage implements Page {
                 return Saved.to("/notes").saying("\"" + note.value().title() + "\" is removed" + with + ".");
             });
         }
+        Optional<Answer> picture = TextPictures.answer(request);
+        if (picture.isPresent()) {
+            return picture.get();
+        }
         Optional<Answer> unsaved =
                 NoteDrafts.answer(request, Optional.of(note.value().id())).or(() -> NoteFields.unsaved(request));
         return unsaved.isPresent() ? unsaved.get() : NoteFields.change(request, note);

@@ -179,6 +179,7 @@ final class NoteFields {
             Note note = Shape.of(Note.class)
                     .with(read.orElseThrow(), "id", ReferenceStore.unusedId(write, NoteStore.TABLE.name(), "note"));
             SaveNote.Saved kept = SaveNote.save(write, Optional.empty(), note);
+            TextPictures.keepLines(request, write, note);
             request.person().ifPresent(person -> DraftStore.drop(write, person.id(), Optional.empty()));
             return Saved.to("/notes/" + note.id()).saying("The note is kept." + Remarks.said(kept.remarks()));
         });
@@ -192,6 +193,7 @@ final class NoteFields {
         return request.save(write -> {
             SaveNote.Saved kept =
                     SaveNote.save(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow());
+            TextPictures.keepLines(request, write, kept.note().value());
             request.person()
                     .ifPresent(person -> DraftStore.drop(
                             write, person.id(), Optional.of(old.value().id())));

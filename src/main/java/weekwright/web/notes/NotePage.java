@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
@@ -29,6 +32,8 @@ public final class NotePage implements Page {
 
     /**
      * @param html made by {@link Markdown}, safe to stand in the page
+     * @param pictures those that stand under the text
+     * @param within those that stand in the text
      * @param earlier id of the note before it, empty for the first
      */
     public record View(
@@ -38,6 +43,7 @@ public final class NotePage implements Page {
             String by,
             String html,
             List<Picture> pictures,
+            List<Picture> within,
             List<Hours> hours,
             int minutes,
             List<Thing> things,
@@ -78,6 +84,8 @@ public final class NotePage implements Page {
                     .sorted(Comparator.comparing(Note::date))
                     .toList();
             int place = all.indexOf(note);
+            Map<Boolean, List<Picture>> photos = pictures(
+                    note, PhotoStore.TABLE.where(read, "note", note.id().value()));
             return new View(
                     note.id().value(),
                     note.title(),
@@ -90,9 +98,8 @@ public final class NotePage implements Page {
                             note.text(),
                             Addresses.links(read),
                             request.settings().quotes()),
-                    PhotoStore.TABLE.where(read, "note", note.id().value()).stream()
-                            .map(Picture::of)
-                            .toList(),
+                    photos.get(false),
+                    photos.get(true),
                     hours,
                     hours.stream().mapToInt(Hours::minutes).sum(),
                     things(read, note),
@@ -100,6 +107,15 @@ public final class NotePage implements Page {
                     place > 0 ? all.get(place - 1).id().value() : "",
                     place + 1 < all.size() ? all.get(place + 1).id().value() : "");
         });
+    }
+
+    /** A note's pictures: true, those that stand in its text; false, those under it. */
+    static Map<Boolean, List<Picture>> pictures(Note note, List<Stored<Photo>> photos) {
+        Set<Photo> under = Set.copyOf(
+                Markdown.under(note.text(), photos.stream().map(Stored::value).toList()));
+        return photos.stream()
+                .collect(Collectors.partitioningBy(
+                        photo -> !under.contains(photo.value()), Collectors.mapping(Picture::of, Collectors.toList())));
     }
 
     /** Who may read it, in words. */

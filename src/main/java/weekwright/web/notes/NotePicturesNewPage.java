@@ -1,8 +1,5 @@
 package weekwright.web.notes;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,13 +7,9 @@ import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
-import weekwright.base.Refused;
 import weekwright.base.Rejected;
 import weekwright.base.Shape;
 import weekwright.db.Stored;
-import weekwright.files.KeptFiles;
-import weekwright.files.picture.PhotoFiles;
-import weekwright.files.picture.PictureFacts;
 import weekwright.notes.KeepPhoto;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
@@ -28,22 +21,12 @@ import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
-import weekwright.web.kit.Upload;
 import weekwright.web.parts.Choices;
 
 /** Adds pictures to a note, several at once, with their words. */
 public final class NotePicturesNewPage implements Page {
-    private static final String FIELD = "pictures";
-    private static final int MOST_AT_ONCE = 12;
-
     /** @param everyone whether everyone reads the note, so that words are needed */
     public record View(Form form, String id, String title, boolean everyone) {}
-
-    /** A picture that came, with its place among them. */
-    private record Sent(int place, Upload upload, PictureFacts facts) {}
-
-    /** A picture whose file is kept. */
-    private record Kept(int place, String file, Optional<LocalDate> takenOn) {}
 
     @Override
     public View show(Request request) {
@@ -56,11 +39,11 @@ public final class NotePicturesNewPage implements Page {
     public Answer submit(Request request) throws Exception {
         Note note = NotePage.note(request).value();
         FormReader form = request.form();
-        List<Sent> good = read(request, form);
+        List<SentPictures.Sent> good = SentPictures.read(request, form);
         List<String> shows = lines(form, "shows", "alternative");
         List<String> captions = lines(form, "captions", "caption");
         boolean byDay = form.ticked("by_day");
-        int sent = request.uploads(FIELD).size();
+        int sent = request.uploads(SentPictures.FIELD).size();
         if (note.visibleOrDefault() == Note.Visible.EVERYONE && sent > 0 && filled(shows, sent) < sent) {
             form.fault(
                     "shows",
@@ -68,17 +51,17 @@ public final class NotePicturesNewPage implements Page {
                     "has no line for each picture; everyone reads this note",
                     "write what each shows, for those who do not see it");
         }
-        List<Kept> kept = new ArrayList<>();
+        List<SentPictures.Kept> kept = new ArrayList<>();
         boolean[] named = {false};
         try {
             // files of a form that is refused anyhow are not decoded
             if (!form.problems().hasFaults()) {
-                kept.addAll(keep(request, form, good));
+                kept.addAll(SentPictures.keep(request, form, good));
             }
             return request.save(write -> {
                 List<Stored<Note>> notes = NoteStore.TABLE.list(write);
                 Set<String> elsewhere = new LinkedHashSet<>();
-                for (Kept picture : kept) {
+                for (SentPictures.Kept picture : kept) {
                     Note into = byDay ? ofItsDay(notes, note, picture) : note;
                     if (!Choices.same(into.id(), note.id())) {
                         elsewhere.add(into.title());
@@ -98,7 +81,7 @@ public final class NotePicturesNewPage implements Page {
             });
         } finally {
             if (!named[0]) {
-                for (Kept picture : kept) {
+                for (SentPictures.Kept picture : kept) {
                     Photos.files(request).remove(picture.file());
                 }
             }
@@ -115,50 +98,8 @@ public final class NotePicturesNewPage implements Page {
         }
     }
 
-    private static List<Sent> read(Request request, FormReader form) throws IOException {
-        // without a script some browsers send the name of the file as a text field
-        form.text(FIELD);
-        List<Upload> uploads = request.uploads(FIELD);
-        if (uploads.isEmpty()) {
-            form.fault(FIELD, "", "is missing", "choose or take a picture");
-        } else if (uploads.size() > MOST_AT_ONCE) {
-            form.fault(FIELD, uploads.size() + " files", "are too many at once", "send " + MOST_AT_ONCE + " at a time");
-        }
-        List<Sent> good = new ArrayList<>();
-        for (int place = 0; place < uploads.size(); place++) {
-            Upload upload = uploads.get(place);
-            if (upload.bytes() > KeptFiles.MOST_BYTES) {
-                form.fault(FIELD, upload.name(), "is larger than 25 MB", "save it smaller");
-            } else if (upload.bytes() == 0) {
-                form.fault(FIELD, upload.name(), "is empty", "choose the picture once more");
-            } else {
-                try (InputStream in = upload.content().get()) {
-                    good.add(new Sent(place, upload, PictureFacts.read(in)));
-                } catch (Refused e) {
-                    form.fault(FIELD, upload.name(), e.rule(), e.remedy());
-                }
-            }
-        }
-        return good;
-    }
-
-    /** Keeps all of them, or adds faults and keeps none. */
-    private static List<Kept> keep(Request request, FormReader form, List<Sent> good) throws IOException {
-        PhotoFiles files = Photos.files(request);
-        List<Kept> kept = new ArrayList<>();
-        for (Sent one : good) {
-            try (InputStream in = one.upload().content().get()) {
-                String file = files.keep(in, one.facts(), one.facts().takenOn().orElse(request.today()));
-                kept.add(new Kept(one.place(), file, one.facts().takenOn()));
-            } catch (Refused e) {
-                form.fault(FIELD, one.upload().name(), e.rule(), e.remedy());
-            }
-        }
-        return kept;
-    }
-
     /** The one note of the day it was taken, else the note it is sent to. */
-    private static Note ofItsDay(List<Stored<Note>> notes, Note note, Kept picture) {
+    private static Note ofItsDay(List<Stored<Note>> notes, Note note, SentPictures.Kept picture) {
         List<Note> ofDay = notes.stream()
                 .map(Stored::value)
                 .filter(other -> picture.takenOn().filter(other.date()::equals).isPresent())
@@ -166,7 +107,7 @@ public final class NotePicturesNewPage implements Page {
         return ofDay.size() == 1 ? ofDay.get(0) : note;
     }
 
-    private static String said(List<Kept> kept, Note note, Set<String> elsewhere, boolean byDay) {
+    private static String said(List<SentPictures.Kept> kept, Note note, Set<String> elsewhere, boolean byDay) {
         String text = Formats.sentence(Formats.counted(kept.size(), "picture is", "pictures are")) + " kept.";
         if (!elsewhere.isEmpty()) {
             return text + " Some stand with the note of their day: " + String.join("; ", elsewhere) + ".";

@@ -143,10 +143,10 @@ public final class NotesBookPage implements Page {
         CrewMemberStore.TABLE
                 .values(read)
                 .forEach(member -> names.put(member.id().folded(), member.name()));
-        Map<String, List<NotePage.Picture>> pictures = new HashMap<>();
+        Map<String, List<Stored<Photo>>> pictures = new HashMap<>();
         for (Stored<Photo> photo : PhotoStore.TABLE.list(read)) {
             pictures.computeIfAbsent(photo.value().note().folded(), note -> new ArrayList<>())
-                    .add(NotePage.Picture.of(photo));
+                    .add(photo);
         }
         var links = Addresses.links(read);
         List<Note> notes = NoteStore.TABLE.values(read).stream()
@@ -164,7 +164,10 @@ public final class NotesBookPage implements Page {
                                     .map(id -> names.getOrDefault(id.folded(), ""))
                                     .orElse(""),
                             bound(Markdown.html(note.text(), links, quotes), anchor),
-                            pictures.getOrDefault(note.id().folded(), List.of())));
+                            NotePage.pictures(
+                                            note,
+                                            pictures.getOrDefault(note.id().folded(), List.of()))
+                                    .get(false)));
         }
         return parts;
     }

@@ -67,6 +67,10 @@ public final class NotesNewPage implements Page {
 
     @Override
     public Answer submit(Request request) throws Exception {
+        Optional<Answer> picture = TextPictures.answer(request);
+        if (picture.isPresent()) {
+            return picture.get();
+        }
         Optional<Answer> unsaved = NoteDrafts.answer(request, Optional.empty()).or(() -> NoteFields.unsaved(request));
         return unsaved.isPresent() ? unsaved.get() : NoteFields.add(request);
     }

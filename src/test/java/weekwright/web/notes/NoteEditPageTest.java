@@ -1,10 +1,16 @@
 package weekwright.web.notes;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import java.awt.image.BufferedImage;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.notes.Photo;
+import weekwright.notes.PhotoStore;
+import weekwright.testkit.CameraPicture;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -96,5 +102,50 @@ class NoteEditPageTest {
                 ilse.form(ilse.get(note + "/edit?draft=yes"), ".note-form").send();
         assertThat(both.status()).isEqualTo(409);
         assertThat(both.page().select("tbody tr").eachText()).containsExactly("Text A little. A little more. Much.");
+    }
+
+    @Test
+    void a_picture_let_fall_into_the_text_is_the_note_s_once_it_is_kept_and_stands_there_alone() throws Exception {
+        String note = keep("Lintel", "It lies.");
+        Visitor ilse = SERVER.as("ilse");
+        byte[] png = CameraPicture.bytes(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png");
+        Visitor.Reply sent = ilse.form(ilse.get(note + "/edit"))
+                .attach("pictures", "../lintel.png", png)
+                .press("picture");
+        assertThat(sent.status()).isEqualTo(200);
+        assertThat(sent.body()).isEqualTo("{\"text\":\"![](photos/2026-11-25-1.png)\"}");
+        Visitor.Form form = ilse.form(ilse.get(note + "/edit"))
+                .with("text", "It lies.\n\n![](photos/2026-11-25-1.png)")
+                .with("visible", "everyone");
+        assertThat(form.send().troubles())
+                .containsExactly(
+                        "\"![](photos/2026-11-25-1.png)\" has no words for those who do not see it; everyone reads"
+                                + " this note; write what it shows between [ and ]");
+        Visitor.Reply saved = ilse.follow(form.with("text", "It lies.\n\n![The lintel](photos/2026-11-25-1.png)")
+                .send());
+        assertThat(saved.page().select("article img").eachAttr("alt")).containsExactly("The lintel");
+        assertThat(saved.page()
+                        .select("aside section:contains(Pictures in the text) a")
+                        .eachText())
+                .containsExactly("2026-11-25-1.png");
+        assertThat(SERVER.db().read(PhotoStore.TABLE::values))
+                .extracting(Photo::file, Photo::alternative)
+                .containsExactly(tuple("2026-11-25-1.png", "The lintel"));
+        ilse.form(saved, ".flash form").send();
+        assertThat(SERVER.db().read(PhotoStore.TABLE::values)).isEmpty();
+    }
+
+    @Test
+    void what_is_no_picture_is_refused_in_words_and_nothing_is_kept() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply refused = ilse.form(ilse.get("/notes/new"))
+                .attach("pictures", "page.jpg", "<html>".getBytes(StandardCharsets.UTF_8))
+                .press("picture");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.body())
+                .isEqualTo(
+                        "{\"refused\":\"\\\"page.jpg\\\" is no JPEG, PNG or WebP inside; save it as one of these.\"}");
+        assertThat(ilse.form(ilse.get("/notes/new")).press("picture").body())
+                .isEqualTo("{\"refused\":\"Is missing; choose or take a picture.\"}");
     }
 }
