@@ -48,6 +48,11 @@ public final class App implements AutoCloseable {
      * @throws FolderRefused when the folder holds something else, is taken, or was written by a newer program
      */
     public App(Path folder, Clock clock, Templates templates, boolean sample) throws FolderRefused {
+        this(new Folder(folder), clock, templates, sample);
+    }
+
+    /** As above in a folder whose backups may lie elsewhere. */
+    public App(Folder folder, Clock clock, Templates templates, boolean sample) throws FolderRefused {
         this(
                 folder,
                 clock,
@@ -67,7 +72,7 @@ public final class App implements AutoCloseable {
      * @param trials of the whole one
      */
     public App(
-            Path folder,
+            Folder folder,
             Clock clock,
             LongSupplier nanos,
             Templates templates,
@@ -80,7 +85,7 @@ public final class App implements AutoCloseable {
         this.nanos = nanos;
         this.firstLook = firstLook;
         this.trials = trials;
-        this.folder = new Folder(folder);
+        this.folder = folder;
         this.clock = clock;
         this.templates = templates;
         this.sample = sample;

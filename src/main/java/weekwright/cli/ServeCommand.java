@@ -94,6 +94,12 @@ final class ServeCommand implements Callable<Integer> {
             description = "The certificate's key (PEM text, PKCS #8, no passphrase).")
     private Path key;
 
+    @Option(
+            names = "--backups",
+            paramLabel = "PLACE",
+            description = "Keep the daily backups in this folder, best on another disk (default: backups in FOLDER).")
+    private Path backups;
+
     @Option(names = "--sample", description = "Serve a copy of the sample.")
     private boolean sample;
 
@@ -139,7 +145,7 @@ final class ServeCommand implements Callable<Integer> {
     private int serve(Path place, Clock clock) throws FolderRefused, Failure {
         CountDownLatch stop = new CountDownLatch(1);
         Thread hook = new Thread(() -> stop(stop), "stop");
-        try (App app = new App(place, clock, templates(), sample);
+        try (App app = new App(project(place), clock, templates(), sample);
                 Server server = started(app)) {
             terminal.out().println("weekwright serves " + app.folder().path() + " at " + server.address());
             terminal.out().flush();
@@ -159,6 +165,10 @@ final class ServeCommand implements Callable<Integer> {
             Runtime.getRuntime().removeShutdownHook(hook);
         }
         return 0;
+    }
+
+    private Folder project(Path place) {
+        return backups == null ? new Folder(place) : new Folder(place, backups);
     }
 
     private Listening listening() throws Failure {

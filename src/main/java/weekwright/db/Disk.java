@@ -72,8 +72,7 @@ public final class Disk {
     }
 
     /** The newest backup that lies in a folder, by its name. */
-    static Optional<Path> newestBackup(Path folder) {
-        Path backups = folder.resolve("backups");
+    static Optional<Path> newestBackup(Path backups) {
         if (!Files.isDirectory(backups)) {
             return Optional.empty();
         }

@@ -26,13 +26,26 @@ public final class Folder {
     private static final String LOCK = "server.lock";
 
     private final Path path;
+    private final Path backups;
 
+    /** With its backups in it. */
     public Folder(Path path) {
+        this(path, path.resolve("backups"));
+    }
+
+    /** With its backups elsewhere, on another disk say. */
+    public Folder(Path path, Path backups) {
         this.path = path.toAbsolutePath().normalize();
+        this.backups = backups.toAbsolutePath().normalize();
     }
 
     public Path path() {
         return path;
+    }
+
+    /** Where the backups that it makes by itself lie. */
+    public Path backups() {
+        return backups;
     }
 
     public Path photos() {
@@ -190,10 +203,10 @@ public final class Folder {
 
     private String damaged(Path file, String finding) {
         return file + " is damaged (" + finding + "). Nothing was changed. Keep the file and "
-                + Disk.newestBackup(path)
+                + Disk.newestBackup(backups)
                         .map(backup -> "bring the newest backup back into a new folder: weekwright restore " + backup
                                 + " " + path + "-restored")
-                        .orElse("restore the newest backup; none lies in " + path.resolve("backups"))
+                        .orElse("restore the newest backup; none lies in " + backups)
                 + ".";
     }
 

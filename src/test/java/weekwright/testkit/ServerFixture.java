@@ -17,6 +17,7 @@ import weekwright.account.LogInStore;
 import weekwright.account.Passphrases;
 import weekwright.base.Id;
 import weekwright.db.Db;
+import weekwright.db.Folder;
 import weekwright.files.ImportProject;
 import weekwright.files.SampleFiles;
 import weekwright.files.csv.PlainFiles;
@@ -53,7 +54,7 @@ public final class ServerFixture implements AutoCloseable {
         this.names = listening.names();
         try {
             app = new App(
-                    folder.resolve("project"),
+                    new Folder(folder.resolve("project")),
                     clock,
                     clock instanceof SettableClock settable ? settable::nanos : System::nanoTime,
                     Templates.packed(),

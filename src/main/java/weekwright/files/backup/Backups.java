@@ -29,7 +29,7 @@ import weekwright.db.History;
 import weekwright.files.Tidy;
 
 /**
- * The backups of a project in its folder {@code backups/}, named by the second in UTC in which they were made; whatever bears
+ * The backups of a project in its folder {@code backups/} or where else they were told to lie, named by the second in UTC in which they were made; whatever bears
  * such a name was found whole. Other files there are left alone.
  */
 public final class Backups {
@@ -61,7 +61,7 @@ public final class Backups {
 
     /** Where they lie. */
     public Path place() {
-        return folder.path().resolve("backups");
+        return folder.backups();
     }
 
     /** All that are there, newest first. */

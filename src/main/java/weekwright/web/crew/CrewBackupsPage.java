@@ -23,8 +23,9 @@ public final class CrewBackupsPage implements Page {
      * @param last when the last good one was made; empty where there is none
      * @param warning that it is too old; empty while all is well
      * @param place the folder in which they lie
+     * @param elsewhere whether that is outside the project's own
      */
-    public record View(String last, String warning, Path place, List<Line> lines, Form form) {}
+    public record View(String last, String warning, Path place, boolean elsewhere, List<Line> lines, Form form) {}
 
     /** A backup: its file, when it was made in the project's zone, its size. */
     public record Line(String name, String made, String size) {}
@@ -42,6 +43,7 @@ public final class CrewBackupsPage implements Page {
                 lines.isEmpty() ? "" : lines.get(0).made(),
                 warning(request),
                 backups.place(),
+                !backups.place().startsWith(request.project().folder().path()),
                 lines,
                 request.form("make"));
     }

@@ -6,12 +6,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import weekwright.App;
+import weekwright.db.Folder;
+import weekwright.render.Templates;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SettableClock;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
+import weekwright.web.Server;
 
 class CrewBackupsPageTest {
+    @TempDir
+    private Path temp;
+
     @Test
     void one_is_made_at_a_press_and_listed() {
         try (ServerFixture server = ServerFixture.small()) {
@@ -79,5 +87,27 @@ class CrewBackupsPageTest {
                             + " then make it again");
             assertThat(server.as("noor").get("/crew/backups").status()).isEqualTo(403);
         }
+    }
+
+    @Test
+    void they_are_made_and_listed_in_a_folder_of_choice() throws Exception {
+        Path project = temp.resolve("mill");
+        Path other = temp.resolve("other disk/mill");
+        try (App app = new App(new Folder(project, other), ServerFixture.CLOCK, Templates.packed(), false)) {
+            SmallProject.fill(app.create());
+            try (Server server = Server.start(app, "127.0.0.1", 0)) {
+                Visitor ilse = new Visitor("http://127.0.0.1:" + server.port());
+                ilse.setCookie("who", "ilse");
+                Visitor.Reply made =
+                        ilse.follow(ilse.form(ilse.get("/crew/backups")).press("make"));
+                assertThat(made.page().select("table tbody tr td").get(0).text())
+                        .isEqualTo("2026-11-25-080000.zip");
+                assertThat(made.page().select("p.calendars-foot").text())
+                        .startsWith(
+                                "They lie in " + other + "; keep that place as safe as the project. To get one back");
+            }
+        }
+        assertThat(other.resolve("2026-11-25-080000.zip")).isNotEmptyFile();
+        assertThat(project.resolve("backups")).doesNotExist();
     }
 }
