@@ -66,77 +66,99 @@ public final class Fuzz {
         byte[] seed = Mutations.corpus("note.md");
         for (int i = 0; i < rounds; i++) {
             String text = new String(mutations.of(seed), StandardCharsets.UTF_8);
-            tried("Markdown", text, () -> {
-                Document page = Jsoup.parseBodyFragment(Markdown.html(text));
-                for (Element element : page.body().getAllElements()) {
-                    boolean runs = element.tagName().matches("script|style|iframe|object|embed|form|base|meta|link|svg")
-                            || element.attributes().asList().stream()
-                                    .anyMatch(a -> a.getKey().startsWith("on"))
-                            || element.attr("href").strip().matches("(?is)(javascript|data|vbscript):.*")
-                            || element.attr("src").strip().matches("(?is)(javascript|data|https?):.*");
-                    if (runs) {
-                        throw new IllegalStateException("came out: " + element);
-                    }
-                }
-            });
+            tried("Markdown", text, () -> markdownOf(text));
         }
         return failures;
     }
 
+    /** Renders one note. @throws IllegalStateException when something that runs comes out */
+    static void markdownOf(String text) {
+        Document page = Jsoup.parseBodyFragment(Markdown.html(text));
+        for (Element element : page.body().getAllElements()) {
+            boolean runs = element.tagName().matches("script|style|iframe|object|embed|form|base|meta|link|svg")
+                    || element.attributes().asList().stream()
+                            .anyMatch(a -> a.getKey().startsWith("on"))
+                    || element.attr("href").strip().matches("(?is)(javascript|data|vbscript):.*")
+                    || element.attr("src").strip().matches("(?is)(javascript|data|https?):.*");
+            if (runs) {
+                throw new IllegalStateException("came out: " + element);
+            }
+        }
+    }
+
     /** A picture is read or refused in words. */
     List<String> pictures() {
+        List<byte[]> seeds = pictureSeeds();
+        for (int i = 0; i < rounds; i++) {
+            byte[] bytes = mutations.of(seeds.get(i % seeds.size()));
+            tried(
+                    "picture",
+                    java.util.Base64.getEncoder().encodeToString(bytes),
+                    () -> outcomes.merge(pictureOf(bytes) ? "read" : "refused", 1, Integer::sum));
+        }
+        return failures;
+    }
+
+    static List<byte[]> pictureSeeds() {
         BufferedImage image = new BufferedImage(24, 16, BufferedImage.TYPE_INT_RGB);
-        List<byte[]> seeds = List.of(
+        return List.of(
                 CameraPicture.jpeg(image, 6, "2026:11:09 07:30:00"),
                 CameraPicture.bytes(image, "png"),
                 CameraPicture.bytes(image, "jpg"));
-        for (int i = 0; i < rounds; i++) {
-            byte[] bytes = mutations.of(seeds.get(i % seeds.size()));
-            tried("picture", java.util.Base64.getEncoder().encodeToString(bytes), () -> {
-                try {
-                    PictureFacts.read(new ByteArrayInputStream(bytes));
-                    outcomes.merge("read", 1, Integer::sum);
-                } catch (Refused refused) {
-                    outcomes.merge("refused", 1, Integer::sum);
-                    if (refused.getMessage() == null || refused.getMessage().isBlank()) {
-                        throw new IllegalStateException("refused without words");
-                    }
-                }
-            });
+    }
+
+    /** Whether a picture is read, else refused in words. */
+    static boolean pictureOf(byte[] bytes) throws IOException {
+        try {
+            PictureFacts.read(new ByteArrayInputStream(bytes));
+            return true;
+        } catch (Refused refused) {
+            if (refused.getMessage() == null || refused.getMessage().isBlank()) {
+                throw new IllegalStateException("refused without words");
+            }
+            return false;
         }
-        return failures;
     }
 
     /** One file of a small project at a time: it is read, or its faults are told in words. */
     List<String> plainFiles(Path folder) throws Exception {
         Path files = folder.resolve("files");
-        try (ServerFixture small = ServerFixture.small()) {
-            ExportProject.into(small.db(), small.app().folder(), files);
-        }
-        List<Path> all;
-        try (Stream<Path> walk = Files.walk(files)) {
-            all = walk.filter(Files::isRegularFile)
-                    .filter(file -> file.toString().matches(".*\\.(csv|toml|md)"))
-                    .sorted(Comparator.comparing(Path::toString))
-                    .toList();
-        }
+        List<Path> all = project(files);
         for (int i = 0; i < rounds; i++) {
             Path file = all.get(mutations.next(all.size()));
             byte[] whole = Files.readAllBytes(file);
             byte[] bytes = mutations.of(whole);
             Files.write(file, bytes);
             tried(file.getFileName().toString(), new String(bytes, StandardCharsets.ISO_8859_1), () -> {
-                ReadResult read = PlainFiles.read(files, OakMill.TODAY);
-                outcomes.merge(read.data().isPresent() ? "read" : "refused", 1, Integer::sum);
-                for (Problem problem : read.problems()) {
-                    if (problem.text().isBlank()) {
-                        throw new IllegalStateException("a fault without words");
-                    }
-                }
+                outcomes.merge(filesOf(files) ? "read" : "refused", 1, Integer::sum);
             });
             Files.write(file, whole);
         }
         return failures;
+    }
+
+    /** Writes a small project as plain files and lists those of text. */
+    static List<Path> project(Path files) throws Exception {
+        try (ServerFixture small = ServerFixture.small()) {
+            ExportProject.into(small.db(), small.app().folder(), files);
+        }
+        try (Stream<Path> walk = Files.walk(files)) {
+            return walk.filter(Files::isRegularFile)
+                    .filter(file -> file.toString().matches(".*\\.(csv|toml|md)"))
+                    .sorted(Comparator.comparing(Path::toString))
+                    .toList();
+        }
+    }
+
+    /** Whether a project is read, else its faults are told in words. */
+    static boolean filesOf(Path files) throws IOException {
+        ReadResult read = PlainFiles.read(files, OakMill.TODAY);
+        for (Problem problem : read.problems()) {
+            if (problem.text().isBlank()) {
+                throw new IllegalStateException("a fault without words");
+            }
+        }
+        return read.data().isPresent();
     }
 
     /** Every form there is, and the page that reads a bank's file: nothing answers 500. */
