@@ -26,6 +26,9 @@ public final class Markdown {
     /** Marks in one unbroken run, or in all, from which on a text is shown as typed: nesting costs their square. */
     private static final int RUN_MOST = 200;
 
+    /** Each one opened in another costs the parser a step of its stack. */
+    private static final int COMMENTS_MOST = 100;
+
     private static final int BRACKETS_MOST = 4_000;
     private static final Pattern RUN = Pattern.compile("([*_~`\\[\\]()!<>#|^\\\\]|> ?)\\1{" + RUN_MOST + "}");
     private static final Pattern DEEP = Pattern.compile("(?m)^(?:[ \\t]*[>*+-][ \\t]*){60}");
@@ -217,6 +220,7 @@ public final class Markdown {
     private static boolean isTooBusy(String text) {
         long brackets = text.chars().filter(c -> c == '[' || c == ']').count();
         return brackets > BRACKETS_MOST
+                || text.split("<!--", -1).length > COMMENTS_MOST
                 || RUN.matcher(text).find()
                 || DEEP.matcher(text).find();
     }

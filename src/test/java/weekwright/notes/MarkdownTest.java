@@ -235,4 +235,13 @@ class MarkdownTest {
         assertThat(Markdown.opening("At [it](stage:weir) and [the oak](material:m.1).", 90, LINKS, Quotes.AS_TYPED))
                 .isEqualTo("At Weir and the oak (no longer there).");
     }
+
+    /** Found by the fuzzer: the parser's stack overflowed. */
+    @Test
+    void comments_opened_in_comments_are_shown_as_they_were_typed() {
+        String text = "<b oncli" + "<!--".repeat(2_000) + "-->";
+        assertThat(Markdown.html(text))
+                .isEqualTo("<pre>" + text.replace("<", "&lt;").replace(">", "&gt;") + "</pre>");
+        assertThat(Markdown.pictures("![a](b.jpg)" + text)).isEmpty();
+    }
 }
