@@ -106,6 +106,13 @@ public final class Forecasts implements AutoCloseable {
     }
 
     private static final int MIXTURE_TRIALS = 1000;
+    /** Changes nearer together than the first come in a row; the next forecast begins after a lull, or after the longest wait. */
+    private static final long ROW_NANOS = 1_000_000_000L;
+
+    private static final long LULL_NANOS = 300_000_000L;
+    private static final long LONGEST_NANOS = 3_000_000_000L;
+    private long changedAt;
+    private boolean inRow;
 
     private Optional<Moved> moved = Optional.empty();
     private Optional<StoryWork> story = Optional.empty();
@@ -200,6 +207,9 @@ public final class Forecasts implements AutoCloseable {
 
     private synchronized void changed(long version) {
         if (!wanted.equals(Key.NONE) && wanted.version < version) {
+            long now = System.nanoTime();
+            inRow = now - changedAt < ROW_NANOS;
+            changedAt = now;
             want(new Key(version, wanted.day));
         }
     }
@@ -249,8 +259,14 @@ public final class Forecasts implements AutoCloseable {
                         return;
                     }
                 }
+                if (!lulled()) {
+                    return;
+                }
                 if (closed) {
                     return;
+                }
+                if (!isToDo()) {
+                    continue;
                 }
                 working = wanted;
                 key = wanted;
@@ -269,6 +285,24 @@ public final class Forecasts implements AutoCloseable {
                     trouble = String.valueOf(e.getMessage());
                 }
             }
+        }
+    }
+
+    /** While change follows on change nothing is drawn that the next one would throw away. */
+    private boolean lulled() {
+        long since = System.nanoTime();
+        try {
+            for (long now = since; !closed && inRow; now = System.nanoTime()) {
+                long left = Math.min(LULL_NANOS - (now - changedAt), LONGEST_NANOS - (now - since));
+                if (left <= 0) {
+                    inRow = false;
+                } else {
+                    wait(left / 1_000_000 + 1);
+                }
+            }
+            return true;
+        } catch (InterruptedException e) {
+            return false;
         }
     }
 
