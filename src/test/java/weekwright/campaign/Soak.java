@@ -244,8 +244,8 @@ public final class Soak {
         System.out.printf(
                 Locale.ROOT,
                 "%d answers, %d hours acknowledged; after a quarter and at the end: descriptors %d, %d; threads %d,"
-                    + " %d; least heap of the second and the last quarter %.1f, %.1f MB; write-ahead log at most %.1f"
-                    + " MB%n",
+                        + " %d; least heap of the second and the last quarter %.1f, %.1f MB; write-ahead log at most %.1f"
+                        + " MB%n",
                 answers.get(),
                 acknowledged.size(),
                 early[0],

@@ -25,8 +25,8 @@ import org.slf4j.LoggerFactory;
 public final class Guard extends Handler.Wrapper {
     private static final Logger LOG = LoggerFactory.getLogger("weekwright.web");
     private static final String CSP = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:;"
-        + " connect-src 'self'; font-src 'self'; media-src blob:; manifest-src 'self'; worker-src 'self'; form-action"
-        + " 'self'; base-uri 'none'; frame-ancestors 'none'";
+            + " connect-src 'self'; font-src 'self'; media-src blob:; manifest-src 'self'; worker-src 'self'; form-action"
+            + " 'self'; base-uri 'none'; frame-ancestors 'none'";
 
     /** The headers of every answer. */
     public static final Map<String, String> HEADERS = headers();
