@@ -22,7 +22,7 @@ public interface Codec<T> {
 
     T fromStored(Object stored);
 
-    /** The codec of a column type; enums are their words in lower case with {@code -} for {@code _}. */
+    /** The codec of a column type; enums are their words in lower case with {@code -} for {@code _}, read in any case. */
     @SuppressWarnings("unchecked")
     static <T> Codec<T> of(Class<T> type) {
         if (type.isEnum()) {
@@ -42,7 +42,7 @@ public interface Codec<T> {
         return Codecs.kept(
                 (text, reading) -> {
                     for (Enum constant : constants) {
-                        if (word(constant).equals(text.strip())) {
+                        if (word(constant).equalsIgnoreCase(text.strip())) {
                             return constant;
                         }
                     }

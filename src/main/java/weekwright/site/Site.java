@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import weekwright.base.Id;
 import weekwright.notes.Markdown;
 import weekwright.notes.Photo;
@@ -267,13 +268,10 @@ public final class Site {
         entry.film()
                 .ifPresent(film ->
                         belongs.add(new Link(film.title(), log.episodes().isEmpty() ? "" : root + "episodes.html")));
-        String preview = pictures.isEmpty() || log.address().isEmpty()
-                ? ""
-                : log.address() + pictures.get(0).path().substring(root.length());
         return page(
                 "site/note",
                 new NotePage(
-                        head(root, entry.note().title(), opening(entry), folder + file(entry), preview, secret),
+                        head(root, entry.note().title(), opening(entry), folder + file(entry), preview(entry), secret),
                         entry.note().date(),
                         entry.by(),
                         belongs,
@@ -281,6 +279,21 @@ public final class Site {
                         pictures,
                         neighbour(entries, place + 1),
                         neighbour(entries, place - 1)));
+    }
+
+    /** The whole address of the note's first picture, those in its text before those under it; empty for none. */
+    private String preview(Entry entry) {
+        if (log.address().isEmpty()) {
+            return "";
+        }
+        String text = entry.note().text();
+        return Stream.concat(
+                        Markdown.pictures(text).stream().map(Markdown.Picture::file),
+                        Markdown.under(text, entry.photos()).stream().map(Photo::file))
+                .flatMap(file -> files.picture(file).stream())
+                .findFirst()
+                .map(path -> log.address() + path)
+                .orElse("");
     }
 
     private static Optional<Link> neighbour(List<Entry> entries, int place) {

@@ -81,7 +81,16 @@ class ShapeTest {
                         "hands: \"x\" is not a whole number; write digits only, such as 3",
                         "hours: \"25\" is over 24; write 0.01 to 24",
                         "colour: \"red\" is not a known word here; write one of iron-gall, madder",
-                        "day: \"2026-02-29\" is not a day of the calendar; write a day that exists, such as 2026-02-28");
+                        "day: \"2026-02-29\" is not a day of the calendar; write a day that exists, such as"
+                                + " 2026-02-28");
+    }
+
+    @Test
+    void a_word_with_a_capital_as_phones_begin_it_is_the_word() {
+        Sample row = SHAPE.parse(
+                        Map.of("id", "a", "hours", "1", "colour", "Iron-Gall"), Reading.file(2), new Problems())
+                .orElseThrow();
+        assertThat(SHAPE.texts(row, 2)).containsEntry("colour", "iron-gall");
     }
 
     @Test

@@ -423,6 +423,63 @@ class SiteTest {
     }
 
     @Test
+    void the_preview_of_a_note_is_its_first_picture_wherever_it_stands() throws Exception {
+        Folder project = new Folder(folder.resolve("project"));
+        Files.createDirectories(project.photos());
+        List<String> names = List.of("in-the-text.jpg", "under-it.jpg");
+        for (String name : names) {
+            Files.write(
+                    project.photos().resolve(name), CameraPicture.jpeg(64 + name.length(), 48, "2026:11:09 07:30:00"));
+            db.write("test", write -> {
+                PhotoStore.TABLE.insert(write, SmallProject.of(Photo.class, "note", "n.all", "file", name));
+                PhotoStore.TABLE.insert(write, SmallProject.of(Photo.class, "note", "n.out", "file", name));
+                return null;
+            });
+        }
+        db.write(
+                "test",
+                write -> write.handle()
+                        .execute("UPDATE notes SET text = 'Dug. ![Sill](photos/in-the-text.jpg)' WHERE id = 'n.out'"));
+        PublicProject.switches(db, "address", "https://weir.example/log");
+        Site site = PublishSite.site(db, project, TEMPLATES, PublishSite.copies(project), PublicProject.TODAY);
+        for (String note : List.of("n.all", "n.out")) {
+            Document page = page(site, "notes/" + note + ".html");
+            assertThat(page.select("meta[property=og:image]").attr("content"))
+                    .as(note)
+                    .isEqualTo(page.selectFirst("article img").attr("src").replace("../", "https://weir.example/log/"));
+        }
+        assertThat(page(site, "notes/n.out.html").select("article img").eachAttr("alt"))
+                .containsExactly("Sill", "");
+    }
+
+    /** sitemaps.org, protocol 0.9: whole addresses in urlset, url, loc of its namespace. */
+    @Test
+    void the_site_map_names_every_page_for_everyone_and_no_other() throws Exception {
+        assertThat(site().paths()).doesNotContain("sitemap.xml");
+        allOn();
+        db.write("test", write -> {
+            SupportersLinkStore.renew(write);
+            return null;
+        });
+        Site site = site();
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        factory.setNamespaceAware(true);
+        NodeList places = factory.newDocumentBuilder()
+                .parse(new ByteArrayInputStream(site.at("sitemap.xml").orElseThrow()))
+                .getElementsByTagNameNS("http://www.sitemaps.org/schemas/sitemap/0.9", "loc");
+        List<String> named = new ArrayList<>();
+        for (int i = 0; i < places.getLength(); i++) {
+            named.add(places.item(i).getTextContent());
+        }
+        assertThat(named)
+                .containsExactlyElementsOf(site.paths().stream()
+                        .filter(path -> path.endsWith(".html") && !path.startsWith("supporters/"))
+                        .map(path -> "https://weir.example/log/" + path)
+                        .toList())
+                .hasSizeGreaterThan(4);
+    }
+
+    @Test
     void each_page_and_each_picture_made_and_written_is_a_step_that_is_counted_once() throws Exception {
         Folder project = new Folder(folder.resolve("project"));
         Files.createDirectories(project.photos());

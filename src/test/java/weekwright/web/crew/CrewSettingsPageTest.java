@@ -63,6 +63,25 @@ class CrewSettingsPageTest {
     }
 
     @Test
+    void notes_are_set_with_the_quotation_marks_chosen_here() {
+        Visitor ilse = SERVER.as("ilse");
+        String text = "She said \"the 'old' race\".";
+        String note = ilse.form(ilse.get("/notes/new"))
+                .with("title", "Said")
+                .with("text", text)
+                .send()
+                .to();
+        assertThat(ilse.get(note).page().select("article > p").last().text()).isEqualTo(text);
+        Visitor.Reply kept = ilse.form(ilse.get("/crew/settings"), "form:has(button[value=project])")
+                .with("quotes", "German")
+                .press("project");
+        assertThat(kept.troubles()).isEmpty();
+        assertThat(ilse.follow(kept).page().select(".flash p").text()).isEqualTo("Settings kept: The project.");
+        assertThat(ilse.get(note).page().select("article > p").last().text()).isEqualTo("She said „the ‚old‘ race“.");
+        assertThat(ilse.form(ilse.get(note + "/edit")).value("text").strip()).isEqualTo(text);
+    }
+
+    @Test
     void the_currency_is_not_changed_under_the_amounts() {
         Visitor ilse = SERVER.as("ilse");
         Visitor.Reply refused = ilse.form(ilse.get("/crew/settings"), "form:has(button[value=project])")
