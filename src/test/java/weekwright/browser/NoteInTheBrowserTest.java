@@ -2,10 +2,15 @@ package weekwright.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Base64;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
@@ -122,6 +127,35 @@ class NoteInTheBrowserTest {
         browser.until(driver -> driver.findElement(By.cssSelector("[data-refused]"))
                 .getText()
                 .equals("\"plan.png\" is no JPEG, PNG or WebP inside; save it as one of these."));
+        assertThat(browser.complaints()).singleElement().asString().contains("422");
+    }
+
+    @Test
+    void several_chosen_at_once_stand_in_the_text_in_their_order_but_for_one_that_is_refused(@TempDir Path folder)
+            throws Exception {
+        Path sill = Files.write(
+                folder.resolve("sill.png"),
+                CameraPicture.bytes(new BufferedImage(50, 30, BufferedImage.TYPE_INT_RGB), "png"));
+        Path plan = Files.writeString(folder.resolve("plan.png"), "no picture");
+        Path pit = Files.write(
+                folder.resolve("pit.png"),
+                CameraPicture.bytes(new BufferedImage(60, 30, BufferedImage.TYPE_INT_RGB), "png"));
+        browser.open("/notes/new");
+        browser.driver().findElement(By.id("text-pictures")).sendKeys(sill + "\n" + plan + "\n" + pit);
+        browser.until(driver -> driver.findElement(By.cssSelector("[data-sent]"))
+                .getText()
+                .equals("They stand in the text; write between [ and ] what is seen."));
+        assertThat(browser.driver()
+                        .findElement(By.cssSelector("[data-refused]"))
+                        .getText())
+                .isEqualTo("\"plan.png\" is no JPEG, PNG or WebP inside; save it as one of these.");
+        assertThat(browser.driver().findElement(By.id("text")).getAttribute("value"))
+                .matches("(!\\[]\\(photos/2026-11-25-[0-9]+\\.png\\)\n\n){2}");
+        browser.until(driver -> driver.findElements(By.cssSelector("[data-page-view] img")).stream()
+                .map(image -> image.getDomProperty("naturalWidth"))
+                .toList()
+                .equals(List.of("50", "60")));
+        assertThat(browser.complaints()).singleElement().asString().contains("422");
     }
 
     private static void send(String event, String name) throws Exception {
@@ -129,8 +163,7 @@ class NoteInTheBrowserTest {
     }
 
     private static void send(String id, String event, String name) throws Exception {
-        byte[] png = CameraPicture.bytes(
-                new java.awt.image.BufferedImage(40, 30, java.awt.image.BufferedImage.TYPE_INT_RGB), "png");
+        byte[] png = CameraPicture.bytes(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png");
         ((JavascriptExecutor) browser.driver())
                 .executeScript(
                         "const data = new DataTransfer();"
