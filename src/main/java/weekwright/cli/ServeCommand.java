@@ -23,10 +23,13 @@ import weekwright.base.Rejected;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.SettingsStore;
+import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
 import weekwright.files.ImportProject;
 import weekwright.files.SampleFiles;
+import weekwright.forecast.Forecasts;
+import weekwright.forecast.WeekBefore;
 import weekwright.render.Templates;
 import weekwright.web.Certificate;
 import weekwright.web.Listening;
@@ -139,6 +142,9 @@ final class ServeCommand implements Callable<Integer> {
     private static void unpack(Path copy, Clock clock) throws IOException, Rejected, FolderRefused {
         try (SampleFiles files = SampleFiles.unpack()) {
             ImportProject.into(files.folder(), new Folder(copy), false, LocalDate.now(clock), clock);
+        }
+        try (Db db = new Folder(copy).open(clock)) {
+            WeekBefore.keep(db, SampleClock.DAY, Forecasts.FIRST_LOOK);
         }
     }
 

@@ -478,7 +478,7 @@ public final class Forecasts implements AutoCloseable {
     }
 
     private void save(ForecastRun.Made made) {
-        SavedForecast saved = packed(made, false, "");
+        SavedForecast saved = SavedForecast.of(made, clock.instant(), false, "");
         keep(write -> {
             if (!SavedForecastStore.has(write, saved.day())) {
                 SavedForecastStore.insert(write, saved);
@@ -499,21 +499,6 @@ public final class Forecasts implements AutoCloseable {
         synchronized (this) {
             made = whole;
         }
-        return made.map(one -> packed(one, true, name));
-    }
-
-    private SavedForecast packed(ForecastRun.Made made, boolean byHand, String name) {
-        return new SavedForecast(
-                made.basis().asOf(),
-                clock.instant(),
-                SEED,
-                made.forecast().trials(),
-                made.forecast().engine(),
-                made.basis().version(),
-                byHand,
-                name,
-                ForecastJson.kept(made.plan().keep()),
-                new ForecastJson(made.basis().moneyDigits()).text(made.forecast()),
-                ForecastJson.packed(made.basis().inputs()));
+        return made.map(one -> SavedForecast.of(one, clock.instant(), true, name));
     }
 }

@@ -28,6 +28,22 @@ public record SavedForecast(
         String ranks,
         String results,
         byte[] inputs) {
+    /** A finished forecast as it is kept. */
+    static SavedForecast of(ForecastRun.Made made, Instant at, boolean byHand, String name) {
+        return new SavedForecast(
+                made.basis().asOf(),
+                at,
+                Forecasts.SEED,
+                made.forecast().trials(),
+                made.forecast().engine(),
+                made.basis().version(),
+                byHand,
+                name,
+                ForecastJson.kept(made.plan().keep()),
+                new ForecastJson(made.basis().moneyDigits()).text(made.forecast()),
+                ForecastJson.packed(made.basis().inputs()));
+    }
+
     /** The forecast in dates, with chances as rounded. */
     public Forecast forecast(int moneyDigits) {
         return new ForecastJson(moneyDigits).forecast(results);
