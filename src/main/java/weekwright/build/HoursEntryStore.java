@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -34,6 +35,16 @@ public final class HoursEntryStore {
                 read,
                 "WHERE \"date\" BETWEEN :from AND :to ORDER BY \"date\", \"row\"",
                 Map.of("from", from.toString(), "to", to.toString()));
+    }
+
+    /** The first day on which hours stand at a task. */
+    public static Optional<LocalDate> firstDay(Read read, Id task) {
+        return read.handle()
+                .createQuery("SELECT min(\"date\") FROM hours WHERE \"task\" = :task")
+                .bind("task", task.value())
+                .mapTo(String.class)
+                .findOne()
+                .map(LocalDate::parse);
     }
 
     /** The entries of one task, oldest first. */

@@ -134,9 +134,7 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
             return;
         }
         Task value = stored.get().value();
-        Optional<LocalDate> first = HoursEntryStore.ofTask(write, value.id()).stream()
-                .map(entry -> entry.value().date())
-                .findFirst();
+        Optional<LocalDate> first = HoursEntryStore.firstDay(write, value.id());
         boolean ours = value.started().map(touched::equals).orElse(true);
         boolean earlier =
                 first.isPresent() && value.started().map(first.get()::isBefore).orElse(true);

@@ -43,6 +43,9 @@ public final class Db implements AutoCloseable {
     private final ReentrantLock writerLock = new ReentrantLock(true);
     private final List<LongConsumer> listeners = new CopyOnWriteArrayList<>();
     private Connection writer;
+    /** One for all transactions: it keeps the statements that it has taken apart, which costs more than to run them. */
+    private final Jdbi overWriter = Jdbi.create(this::connection);
+
     private volatile long version;
     private final KeptRows keptRows = new KeptRows();
 
@@ -162,7 +165,7 @@ public final class Db implements AutoCloseable {
     private <T, X extends Exception> T inTransaction(String who, Work<T, X> work) throws X {
         boolean committed = false;
         Connection connection = connection();
-        Handle handle = Jdbi.create(connection).open();
+        Handle handle = overWriter.open();
         try {
             connection.setAutoCommit(false);
             Write write = new Write(handle, keptRows, who, clock.instant().truncatedTo(ChronoUnit.MILLIS));

@@ -34,20 +34,17 @@ final class ServerProcess implements AutoCloseable {
     /** Begins to start and does not wait until it serves. */
     static ServerProcess begin(String main, List<String> arguments, Path log, Map<String, String> environment)
             throws IOException {
-        return begin("256m", main, arguments, log, environment);
+        // it lives for seconds: the quick compiler alone has it up sooner
+        return begin(List.of("-Xmx256m", "-XX:TieredStopAtLevel=1"), main, arguments, log, environment);
     }
 
     private static ServerProcess begin(
-            String heap, String main, List<String> arguments, Path log, Map<String, String> environment)
+            List<String> options, String main, List<String> arguments, Path log, Map<String, String> environment)
             throws IOException {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx" + heap,
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-cp",
-                classPath(),
-                main));
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:+UseSerialGC"));
+        command.addAll(options);
+        command.addAll(List.of("-cp", classPath(), main));
         command.addAll(arguments);
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.environment().putAll(environment);
@@ -63,9 +60,9 @@ final class ServerProcess implements AutoCloseable {
         return server;
     }
 
-    /** Starts the program with so large a heap and waits until it serves. */
+    /** Starts the program as a service has it, with so large a heap, and waits until it serves. */
     static ServerProcess serve(String heap, Path folder, int port, Path log) throws IOException {
-        ServerProcess server = begin(heap, "weekwright.Main", arguments(folder, port), log, Map.of());
+        ServerProcess server = begin(List.of("-Xmx" + heap), "weekwright.Main", arguments(folder, port), log, Map.of());
         server.waitUntilServing();
         return server;
     }

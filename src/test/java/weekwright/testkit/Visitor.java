@@ -206,6 +206,13 @@ public final class Visitor {
         return cookies.getOrDefault(name, "");
     }
 
+    /** All cookies as a request sends them. */
+    public String cookies() {
+        return cookies.entrySet().stream()
+                .map(e -> e.getKey() + "=" + e.getValue())
+                .collect(Collectors.joining("; "));
+    }
+
     public void setCookie(String name, String value) {
         cookies.put(name, value);
     }
@@ -217,11 +224,7 @@ public final class Visitor {
     private HttpRequest.Builder request(String path, String... headers) {
         HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(origin + path));
         if (!cookies.isEmpty()) {
-            request.header(
-                    "Cookie",
-                    cookies.entrySet().stream()
-                            .map(e -> e.getKey() + "=" + e.getValue())
-                            .collect(Collectors.joining("; ")));
+            request.header("Cookie", cookies());
         }
         for (int i = 0; i < headers.length; i += 2) {
             request.header(headers[i], headers[i + 1]);

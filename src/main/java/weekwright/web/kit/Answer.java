@@ -57,6 +57,18 @@ public sealed interface Answer {
                 Map.of("Cache-Control", "no-store", "Content-Disposition", "attachment; filename=\"" + name + "\""));
     }
 
+    /**
+     * A body with its tag, or 304 and none where the browser says that it has the one of this tag (RFC 9110, section 13.1.2).
+     *
+     * @param tag between quotes
+     */
+    static Answer tagged(Request request, String type, byte[] bytes, String tag, String caching) {
+        Map<String, String> headers = Map.of("ETag", tag, "Cache-Control", caching);
+        List<String> had =
+                List.of(request.header("If-None-Match").replace("W/", "").split("\\s*,\\s*"));
+        return had.contains(tag) ? new Body(304, type, new byte[0], headers) : new Body(200, type, bytes, headers);
+    }
+
     /** A body that is not kept by browsers. */
     static Answer body(String type, byte[] bytes) {
         return new Body(200, type, bytes, Map.of("Cache-Control", "no-store"));

@@ -67,12 +67,7 @@ public final class CalendarFeed implements Fragment {
         CalendarLinkStore.CalendarLink link = found.get();
         byte[] body = body(request, link, request.part("feed"));
         String tag = "\"" + Codes.sha256(new String(body, StandardCharsets.UTF_8)) + "\"";
-        Map<String, String> headers = Map.of("ETag", tag, "Cache-Control", "private, no-cache");
-        List<String> had =
-                List.of(request.header("If-None-Match").replace("W/", "").split("\\s*,\\s*"));
-        return had.contains(tag)
-                ? new Answer.Body(304, ICalendar.TYPE, new byte[0], headers)
-                : new Answer.Body(200, ICalendar.TYPE, body, headers);
+        return Answer.tagged(request, ICalendar.TYPE, body, tag, "private, no-cache");
     }
 
     private static Answer unknown(Duration wait) {

@@ -54,4 +54,31 @@ class PublicPagesTest {
                     .containsExactly("Tonight", "Sill stones", "Told already");
         }
     }
+
+    /** RFC 9110, sections 8.8.3, 13.1.2 and 15.4.5: what a reader has already is not sent again. */
+    @Test
+    void a_page_that_a_reader_has_is_not_sent_again_until_it_is_another() {
+        try (ServerFixture server = ServerFixture.of(PublicProject::fill)) {
+            PublicProject.switches(server.db(), "open", "yes");
+            Visitor anybody = server.stranger();
+            for (String path : new String[] {"/public/index.html", "/public/feed.xml", "/public/notes/n.all.html"}) {
+                String tag = anybody.get(path).header("etag");
+                Visitor.Reply again = anybody.get(path, "If-None-Match", "\"other\", W/" + tag);
+                assertThat(again.status()).as(path).isEqualTo(304);
+                assertThat(again.body()).isEmpty();
+                assertThat(again.header("etag")).isEqualTo(tag);
+                assertThat(anybody.get(path, "If-None-Match", "\"other\"").status())
+                        .isEqualTo(200);
+            }
+            String tag = anybody.get("/public/index.html").header("etag");
+            Visitor ilse = server.as("ilse");
+            ilse.form(ilse.get("/notes/new"))
+                    .with("title", "Tonight")
+                    .with("visible", "everyone")
+                    .send();
+            Visitor.Reply other = anybody.get("/public/index.html", "If-None-Match", tag);
+            assertThat(other.status()).isEqualTo(200);
+            assertThat(other.page().select("h3").eachText()).contains("Tonight");
+        }
+    }
 }
