@@ -329,4 +329,36 @@ class KeptInTheBrowserTest {
                     .containsExactly(60);
         }
     }
+
+    private void logIn(String passphrase) {
+        browser.open("/account/log-in");
+        browser.driver().findElement(By.id("name")).sendKeys("ilse");
+        browser.driver().findElement(By.id("passphrase")).sendKeys(passphrase);
+        browser.send(By.cssSelector("main form button.main"));
+    }
+
+    private Object draft() {
+        return browser.script("return localStorage.getItem('draft')");
+    }
+
+    @Test
+    void logging_out_leaves_nothing_on_the_device_but_what_is_ticked_to_stay() {
+        String passphrase = "nine wet stones on the sill";
+        server.giveLogIn("ilse", passphrase);
+        By unsaved = By.cssSelector("[data-unsaved]");
+        By logOut = By.cssSelector("button[value=log-out]");
+        logIn(passphrase);
+        browser.script("localStorage.setItem('draft', 'half a note'); return 1;");
+        browser.open("/account");
+        browser.until(d -> d.findElement(unsaved).isDisplayed());
+        browser.driver().findElement(By.name("keep")).click();
+        browser.send(logOut);
+        assertThat(browser.driver().getCurrentUrl()).endsWith("/account/log-in");
+        assertThat(draft()).isEqualTo("half a note");
+        logIn(passphrase);
+        browser.open("/account");
+        browser.until(d -> d.findElement(unsaved).isDisplayed());
+        browser.send(logOut);
+        assertThat(draft()).isNull();
+    }
 }
