@@ -15,7 +15,8 @@ import java.util.regex.Pattern;
 /**
  * Hashes passphrases with Argon2id and compares them. The stored text carries its own parameters:
  * {@code $argon2id$v=19$m=19456,t=2,p=1$salt$tag}. A passphrase is taken as typed, after Unicode normalisation to NFC, so that
- * every keyboard writes the same. Safe for use from several threads; at most two hashes are made at a time.
+ * every keyboard writes the same. Safe for use from several threads; one hash is made at a time,
+ * so that a crowd at the door leaves a core to those who are in.
  */
 public final class Passphrases {
     private static final int TAG = 32;
@@ -25,7 +26,7 @@ public final class Passphrases {
 
     private final Argon2Function argon2;
     private final SecureRandom random = new SecureRandom();
-    private final Semaphore atOnce = new Semaphore(2, true);
+    private final Semaphore atOnce = new Semaphore(1, true);
     private final String nobodys;
 
     /** @param kibibytes of memory for each hash */

@@ -57,8 +57,31 @@ public final class Load {
         try (ServerProcess server = started(project, place, port, log, "start to first page")) {
             new Load(seconds, project, port, args.length > 2 ? args[2] : "").rows();
             System.out.printf("heap at most %s; memory of the process at most %s%n", project.heap(), highest(server));
+            command(
+                    project,
+                    log,
+                    10,
+                    "backup",
+                    place.toString(),
+                    folder.resolve("copy.zip").toString());
+            command(
+                    project,
+                    log,
+                    10,
+                    "export",
+                    place.toString(),
+                    folder.resolve("files").toString());
+            command(
+                    project,
+                    log,
+                    20,
+                    "import",
+                    folder.resolve("files").toString(),
+                    folder.resolve("again").toString());
         }
+        AtTheDoor.lock(place, project.who());
         try (ServerProcess server = started(project, place, port, log, "the same after kill -9")) {
+            new AtTheDoor(port, project.who()).rows();
             server.stop();
         }
         Tidy.remove(folder);
@@ -71,6 +94,20 @@ public final class Load {
         new Visitor("http://127.0.0.1:" + port).get("/account");
         System.out.printf(Locale.ROOT, "%-28s %.1f s%n", what, (System.nanoTime() - begun) / 1e9);
         return server;
+    }
+
+    /** A command beside the server that serves the same folder. */
+    private static void command(LargeProject project, Path log, int demanded, String... words) throws Exception {
+        long begun = System.nanoTime();
+        int status = ServerProcess.run(project.heap(), log, words);
+        double took = (System.nanoTime() - begun) / 1e9;
+        System.out.printf(
+                Locale.ROOT,
+                "%-28s %.1f s  (at most %d s)%s%n",
+                words[0],
+                took,
+                demanded,
+                status != 0 ? "  void: exit " + status : took > demanded ? "  short" : "");
     }
 
     private static String highest(ServerProcess server) throws Exception {

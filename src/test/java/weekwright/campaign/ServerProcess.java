@@ -67,6 +67,13 @@ final class ServerProcess implements AutoCloseable {
         return server;
     }
 
+    /** Runs a command of the program to its end; its exit status. */
+    static int run(String heap, Path log, String... arguments) throws IOException, InterruptedException {
+        ServerProcess command = begin(List.of("-Xmx" + heap), "weekwright.Main", List.of(arguments), log, Map.of());
+        command.process.getInputStream().transferTo(java.io.OutputStream.nullOutputStream());
+        return command.process.waitFor();
+    }
+
     static List<String> arguments(Path folder, int port) {
         return List.of("serve", folder.toString(), "--port", String.valueOf(port));
     }
