@@ -25,6 +25,7 @@ import java.util.TreeMap;
  * @param answerKey a new key for this page's forms; a repeated post with the same key gives the first answer
  * @param flash one line about what was just done
  * @param sampleNotice one line on every page of the sample, such as the day its clock stands on
+ * @param help which page of the help belongs to this sheet; empty before strangers
  * @param provenance the cells of the title block: when the forecast ran, from how many futures, with which seed
  * @param root what stands before {@code css/} and {@code static/} in addresses: {@code /} on the server, {@code ""} or
  *     {@code ../} in exported pages
@@ -43,6 +44,7 @@ public record Frame(
         String answerKey,
         Optional<Flash> flash,
         Optional<String> sampleNotice,
+        Optional<Help> help,
         List<Cell> provenance,
         String root) {
 
@@ -70,6 +72,14 @@ public record Frame(
             this(label, text, "");
         }
     }
+
+    /**
+     * Where a sheet is explained.
+     *
+     * @param of as it stands in the address: {@code week}
+     * @param title as links say it: {@code Week}
+     */
+    public record Help(String of, String title) {}
 
     /** One line about what was just done, and how to take it back where that is possible. */
     public record Flash(String text, Optional<Undo> undo) {

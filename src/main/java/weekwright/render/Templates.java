@@ -110,6 +110,11 @@ public final class Templates {
         return folder.isPresent() ? sheet(name) : sheets.computeIfAbsent(name, this::sheet);
     }
 
+    /** A plain text that lies among the templates, by its name with its ending: {@code help/words.txt}. */
+    public Optional<String> text(String file) {
+        return read(file);
+    }
+
     private Optional<String> sheet(String name) {
         if (!name.equals("base")) {
             return read(name + "/" + name + ".css");

@@ -370,6 +370,7 @@ public final class Site {
                 "",
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 "");
         return templates.render(template, frame, view).getBytes(StandardCharsets.UTF_8);

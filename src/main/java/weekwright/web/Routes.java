@@ -122,6 +122,8 @@ import weekwright.web.funds.OrdersSheet;
 import weekwright.web.funds.Receipts;
 import weekwright.web.funds.SupportersSheet;
 import weekwright.web.funds.YearZip;
+import weekwright.web.help.HelpPage;
+import weekwright.web.help.HelpWordsPage;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
@@ -306,6 +308,8 @@ public final class Routes {
                 form("/notes/{id}/pictures/new", Access.CREW, new NotePicturesNewPage()),
                 form("/notes/{id}/pictures/{row}/edit", Access.CREW, new NotePictureEditPage()),
                 sheet("/search", Access.HELPER, new SearchPage()),
+                sheet("/help", Access.HELPER, new HelpPage(app.templates())),
+                sheet("/help/words", Access.HELPER, new HelpWordsPage(app.templates())),
                 sheet("/crew", Access.CREW, new CrewPage()),
                 form("/crew/members/new", Access.CREW, new CrewMembersNewPage()),
                 form("/crew/members/{id}/edit", Access.CREW, new CrewMemberEditPage()),

@@ -21,6 +21,7 @@ import org.eclipse.jetty.util.ssl.SslContextFactory;
 import weekwright.App;
 import weekwright.web.account.AccountConfirmPage;
 import weekwright.web.account.AccountLogInPage;
+import weekwright.web.help.HelpTopics;
 import weekwright.web.kit.Desk;
 import weekwright.web.kit.Front;
 import weekwright.web.kit.Guard;
@@ -82,6 +83,7 @@ public final class Server implements AutoCloseable {
                 () -> app.project()
                         .map(db -> new Project(app.folder(), db, app.forecasts().orElseThrow(), app.backupTrouble())),
                 Routes.sampleNotice(app),
+                HelpTopics::of,
                 Provenance::of,
                 front,
                 new AccountLogInPage(app.entrance()),

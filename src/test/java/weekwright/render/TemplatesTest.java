@@ -38,6 +38,7 @@ class TemplatesTest {
                 "key",
                 flash,
                 Optional.of("An invented mill."),
+                Optional.of(new Frame.Help("trial", "Trial")),
                 List.of(new Frame.Cell("Seed", "1")),
                 "/");
     }

@@ -14,8 +14,9 @@ import weekwright.testkit.Visitor;
 
 /** A project in which nothing stands yet but one person: every page says what belongs there, and none shows a bare table. */
 class EmptyPagesTest {
-    /** A person, a first change and what may be shown to the public are there from the beginning. */
-    private static final Set<String> NEVER_EMPTY = Set.of("/crew/log-ins", "/crew/history", "/notes/public");
+    /** A person, a first change, what may be shown to the public and the words are there from the beginning. */
+    private static final Set<String> NEVER_EMPTY =
+            Set.of("/crew/log-ins", "/crew/history", "/notes/public", "/help/words");
 
     @Test
     void every_page_of_an_empty_project_says_what_belongs_there() {
@@ -38,7 +39,8 @@ class EmptyPagesTest {
                     }
                 }
                 boolean says = !page.select(
-                                "main .empty-sheet, main .quiet, main form[method=post] :is(input:not([type=hidden]), textarea, select)")
+                                "main .empty-sheet, main .quiet, main form[method=post] :is(input:not([type=hidden]),"
+                                        + " textarea, select)")
                         .isEmpty();
                 if (!says && !NEVER_EMPTY.contains(line.path())) {
                     bare.add(line.path() + " says nothing: "

@@ -43,7 +43,7 @@ class RoutesRulesTest {
             "POST /start/new",
             "GET /static/<file>");
 
-    /** A helper's besides: the week, own hours and shots, the build to look at, taking back what was their own just now. */
+    /** A helper's besides: the week, own hours and shots, the build to look at, the help with these, taking back what was their own just now. */
     private static final Set<String> HELPER = Set.of(
             "GET /account/confirm",
             "POST /account/confirm",
@@ -53,6 +53,8 @@ class RoutesRulesTest {
             "GET /build",
             "GET /build/stages/{id}",
             "GET /build/tasks/{id}",
+            "GET /help",
+            "GET /help/words",
             "GET /log",
             "POST /log",
             "GET /log/again",

@@ -51,6 +51,7 @@ public final class Desk {
     private final Clock clock;
     private final Supplier<Optional<Project>> project;
     private final Optional<String> sampleNotice;
+    private final Function<Request, Optional<Frame.Help>> help;
     private final Function<Request, List<Frame.Cell>> provenance;
     private final Front front;
     private final Page logIn;
@@ -62,6 +63,7 @@ public final class Desk {
     /**
      * @param project the open one, asked anew for each request: it may be made while serving
      * @param sampleNotice a line on every page of the sample
+     * @param help where a sheet is explained to whoever asks for it
      * @param provenance the cells of the title block
      * @param logIn shown in place of a page whose form was sent after the log-in had ended
      * @param confirm shown in place of a page whose form needs the passphrase again
@@ -72,6 +74,7 @@ public final class Desk {
             Clock clock,
             Supplier<Optional<Project>> project,
             Optional<String> sampleNotice,
+            Function<Request, Optional<Frame.Help>> help,
             Function<Request, List<Frame.Cell>> provenance,
             Front front,
             Page logIn,
@@ -86,6 +89,7 @@ public final class Desk {
         this.clock = clock;
         this.project = project;
         this.sampleNotice = sampleNotice;
+        this.help = help;
         this.provenance = provenance;
     }
 
@@ -439,6 +443,7 @@ public final class Desk {
                     Keys.random(),
                     flash,
                     sampleNotice,
+                    Optional.empty(),
                     List.of(),
                     "/");
         }
@@ -456,6 +461,7 @@ public final class Desk {
                 Keys.random(),
                 flash,
                 Disk.littleRoom(request.project().folder().path()) ? Optional.of(LITTLE_ROOM) : sampleNotice,
+                help.apply(request),
                 provenance.apply(request),
                 "/");
     }

@@ -38,7 +38,7 @@ class StoryWorkPagesTest {
                 Visitor.Reply reply = ilse.get(page);
                 assertThat(reply.page().select(".story-work h2").text())
                         .as(page)
-                        .isEqualTo("Work that gives story");
+                        .isEqualTo("Story work");
                 assertThat(reply.page().select(".story-work a").eachAttr("href"))
                         .as(page)
                         .containsExactly("/build/tasks/gate.4");
