@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Problem;
+import weekwright.db.Read;
 
 /**
  * Whether on any day of the next 12 months enough people can come together for a task: its least hands, each with one of
@@ -45,6 +46,16 @@ public final class WhoCanDo {
                     .sum();
             days.add(new Day(people, unnamed));
         }
+    }
+
+    /** By what stands in the store. */
+    public static WhoCanDo of(Read read, LocalDate today) {
+        return new WhoCanDo(
+                CrewMemberStore.TABLE.values(read),
+                CrewHoursStore.TABLE.values(read),
+                DaysOffStore.TABLE.values(read),
+                GatheringStore.TABLE.values(read),
+                today);
     }
 
     /**

@@ -164,7 +164,7 @@ final class AheadSentences {
             return new Answer(
                     "B",
                     "Nothing is planned for " + day + ".",
-                    "The story bank or a standby can fill it.",
+                    "The story bank or a standby could fill it, where there is one.",
                     "/episodes");
         }
         Episode episode = planned.get();

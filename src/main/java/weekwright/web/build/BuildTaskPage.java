@@ -24,6 +24,7 @@ import weekwright.build.Task;
 import weekwright.build.TaskFigures;
 import weekwright.build.TaskHazards;
 import weekwright.build.TaskStore;
+import weekwright.build.WhoCanDo;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.FinishFilmed;
@@ -65,6 +66,7 @@ public final class BuildTaskPage implements Page {
             String stageName,
             String state,
             String lead,
+            String nobody,
             boolean open,
             boolean work,
             boolean begun,
@@ -106,6 +108,7 @@ public final class BuildTaskPage implements Page {
                                     formats,
                                     forecast.map(Forecast::horizon).orElse(LocalDate.MAX))
                             : "",
+                    task.isOpen() ? nobody(read, task, request.today()) : "",
                     task.isOpen(),
                     task.isWork(),
                     task.started().isPresent(),
@@ -133,6 +136,15 @@ public final class BuildTaskPage implements Page {
                     request.person().map(person -> person.id().value()).orElse(""),
                     forms(request, stored));
         });
+    }
+
+    /** Why it never begins: nobody has a trade for it, or too few are there; empty where it can be done. */
+    private static String nobody(Read read, Task task, LocalDate today) {
+        return WhoCanDo.of(read, today)
+                .whyNot(task, TaskHazards.of(read, task))
+                .map(Problem::sentence)
+                .map(sentence -> Formats.sentence(sentence) + ".")
+                .orElse("");
     }
 
     private static Map<String, Form> forms(Request request, Stored<Task> task) {

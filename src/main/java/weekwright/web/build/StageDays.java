@@ -33,7 +33,7 @@ final class StageDays {
             return "";
         }
         if (tasks == 0) {
-            return "rough: " + Formats.hoursLong(minutes) + " are guessed";
+            return "rough: about " + Formats.hoursLong((minutes + 30) / 60 * 60) + " are guessed";
         }
         return "rough: " + Formats.counted(tasks, "task is", "tasks are") + " guessed";
     }

@@ -197,7 +197,7 @@ public final class EpisodesPage implements Page {
                                     "",
                                     "",
                                     "Nothing planned",
-                                    "The story bank or a standby can fill it.",
+                                    "The story bank or a standby could fill it, where there is one.",
                                     "open",
                                     "",
                                     "",

@@ -238,6 +238,11 @@ public final class FundsFileRowsPage implements Page {
             if (as.get(i).kind() == LedgerEntry.Kind.PAYOUT
                     && !payee.isEmpty()
                     && !levels.contains(payee.toLowerCase(Locale.ROOT))) {
+                if (payee.equals(rows.groups().get(i).payee())) {
+                    // as the file has it, and nobody typed it
+                    as.set(i, FileRows.shape().with(as.get(i), "payee", ""));
+                    continue;
+                }
                 form.fault(
                         "payee." + i,
                         payee,

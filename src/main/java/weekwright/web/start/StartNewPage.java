@@ -25,6 +25,7 @@ import weekwright.build.Settings;
 import weekwright.build.StartProject;
 import weekwright.build.Weather;
 import weekwright.db.Db;
+import weekwright.funds.CountBalance;
 import weekwright.render.Form;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
@@ -82,7 +83,7 @@ public final class StartNewPage implements Page {
                 form.text("zone", Project.class, "zone"),
                 reserve,
                 Optional.empty(),
-                cash,
+                begunBefore(started, request) ? Optional.empty() : cash,
                 Optional.empty(),
                 Optional.empty());
         Publishing publishing = form.draft(none(Publishing.class), "weekday");
@@ -100,19 +101,33 @@ public final class StartNewPage implements Page {
         Db db = start.create();
         db.<Void, Rejected>write("start", write -> {
             StartProject.start(write, settings, crew);
+            if (begunBefore(started, request) && cash.isPresent()) {
+                LocalDate today = LocalDate.now(request.clock().withZone(settings.zone()));
+                CountBalance.count(write, "", today.minusDays(1), cash.get(), today);
+            }
             return null;
         });
         return Answer.to(Saved.to("/start/build").saying(project.name() + " is started."));
     }
 
-    /** One name a line; each works the hours given from Monday to Friday, until the Crew sheet says otherwise. */
+    /**
+     * Money at hand today is what was there when the books open only where they open today; else it is a balance counted
+     * last night, so that what is entered later of the days before does not change it.
+     */
+    private static boolean begunBefore(Optional<LocalDate> started, Request request) {
+        return started.filter(day -> day.isBefore(request.today().minusDays(1))).isPresent();
+    }
+
+    /** One name a line, trades behind a colon; each works the hours given from Monday to Friday, until the Crew sheet says otherwise. */
     private static List<CrewMember> crew(FormReader form) {
         boolean hours = form.column("hours", CrewMember.class, "mon").isPresent();
         List<CrewMember> crew = new ArrayList<>();
         List<Id> ids = new ArrayList<>();
         for (String line : form.text("crew").split("\\R")) {
-            String name = line.strip();
-            if (name.isEmpty()) {
+            int colon = line.indexOf(':');
+            String name = (colon < 0 ? line : line.substring(0, colon)).strip();
+            String trades = colon < 0 ? "" : line.substring(colon + 1).strip();
+            if (line.isBlank()) {
                 continue;
             }
             if (crew.stream().anyMatch(member -> member.name().equalsIgnoreCase(name))) {
@@ -121,20 +136,29 @@ public final class StartNewPage implements Page {
             }
             Id id = id(name, ids);
             ids.add(id);
-            Map<String, String> texts = new java.util.HashMap<>(Map.of("id", id.value(), "name", name, "trades", ""));
+            Map<String, String> texts =
+                    new java.util.HashMap<>(Map.of("id", id.value(), "name", name, "trades", trades));
             if (hours) {
                 DAYS.forEach(day -> texts.put(day, form.text("hours")));
             }
+            Problems found = new Problems();
             Shape.of(CrewMember.class)
-                    .parse(texts, form.reading(), new Problems())
-                    .ifPresentOrElse(
-                            crew::add,
-                            () -> form.fault("crew", name, "is no name", "write at most 200 letters on one line"));
+                    .parse(texts, form.reading(), found)
+                    .ifPresentOrElse(crew::add, () -> refuse(form, name, found));
         }
         if (form.text("crew").isEmpty()) {
             form.fault("crew", "", "names nobody", "write at least one name");
         }
         return crew;
+    }
+
+    private static void refuse(FormReader form, String name, Problems found) {
+        found.list().stream()
+                .filter(problem -> problem.column().equals("trades"))
+                .findFirst()
+                .ifPresentOrElse(
+                        problem -> form.fault("crew", problem.read(), problem.rule(), problem.remedy()),
+                        () -> form.fault("crew", name, "is no name", "write at most 200 letters on one line"));
     }
 
     /** The name itself in lower case where it is fit for an id and free, else with a number. */

@@ -23,10 +23,29 @@ class BuildTaskPageTest {
         assertThat(page.page().select("section[aria-labelledby=hours-head] tbody tr"))
                 .hasSize(3);
         assertThat(page.page()
-                        .select(
-                                "section[aria-labelledby=links-head] caption, section[aria-labelledby=links-head] tbody th")
+                        .select("section[aria-labelledby=links-head] caption, section[aria-labelledby=links-head]"
+                                + " tbody th")
                         .eachText())
                 .containsExactly("Is waited for by", "Set the sill stones");
+    }
+
+    @Test
+    void a_task_that_nobody_can_do_says_why() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            assertThat(ilse.get("/build/tasks/gate.2").page().select(".remark-box"))
+                    .isEmpty();
+            ilse.follow(ilse.form(ilse.get("/build/tasks/gate.2/edit"), "form.form")
+                    .with("trades", "glazier")
+                    .send());
+            assertThat(ilse.get("/build/tasks/gate.2")
+                            .page()
+                            .select(".remark-box")
+                            .text())
+                    .isEqualTo(
+                            "Nobody can do it as things stand. \"glazier\" is no trade of anybody in the crew; add it"
+                                    + " to somebody's trades.");
+        }
     }
 
     @Test

@@ -294,11 +294,9 @@ class FundsFileRowsPageTest {
     void a_supporter_who_pays_to_the_bank_is_not_named_in_the_books_either() throws IOException {
         Visitor.Reply rows = read(
                 "Date,Name,Note,Amount\n2026-11-05,Quillwort Ninefinger,For the Ninefinger mill,5.00\n", "The bank");
-        Visitor.Reply refused = ilse.form(rows).with("kind.0", "payout").send();
-        assertThat(refused.troubles())
-                .containsExactly("\"Quillwort Ninefinger\" is no pledge level; choose one, or leave it empty: of"
-                        + " supporters the books keep no names");
-        ilse.follow(ilse.form(refused).with("payee.0", "").send());
+        // the name that the file gave stands in the field still: it is left out, not refused
+        assertThat(ilse.form(rows).value("payee.0")).isEqualTo("Quillwort Ninefinger");
+        ilse.follow(ilse.form(rows).with("kind.0", "payout").send());
         assertThat(books().get(3).payee()).isEmpty();
         assertThat(books().get(3).note()).isEmpty();
         nowhere("entered");

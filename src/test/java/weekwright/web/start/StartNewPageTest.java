@@ -1,15 +1,20 @@
 package weekwright.web.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Money;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -49,7 +54,6 @@ class StartNewPageTest {
         Settings settings = server.db().read(SettingsStore::get);
         assertThat(settings.project().name()).isEqualTo("The weir");
         assertThat(settings.weekday()).isEqualTo(java.time.DayOfWeek.SATURDAY);
-        assertThat(settings.openingCash().minor()).isEqualTo(320_050);
         assertThat(settings.reserve().minor()).isEqualTo(50_000);
         List<CrewMember> crew = server.db().read(CrewMemberStore.TABLE::values);
         assertThat(crew)
@@ -57,6 +61,40 @@ class StartNewPageTest {
                 .containsExactly("ilse Ilse", "bram Bram de Wit", "ilse.1 Ilse Maas");
         assertThat(crew.get(1).on(java.time.DayOfWeek.FRIDAY).minutes()).isEqualTo(390);
         assertThat(crew.get(1).on(java.time.DayOfWeek.SUNDAY).minutes()).isZero();
+    }
+
+    /** Begun weeks ago: what is entered later of the days before does not change what is at hand today. */
+    @Test
+    void money_at_hand_of_a_build_begun_before_is_a_balance_counted_last_night() {
+        filled().send();
+        assertThat(server.db().read(SettingsStore::get).openingCash()).isEqualTo(Money.ZERO);
+        assertThat(server.db().read(LedgerEntryStore.TABLE::values))
+                .extracting(
+                        LedgerEntry::date,
+                        LedgerEntry::kind,
+                        entry -> entry.amount().minor())
+                .containsExactly(tuple(LocalDate.of(2026, 11, 24), LedgerEntry.Kind.COUNTED, 320_050L));
+    }
+
+    @Test
+    void money_at_hand_of_a_build_begun_today_opens_the_books() {
+        filled().with("started", "2026-11-25").send();
+        assertThat(server.db().read(SettingsStore::get).openingCash().minor()).isEqualTo(320_050);
+        assertThat(server.db().read(LedgerEntryStore.TABLE::values)).isEmpty();
+    }
+
+    @Test
+    void trades_stand_behind_a_colon() {
+        filled().with("crew", "Ilse: mason, smith\nBram:camera edit\nMaas :").send();
+        assertThat(server.db().read(CrewMemberStore.TABLE::values))
+                .extracting(member -> member.name() + " " + member.trades().text())
+                .containsExactly("Ilse mason smith", "Bram camera edit", "Maas ");
+    }
+
+    @Test
+    void a_trade_that_stands_twice_is_told() {
+        assertThat(filled().with("crew", "Ilse: mason mason").send().troubles())
+                .containsExactly("\"mason mason\" has the word mason twice; write each word once");
     }
 
     @Test
