@@ -11,6 +11,7 @@ import weekwright.testkit.ServerFixture;
 /**
  * Pictures of the sample's pages into a folder, for a person to look at: each page whole on a desk (1,280 pixels) and its
  * first screen on a phone (390), by day and by night. Arguments: the folder, and if wanted the addresses instead of the usual ones.
+ * With {@code tour} behind the folder the few small ones of the guide are written, in few colours.
  */
 public final class Screenshots {
     private static final List<String> USUAL = List.of(
@@ -27,6 +28,10 @@ public final class Screenshots {
             "/funds/ladder",
             "/notes",
             "/crew");
+    private static final List<String> TOUR_ON_A_DESK = List.of("/ahead", "/week", "/episodes/slots", "/funds");
+    private static final List<String> TOUR_ON_A_PHONE = List.of("/log", "/week/shots");
+    private static final int COLOURS = 16;
+    private static final int TOUR = 1040;
     private static final int PHONE = 390;
     private static final int DESK = 1280;
 
@@ -37,6 +42,10 @@ public final class Screenshots {
             throw new IllegalArgumentException("say the folder that the pictures are written to");
         }
         Path folder = Files.createDirectories(Path.of(args[0]));
+        if (args.length == 2 && args[1].equals("tour")) {
+            tour(folder);
+            return;
+        }
         List<String> pages = args.length > 1 ? List.of(args).subList(1, args.length) : USUAL;
         try (ServerFixture server = ServerFixture.sample().drawn();
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
@@ -47,6 +56,24 @@ public final class Screenshots {
                         whole(browser, page, width, night, file);
                         System.out.println(file);
                     }
+                }
+            }
+        }
+    }
+
+    /** First screens by day. */
+    private static void tour(Path folder) throws Exception {
+        try (ServerFixture server = ServerFixture.sample().drawn();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            for (int width : new int[] {TOUR, PHONE}) {
+                for (String page : width == TOUR ? TOUR_ON_A_DESK : TOUR_ON_A_PHONE) {
+                    browser.size(TOUR, 1000);
+                    browser.device(false, width == PHONE ? PHONE : 0);
+                    browser.open(page);
+                    Path file = folder.resolve(name(page, width, false));
+                    browser.picture(file);
+                    SmallPicture.reduce(file, COLOURS);
+                    System.out.println(file + ", " + Files.size(file) + " bytes");
                 }
             }
         }
