@@ -17,7 +17,7 @@ final class Migrations {
     /** "weekwrt1" cut to what the file header holds; tells our files from other SQLite files. */
     static final int APPLICATION_ID = 0x77656b31;
 
-    private static final List<String> FILES = List.of(
+    static final List<String> FILES = List.of(
             "0001_start.sql",
             "0002_start_codes.sql",
             "0003_search.sql",

@@ -2,6 +2,8 @@ package weekwright.db;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -53,6 +55,16 @@ class SchemaTest {
                 SettingsStore.EMERGENCY,
                 SettingsStore.MODEL,
                 SettingsStore.BUILD_LOG);
+    }
+
+    /** The packed program cannot list a folder, so the list stands in the code; the two are the same. */
+    @Test
+    void every_migration_of_the_folder_is_run_in_the_order_of_its_number() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("src/main/resources/migrations"))) {
+            assertThat(files.map(file -> file.getFileName().toString()).sorted())
+                    .as("files of migrations/, as db/Migrations lists them")
+                    .containsExactlyElementsOf(Migrations.FILES);
+        }
     }
 
     @Test

@@ -3,22 +3,27 @@ package weekwright.history;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 class LabelsTest {
     @Test
     void every_column_of_every_thing_has_a_label_and_no_label_is_left_over() {
-        Map<String, Set<String>> columns = new TreeMap<>();
+        Set<String> columns = new TreeSet<>();
         Things.all()
-                .forEach(thing -> columns.put(
-                        thing.table().name(), new TreeSet<>(thing.shape().names())));
-        Map<String, Set<String>> labels = new TreeMap<>();
-        Labels.all().forEach((table, all) -> labels.put(table, new TreeSet<>(all.keySet())));
-        assertThat(labels).isEqualTo(columns);
+                .forEach(thing -> thing.shape()
+                        .names()
+                        .forEach(column -> columns.add(thing.table().name() + "." + column)));
+        Set<String> labels = new TreeSet<>();
+        Labels.all().forEach((table, all) -> all.keySet().forEach(column -> labels.add(table + "." + column)));
+        Set<String> without = new TreeSet<>(columns);
+        without.removeAll(labels);
+        assertThat(without).as("columns without a line in words/labels.txt").isEmpty();
+        labels.removeAll(columns);
+        assertThat(labels)
+                .as("lines of words/labels.txt that belong to no column")
+                .isEmpty();
     }
 
     @Test
