@@ -21,7 +21,7 @@ public final class RemoveMaterial {
                     "",
                     line.item(),
                     "has " + Said.count(paid, "payment", "payments") + " in the books",
-                    "take these out of the ledger first, or keep the line"));
+                    "take these out of the books first, or keep the line"));
         }
         MaterialStore.TABLE.delete(write, shown.row(), shown.version());
     }

@@ -155,8 +155,8 @@ public final class Things {
                 (names, slot) -> Said.day(slot.date()));
         add(
                 LedgerEntryStore.TABLE,
-                "ledger entry",
-                "ledger entries",
+                "entry of the books",
+                "entries of the books",
                 Kind.FUNDS,
                 (names, entry) -> (entry.payee().isEmpty() ? "" : entry.payee() + ", ") + Said.day(entry.date()));
         add(BankFileStore.TABLE, "bank file", "bank files", Kind.FUNDS, (names, file) -> file.name());

@@ -170,7 +170,7 @@ public final class BuildMaterialPage implements Page {
                 .ifPresent(days -> facts.add(
                         new Frame.Cell("Lead", days.text() + " days" + side(line.leadLow(), line.leadHigh()))));
         line.deposit().ifPresent(percent -> facts.add(new Frame.Cell("Deposit", percent.text() + " %")));
-        line.cancelBy().ifPresent(day -> facts.add(new Frame.Cell("Cancel by", formats.dateLong(day))));
+        line.cancelBy().ifPresent(day -> facts.add(new Frame.Cell("Can be called off until", formats.dateLong(day))));
         if (!line.lot().isEmpty()) {
             facts.add(new Frame.Cell("Lot", line.lot()));
         }

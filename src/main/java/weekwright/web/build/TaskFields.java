@@ -218,7 +218,7 @@ final class TaskFields {
         return Optional.of(new Answer.Again(
                 Map.of("hazards", ticked, "proposed", all),
                 "Not saved yet: the title speaks of " + Formats.list(titles)
-                        + ", which is ticked under Dangers now. Take it out if it is not so, then save."));
+                        + ", which is ticked under Hazards now. Take it out if it is not so, then save."));
     }
 
     private static String kind(FormReader form) {

@@ -95,7 +95,7 @@ public final class CrewSafetyPage implements Page {
         }
         List<String> codes = form.texts("hazard");
         if (codes.isEmpty()) {
-            form.fault("hazard", "", "is missing", "choose the danger that was read of");
+            form.fault("hazard", "", "is missing", "choose the hazard that was read of");
         }
         String name = request.crew().stream()
                 .filter(one -> who.map(id -> id.equals(one.id())).orElse(false))

@@ -142,7 +142,7 @@ final class SettingsKeys {
                             new Key(
                                     "put_by_percent",
                                     "Put by, percent",
-                                    "Of pay-outs, for tax; ask an accountant how much.",
+                                    "Of pay-outs, for tax; ask a licensed accountant or your tax office how much.",
                                     "0"),
                             new Key(
                                     "tax_month",

@@ -37,7 +37,7 @@ public record Trouble(
         return new Trouble(
                 410,
                 title(410),
-                "Somebody deleted it since this page was loaded, so nothing was saved. What you typed stands below.",
+                "Somebody removed it since this page was loaded, so nothing was saved. What you typed stands below.",
                 kept,
                 Optional.empty(),
                 true);

@@ -69,8 +69,8 @@ public final class NotesPublicPage implements Page {
             return Saved.to("/notes/public")
                     .saying(
                             end
-                                    ? "The supporters' link has ended."
-                                    : "The supporters' link is new; one before it has ended.");
+                                    ? "The supporters' address has ended."
+                                    : "The supporters' address is new; one before it has ended.");
         });
     }
 }

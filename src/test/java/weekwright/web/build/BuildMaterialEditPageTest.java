@@ -51,7 +51,7 @@ class BuildMaterialEditPageTest {
             Visitor.Reply refused = ilse.form(ilse.get("/build/materials/mat.1/edit"), "form:has(button[value=remove])")
                     .press("remove");
             assertThat(refused.troubles())
-                    .containsExactly("\"Oak boards\" has 1 payment in the books; take these out of the ledger first, or"
+                    .containsExactly("\"Oak boards\" has 1 payment in the books; take these out of the books first, or"
                             + " keep the line");
             Visitor.Reply gone =
                     ilse.follow(ilse.form(ilse.get("/build/materials/mat.2/edit"), "form:has(button[value=remove])")

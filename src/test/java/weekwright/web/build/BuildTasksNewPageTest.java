@@ -33,7 +33,7 @@ class BuildTasksNewPageTest {
         assertThat(refused.page().select("input[name=hazards][checked]").eachAttr("value"))
                 .containsExactly("lift");
         assertThat(refused.page().select("details[open] summary").eachText())
-                .contains("How sure you are, or like the last one", "Dangers, and who has to be about");
+                .contains("How sure you are, or like the last one", "Hazards, and who has to be about");
         Visitor.Reply more = ilse.form(refused).with("likely", "6").send();
         assertThat(more.troubles())
                 .containsExactly(
@@ -135,7 +135,7 @@ class BuildTasksNewPageTest {
                 .send();
         assertThat(asked.status()).isEqualTo(200);
         assertThat(asked.page().select(".flash p").text())
-                .isEqualTo("Not saved yet: the title speaks of molten metal, which is ticked under Dangers now. Take it"
+                .isEqualTo("Not saved yet: the title speaks of molten metal, which is ticked under Hazards now. Take it"
                         + " out if it is not so, then save.");
         assertThat(ilse.form(asked).value("hazards")).isEqualTo("melt");
         assertThat(asked.page().select("#company-hint").text())

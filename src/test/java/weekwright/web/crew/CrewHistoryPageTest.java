@@ -44,7 +44,7 @@ class CrewHistoryPageTest {
                         + " of weather, the settings of orders, the settings of tax, what to do in an"
                         + " emergency, the settings of the forecast, the settings of the build log, 3 people, 2"
                         + " stages, 6 tasks, 5 links, 5 hours entries, 4 episodes, 3 tellings, 2 shots, 2"
-                        + " material lines, 1 pledge level, 3 supporters and 3 ledger entries added");
+                        + " material lines, 1 pledge level, 3 supporters and 3 entries of the books added");
         assertThat(page.page().select("#kind option").eachText())
                 .containsExactly(
                         "everything",

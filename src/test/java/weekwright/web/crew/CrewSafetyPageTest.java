@@ -29,7 +29,7 @@ class CrewSafetyPageTest {
     void the_folder_lists_dangers_with_room_to_sign_and_who_was_on_site() {
         Visitor.Reply page = SERVER.as("ilse").get("/crew/safety?from=2026-11-01&to=2026-11-30");
         assertThat(page.page().select(".dangers thead th").eachText())
-                .containsExactly("Danger", "Cautions", "Where it is written", "Ilse", "Bram", "Noor");
+                .containsExactly("Hazard", "Cautions", "Where it is written", "Ilse", "Bram", "Noor");
         assertThat(page.page().select(".dangers tbody th").eachText())
                 .containsExactly(
                         "Hardwood dust Plane the gate boards",
@@ -64,7 +64,7 @@ class CrewSafetyPageTest {
             assertThat(refused.status()).isEqualTo(422);
             assertThat(refused.troubles())
                     .containsExactly(
-                            "is missing; choose who has read it", "is missing; choose the danger that was read of");
+                            "is missing; choose who has read it", "is missing; choose the hazard that was read of");
             Visitor.Reply kept = ilse.follow(ilse.form(refused, "form[method=post]")
                     .with("crew", "noor")
                     .with("hazard", "lift", "hot")

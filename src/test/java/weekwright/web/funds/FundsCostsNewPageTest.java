@@ -35,7 +35,7 @@ class FundsCostsNewPageTest {
                 .isEqualTo("Wed 25 Nov Saw doctor other cost −€34.50");
         Visitor.Reply back = ilse.follow(ilse.form(saved, ".flash form").send());
         assertThat(back.page().select(".flash p").text())
-                .isEqualTo("Taken back: ledger entry “Saw doctor, 25 November 2026” added.");
+                .isEqualTo("Taken back: entry of the books “Saw doctor, 25 November 2026” added.");
         assertThat(back.text()).doesNotContain("Saw doctor");
     }
 

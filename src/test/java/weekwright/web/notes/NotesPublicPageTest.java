@@ -45,12 +45,12 @@ class NotesPublicPageTest {
         assertThat(anybody.get(first).header("cache-control")).isEqualTo("private, no-store");
         Visitor.Reply renewed = ilse.follow(ilse.form(made).send());
         assertThat(renewed.page().select(".flash p").text())
-                .isEqualTo("The supporters' link is new; one before it has ended.");
+                .isEqualTo("The supporters' address is new; one before it has ended.");
         assertThat(anybody.get(first).status()).isEqualTo(404);
         String second = renewed.page().select("section[aria-labelledby=link] a").attr("href");
         assertThat(anybody.get(second).status()).isEqualTo(200);
         Visitor.Reply ended = ilse.follow(ilse.form(renewed).press("end"));
-        assertThat(ended.text()).contains("There is no link, so notes for supporters stand nowhere yet.");
+        assertThat(ended.text()).contains("There is no address, so notes for supporters stand nowhere yet.");
         assertThat(anybody.get(second).status()).isEqualTo(404);
     }
 }
