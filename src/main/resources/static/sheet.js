@@ -39,17 +39,6 @@
     menus.filter((m) => m.open).forEach((m) => { m.open = false; m.querySelector("summary").focus(); });
   });
 
-  // The key / leads to the search, but not out of a field.
-  document.addEventListener("keydown", (e) => {
-    const link = document.querySelector("[data-search]");
-    if (e.key !== "/" || e.ctrlKey || e.metaKey || e.altKey || !link) return;
-    if (e.target.closest("input, textarea, select, [contenteditable]")) return;
-    e.preventDefault();
-    const words = document.getElementById("words");
-    if (words) words.focus();
-    else location.assign(link.href);
-  });
-
   // A refused form: the first field that was not accepted takes the focus. A moved thing keeps it.
   const wrong = document.querySelector("[aria-invalid=true]");
   const kept = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));

@@ -2,7 +2,9 @@ package weekwright.testkit;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -76,6 +78,7 @@ public final class BrowserFixture implements AutoCloseable {
                         .build(),
                 options);
         size(1280, 900);
+        driver.manage().timeouts().scriptTimeout(PATIENCE);
     }
 
     /** A browser at which this person of the crew was chosen. */
@@ -151,6 +154,27 @@ public final class BrowserFixture implements AutoCloseable {
         driver.findElement(button).click();
         until(ExpectedConditions.stalenessOf(before));
         until(d -> "complete".equals(driver.executeScript("return document.readyState")));
+    }
+
+    /** From the next page on {@link #axe} can be asked; the script comes from the test's class path, past the content policy. */
+    public void withAxe() {
+        try (InputStream in = BrowserFixture.class.getResourceAsStream("/axe.min.js")) {
+            driver.executeCdpCommand(
+                    "Page.addScriptToEvaluateOnNewDocument",
+                    Map.of("source", new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The breaches of axe-core's rules on the page as it stands, each with the first thing that breaks it. */
+    @SuppressWarnings("unchecked")
+    public List<String> axe(String options) {
+        return (List<String>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
+                + "axe.run(document, " + options + ").then((said) => done(said.violations.map((rule) => rule.id + ', '"
+                + " + rule.help + ': ' + rule.nodes.length + ' times, ' +"
+                + " rule.nodes[0].html.slice(0, 200))), (failed) => done(['axe-core"
+                + " failed: ' + failed]));");
     }
 
     /** Runs a script that returns something. */
