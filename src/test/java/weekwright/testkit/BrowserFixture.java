@@ -45,6 +45,8 @@ public final class BrowserFixture implements AutoCloseable {
     private final ChromeDriver driver;
     private final Path profile;
     private String origin;
+    private boolean dark;
+    private int phoneWidth;
 
     private BrowserFixture(File browser, File chromedriver, String origin, String... more) {
         this.origin = origin;
@@ -112,7 +114,16 @@ public final class BrowserFixture implements AutoCloseable {
 
     /** The same browser before another server; what it stored for another port stays with that one. */
     public void moveTo(ServerFixture server, String crew) {
-        origin = server.origin();
+        moveTo(server.origin(), crew);
+    }
+
+    /** As above, for whom the server has this name; the browser was opened with it. */
+    public void moveTo(ServerFixture server, String name, String crew) {
+        moveTo("http://" + name + ":" + server.port(), crew);
+    }
+
+    private void moveTo(String to, String crew) {
+        origin = to;
         choose(crew);
         complaints();
     }
@@ -156,25 +167,25 @@ public final class BrowserFixture implements AutoCloseable {
         until(d -> "complete".equals(driver.executeScript("return document.readyState")));
     }
 
-    /** From the next page on {@link #axe} can be asked; the script comes from the test's class path, past the content policy. */
-    public void withAxe() {
-        try (InputStream in = BrowserFixture.class.getResourceAsStream("/axe.min.js")) {
-            driver.executeCdpCommand(
-                    "Page.addScriptToEvaluateOnNewDocument",
-                    Map.of("source", new String(in.readAllBytes(), StandardCharsets.UTF_8)));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    /** From the next page on {@link #rules} can be asked; the scripts come from the test's class path, past the content policy. */
+    public void withRules() {
+        for (String name : List.of("/axe.min.js", "/page-rules.js")) {
+            try (InputStream in = BrowserFixture.class.getResourceAsStream(name)) {
+                driver.executeCdpCommand(
+                        "Page.addScriptToEvaluateOnNewDocument",
+                        Map.of("source", new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
     }
 
-    /** The breaches of axe-core's rules on the page as it stands, each with the first thing that breaks it. */
+    /** What one of the functions of page-rules.js says of the page as it stands. */
     @SuppressWarnings("unchecked")
-    public List<String> axe(String options) {
+    public List<String> rules(String function) {
         return (List<String>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
-                + "axe.run(document, " + options + ").then((said) => done(said.violations.map((rule) => rule.id + ', '"
-                + " + rule.help + ': ' + rule.nodes.length + ' times, ' +"
-                + " rule.nodes[0].html.slice(0, 200))), (failed) => done(['axe-core"
-                + " failed: ' + failed]));");
+                + " Promise.resolve().then(() => pageRules." + function + "()).then(done,"
+                + " (failed) => done(['the rules could not be tried: ' + failed]));");
     }
 
     /** Runs a script that returns something. */
@@ -235,15 +246,23 @@ public final class BrowserFixture implements AutoCloseable {
 
     /** Sets the device's wish for dark pages and, where not 0, the width of a phone. */
     public void device(boolean dark, int phoneWidth) {
-        driver.executeCdpCommand(
-                "Emulation.setEmulatedMedia",
-                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
-        if (phoneWidth > 0) {
+        if (this.dark != dark) {
             driver.executeCdpCommand(
-                    "Emulation.setDeviceMetricsOverride",
-                    Map.of("width", phoneWidth, "height", 844, "deviceScaleFactor", 1, "mobile", true));
-        } else {
-            driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+                    "Emulation.setEmulatedMedia",
+                    Map.of(
+                            "features",
+                            List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+            this.dark = dark;
+        }
+        if (this.phoneWidth != phoneWidth) {
+            if (phoneWidth > 0) {
+                driver.executeCdpCommand(
+                        "Emulation.setDeviceMetricsOverride",
+                        Map.of("width", phoneWidth, "height", 844, "deviceScaleFactor", 1, "mobile", true));
+            } else {
+                driver.executeCdpCommand("Emulation.clearDeviceMetricsOverride", Map.of());
+            }
+            this.phoneWidth = phoneWidth;
         }
     }
 

@@ -1,52 +1,61 @@
 package weekwright.testkit;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.jsoup.nodes.Element;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import weekwright.web.Routes;
 
 /** One address of every kind of page that can be reached by links, found by walking through them. */
 public final class EveryPage {
     private EveryPage() {}
 
-    /** The address in {@link Routes} to one page of it that answers; pages that no link leads to are left out. */
-    public static Map<String, String> of(ServerFixture server, String crew) {
-        List<String> kinds =
-                new Routes(server.app()).pages().stream().map(Routes.Line::path).toList();
-        Visitor visitor = server.as(crew);
-        Map<String, String> found = new LinkedHashMap<>();
+    /** What a page answers: whether it is the page that was asked for, and where its links lead. */
+    public record Shown(boolean itself, List<String> links) {}
+
+    /**
+     * Opens one page of each kind in {@link Routes}, and says of each which kind it is while it is open.
+     *
+     * @param more addresses to which the first page of a kind need not lead
+     * @return the kinds that no link led to
+     */
+    public static List<String> walk(
+            ServerFixture server, List<String> more, Function<String, Shown> open, Consumer<String> look) {
+        List<String> missing = new ArrayList<>(
+                new Routes(server.app()).pages().stream().map(Routes.Line::path).toList());
+        List<String> kinds = List.copyOf(missing);
         Deque<String> waiting = new ArrayDeque<>();
         kinds.stream().filter(kind -> !kind.contains("{")).forEach(waiting::add);
+        waiting.addAll(more);
+        Set<String> asked = new HashSet<>();
         while (!waiting.isEmpty()) {
             String path = waiting.remove();
             Optional<String> kind = kind(kinds, path.replaceFirst("\\?.*", ""));
-            if (kind.isEmpty() || found.containsKey(kind.get())) {
+            if (kind.isEmpty() || !missing.contains(kind.get()) || !asked.add(path)) {
                 continue;
             }
-            Visitor.Reply reply = visitor.get(path);
-            if (reply.status() != 200) {
+            Shown shown = open.apply(path);
+            if (!shown.itself()) {
                 continue;
             }
-            found.putIfAbsent(kind.get(), path);
-            for (Element link : reply.page().select("a[href]")) {
-                String to = link.absUrl("href");
-                if (to.startsWith(server.origin() + "/")) {
-                    waiting.add(to.substring(server.origin().length()).replaceFirst("#.*", ""));
-                }
-            }
+            missing.remove(kind.get());
+            waiting.addAll(shown.links());
+            look.accept(kind.get());
         }
-        return found;
+        return missing;
     }
 
     /** The address with fewest braces that fits. */
     private static Optional<String> kind(List<String> kinds, String path) {
         return kinds.stream()
                 .filter(kind -> path.matches(kind.replaceAll("\\{[a-z]+}", "[^/]+")))
-                .min(java.util.Comparator.comparingLong(
+                .min(Comparator.comparingLong(
                         kind -> kind.chars().filter(c -> c == '{').count()));
     }
 }

@@ -91,10 +91,15 @@ public final class ServerFixture implements AutoCloseable {
 
     /** With {@link SmallProject}, called by this name besides: no browser holds plain http to it for secure. */
     public static ServerFixture smallNamed(String name) {
+        return named(name, SmallProject::fill);
+    }
+
+    /** As above with whatever is written into its new store. */
+    public static ServerFixture named(String name, Consumer<Db> fill) {
         return new ServerFixture(
                 newFolder(),
                 CLOCK,
-                app -> SmallProject.fill(create(app)),
+                app -> fill.accept(create(app)),
                 new Listening("127.0.0.1", 0, List.of(name), false));
     }
 
