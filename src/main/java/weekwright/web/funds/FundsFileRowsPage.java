@@ -198,7 +198,10 @@ public final class FundsFileRowsPage implements Page {
         return off == 0
                 ? told + ", and so would the books with the ticked rows."
                 : told + "; with the ticked rows the books would have " + formats.moneyExact(books.minor()) + ", "
-                        + formats.moneyExact(Math.abs(off)) + (off > 0 ? " less." : " more.");
+                        + formats.moneyExact(Math.abs(off)) + (off > 0 ? " less." : " more.")
+                        + (off > 0 && request.settings().project().openingCash().isEmpty()
+                                ? " If that was there when the books opened, write it under Settings as Opening cash."
+                                : "");
     }
 
     private static Line line(FileRows.Line line, boolean people, Formats formats) {

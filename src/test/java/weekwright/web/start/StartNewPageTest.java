@@ -77,6 +77,23 @@ class StartNewPageTest {
     }
 
     @Test
+    void the_first_file_of_the_bank_says_where_is_written_what_was_there_before() {
+        filled().send();
+        Visitor ilse = server.as("ilse");
+        Visitor.Reply read = ilse.follow(ilse.form(ilse.get("/funds/files/new"))
+                .with(
+                        "text",
+                        "Date,Name,Amount,Balance\n2026-11-05,Nails,-186.40,2213.60\n2026-11-13,Oil,-7.10,2206.50\n")
+                .send());
+        Visitor.Reply rows =
+                ilse.follow(ilse.form(read).with("name", "The bank").send());
+        assertThat(rows.text())
+                .contains("The file ends with \u20ac2,206.50 on 13 November; with the ticked rows the books would have"
+                        + " \u2212\u20ac193.50, \u20ac2,400.00 less. If that was there when the books opened,"
+                        + " write it under Settings as Opening cash.");
+    }
+
+    @Test
     void money_at_hand_of_a_build_begun_today_opens_the_books() {
         filled().with("started", "2026-11-25").send();
         assertThat(server.db().read(SettingsStore::get).openingCash().minor()).isEqualTo(320_050);
