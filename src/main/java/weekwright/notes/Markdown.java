@@ -116,13 +116,22 @@ public final class Markdown {
     /** HTML of a note's text. */
     public static String html(String text, NoteLinks links, Quotes quotes) {
         if (isTooBusy(text)) {
-            return "<pre>" + escaped(text) + "</pre>";
+            return asTyped(text);
         }
-        NoteParser parser = NoteParser.of(quotes);
-        Document document = parser.parse(text);
-        name(document, links);
-        parser.apostrophes(document);
-        return POLICY.sanitize(parser.render(document));
+        try {
+            NoteParser parser = NoteParser.of(quotes);
+            Document document = parser.parse(text);
+            name(document, links);
+            parser.apostrophes(document);
+            return POLICY.sanitize(parser.render(document));
+        } catch (StackOverflowError nested) {
+            // the parser goes as deep as the text is nested; what it was at is thrown away whole
+            return asTyped(text);
+        }
+    }
+
+    private static String asTyped(String text) {
+        return "<pre>" + escaped(text) + "</pre>";
     }
 
     /** A picture of the project within a text; the alternative is empty where none is written. */
@@ -133,7 +142,16 @@ public final class Markdown {
         if (!text.contains("![") || isTooBusy(text)) {
             return List.of();
         }
-        return NoteParser.all(NoteParser.of(Quotes.AS_TYPED).parse(text)).stream()
+        try {
+            return shown(NoteParser.of(Quotes.AS_TYPED).parse(text));
+        } catch (StackOverflowError nested) {
+            // such a text is shown as it was typed
+            return List.of();
+        }
+    }
+
+    private static List<Picture> shown(Document document) {
+        return NoteParser.all(document).stream()
                 .filter(Image.class::isInstance)
                 .map(Image.class::cast)
                 .flatMap(image -> photo(image.getUrl().toString())

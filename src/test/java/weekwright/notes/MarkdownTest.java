@@ -244,4 +244,25 @@ class MarkdownTest {
                 .isEqualTo("<pre>" + text.replace("<", "&lt;").replace(">", "&gt;") + "</pre>");
         assertThat(Markdown.pictures("![a](b.jpg)" + text)).isEmpty();
     }
+
+    /** Found by the fuzzer: the parser's stack overflowed, at a depth that depends on the machine. */
+    @Test
+    void a_text_that_goes_deeper_than_the_parser_can_is_shown_as_it_was_typed() throws Exception {
+        Markdown.html("![a](photos/a.png)");
+        String text = "![A sill](photos/a.png) <b oncl" + "word ".repeat(12_000) + ">";
+        String[] html = new String[1];
+        List<?>[] pictures = new List<?>[1];
+        Thread small = new Thread(
+                null,
+                () -> {
+                    html[0] = Markdown.html(text);
+                    pictures[0] = Markdown.pictures(text);
+                },
+                "small",
+                256 * 1024);
+        small.start();
+        small.join();
+        assertThat(html[0]).isEqualTo("<pre>" + text.replace("<", "&lt;").replace(">", "&gt;") + "</pre>");
+        assertThat(pictures[0]).isEmpty();
+    }
 }
