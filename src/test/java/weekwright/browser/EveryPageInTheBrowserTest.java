@@ -20,7 +20,7 @@ import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
 /**
- * One page of every kind (with each build of every fourth), in one browser, against the rules of WCAG 2.2 A and AA (W3C Recommendation of 5 October 2023) as far as
+ * One page of every kind (with each build of every eighth), in one browser, against the rules of WCAG 2.2 A and AA (W3C Recommendation of 5 October 2023) as far as
  * axe-core tries them: all of them by day on a desk, on the same page by night on a phone those that colour and width can change.
  * Nothing may scroll sideways at 320 pixels, which is also a desk of 640 pixels at 200 % (WCAG 2.2, 1.4.10 and 1.4.4). The name
  * is not one of the machine itself, so that no service worker is set up beside.
@@ -40,8 +40,8 @@ class EveryPageInTheBrowserTest {
 
     private static final int NARROWEST = 320;
 
-    /** Of the kinds every fourth is tried with each build, all of them by {@code -Dpages=every}. */
-    private static final int EVERY = "every".equals(System.getProperty("pages")) ? 1 : 4;
+    /** Of the kinds every eighth is tried with each build, all of them by {@code -Dpages=every}. */
+    private static final int EVERY = "every".equals(System.getProperty("pages")) ? 1 : 8;
 
     private static ServerFixture server;
     private static BrowserFixture browser;
