@@ -110,7 +110,8 @@ public final class Load {
                 status != 0 ? "  void: exit " + status : took > demanded ? "  short" : "");
     }
 
-    private static String highest(ServerProcess server) throws Exception {
+    /** What the process held of memory at most, as Linux tells it. */
+    static String highest(ServerProcess server) throws Exception {
         Path status = Path.of("/proc/" + server.pid() + "/status");
         return Files.exists(status)
                 ? Files.readAllLines(status).stream()

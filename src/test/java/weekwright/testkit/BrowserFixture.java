@@ -22,6 +22,7 @@ import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -29,7 +30,6 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
@@ -159,12 +159,19 @@ public final class BrowserFixture implements AutoCloseable {
                 .until(so::apply);
     }
 
-    /** Presses the button of a form and waits for the page that answers it; fails after a minute. */
+    /**
+     * Presses the button of a form and waits for the page that answers it; fails after a minute. The document is marked rather
+     * than asked after: what the driver says of a thing whose page is just going has no one name.
+     */
     public void send(By button) {
-        WebElement before = driver.findElement(By.tagName("html"));
-        driver.findElement(button).click();
-        until(ExpectedConditions.stalenessOf(before));
-        until(d -> "complete".equals(driver.executeScript("return document.readyState")));
+        WebElement pressed = driver.findElement(button);
+        // what lies behind the foot of a phone is scrolled free, as a person does
+        driver.executeScript("window.before = true; arguments[0].scrollIntoView({block: 'center'})", pressed);
+        pressed.click();
+        new WebDriverWait(driver, PATIENCE)
+                .ignoring(WebDriverException.class)
+                .until(d -> Boolean.TRUE.equals(
+                        driver.executeScript("return !window.before && document.readyState === 'complete'")));
     }
 
     /** From the next page on {@link #rules} can be asked; the scripts come from the test's class path, past the content policy. */

@@ -75,7 +75,7 @@ public final class AccountPage implements Page {
                 .filter(one -> one.alive(request.clock().instant()))
                 .map(one -> new Device(
                         one.mark(),
-                        one.browser().isEmpty() ? "a browser without a name" : one.browser(),
+                        BrowserName.of(one.browser()),
                         moment(request, one.since()),
                         moment(request, one.lastSeen()),
                         one.mark().equals(here)))

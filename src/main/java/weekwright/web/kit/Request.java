@@ -51,6 +51,7 @@ public final class Request {
     private String interrupted = "";
     private Optional<Settings> settings = Optional.empty();
     private Optional<List<CrewMember>> crew = Optional.empty();
+    private Optional<Forecasts.Look> forecast = Optional.empty();
     private Optional<FormReader> reader = Optional.empty();
     private Optional<Typed> refused = Optional.empty();
     private final Map<String, List<String>> carried = new LinkedHashMap<>();
@@ -113,9 +114,12 @@ public final class Request {
         return project().forecasts();
     }
 
-    /** The forecast of today as far as it is there; asking starts it where there is none. Never waits. */
+    /** The forecast of today as far as it is there, the same all along; asking starts it where there is none. Never waits. */
     public Forecasts.Look forecast() {
-        return forecasts().current(today());
+        if (forecast.isEmpty()) {
+            forecast = Optional.of(forecasts().current(today()));
+        }
+        return forecast.get();
     }
 
     /** Runs reads on one consistent view of the store. */

@@ -29,6 +29,8 @@ public final class PublicPages implements Fragment {
     private static final String CLOSED = "There is no public build log here.";
     /** A newer forecast raises no version. */
     private static final Duration KEPT = Duration.ofMinutes(10);
+    /** Pages that were asked for last, as they were answered: a film brings thousands to the same few. */
+    private static final int MOST_KEPT = 400;
 
     private static final Map<String, String> TYPES = Map.of(
             "html", "text/html; charset=utf-8",
@@ -43,9 +45,6 @@ public final class PublicPages implements Fragment {
     private final Templates templates;
     private final Function<String, Optional<Path>> copies;
     private volatile Optional<Made> kept = Optional.empty();
-
-    /** Pages that were asked for last, as they were answered: a film brings thousands to the same few. */
-    private static final int MOST_KEPT = 400;
 
     /** The pages of one state of the project on one day. */
     private record Made(long version, LocalDate day, String token, Instant at, Site site, Map<String, Tagged> pages) {
