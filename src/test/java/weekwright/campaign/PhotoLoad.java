@@ -31,8 +31,9 @@ public final class PhotoLoad {
             ilse.setCookie("who", LargeProject.SAMPLE.who());
             for (int i = 0; i < PICTURES; i++) {
                 byte[] jpeg = CameraPicture.jpeg(picture(i), 6, "2026:11:09 07:30:00");
-                Visitor.Form form =
-                        ilse.form(ilse.get("/notes/note.01/pictures/new")).attach("pictures", "a.jpg", jpeg);
+                Visitor.Form form = ilse.form(ilse.get("/notes/note.01/pictures/new"))
+                        .with("shows", "Grey, with grain")
+                        .attach("pictures", "a.jpg", jpeg);
                 long begun = System.nanoTime();
                 Visitor.Reply note = ilse.follow(form.send());
                 String small = note.page().select("article img").last().attr("src");
