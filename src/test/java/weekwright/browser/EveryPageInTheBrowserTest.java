@@ -17,10 +17,9 @@ import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.EveryPage;
 import weekwright.testkit.FilledProject;
 import weekwright.testkit.ServerFixture;
-import weekwright.testkit.Visitor;
 
 /**
- * One page of every kind (with each build of every eighth), in one browser, against the rules of WCAG 2.2 A and AA (W3C Recommendation of 5 October 2023) as far as
+ * One page of every kind, in one browser, against the rules of WCAG 2.2 A and AA (W3C Recommendation of 5 October 2023) as far as
  * axe-core tries them: all of them by day on a desk, on the same page by night on a phone those that colour and width can change.
  * Nothing may scroll sideways at 320 pixels, which is also a desk of 640 pixels at 200 % (WCAG 2.2, 1.4.10 and 1.4.4). The name
  * is not one of the machine itself, so that no service worker is set up beside.
@@ -39,9 +38,6 @@ class EveryPageInTheBrowserTest {
             "/funds/files/{key}/rows");
 
     private static final int NARROWEST = 320;
-
-    /** Of the kinds every eighth is tried with each build, all of them by {@code -Dpages=every}. */
-    private static final int EVERY = "every".equals(System.getProperty("pages")) ? 1 : 8;
 
     private static ServerFixture server;
     private static BrowserFixture browser;
@@ -73,13 +69,7 @@ class EveryPageInTheBrowserTest {
                 "/build/tasks/weir.2/day-sheet",
                 "/build/stages/weir/materials",
                 "/build/materials/mat.9/cancel");
-        Visitor visitor = server.as("ilse");
-        int[] reached = {0};
-        List<String> notReached = EveryPage.walk(server, more, path -> asked(visitor, path), (kind, path) -> {
-            if (reached[0]++ % EVERY != 0) {
-                return;
-            }
-            assertThat(open(path).itself()).as(path).isTrue();
+        List<String> notReached = EveryPage.walk(server, more, EveryPageInTheBrowserTest::open, kind -> {
             List<String> here = faults();
             if (!here.isEmpty()) {
                 faults.put(kind, here);
@@ -162,21 +152,6 @@ class EveryPageInTheBrowserTest {
                                 .startsWith("by night on a phone: color-contrast, Elements must meet minimum color"
                                         + " contrast ratio thresholds: 1 times, <h1"),
                         fault -> assertThat(fault).startsWith("at 320 pixels it is "));
-    }
-
-    private static EveryPage.Shown asked(Visitor visitor, String path) {
-        Visitor.Reply reply = visitor.get(path);
-        return new EveryPage.Shown(
-                reply.status() == 200,
-                reply.status() != 200
-                        ? List.of()
-                        : reply.page().select("a[href]").stream()
-                                .map(link -> link.absUrl("href"))
-                                .filter(to -> to.startsWith(visitor.origin() + "/"))
-                                .map(to ->
-                                        to.substring(visitor.origin().length()).replaceFirst("#.*", ""))
-                                .distinct()
-                                .toList());
     }
 
     private static EveryPage.Shown open(String page) {

@@ -8,7 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import weekwright.web.Routes;
 
@@ -20,13 +20,13 @@ public final class EveryPage {
     public record Shown(boolean itself, List<String> links) {}
 
     /**
-     * Opens one page of each kind in {@link Routes}, and says of each which kind it is, and its address.
+     * Opens one page of each kind in {@link Routes}, and says of each which kind it is while it is open.
      *
      * @param more addresses to which the first page of a kind need not lead
      * @return the kinds that no link led to
      */
     public static List<String> walk(
-            ServerFixture server, List<String> more, Function<String, Shown> open, BiConsumer<String, String> look) {
+            ServerFixture server, List<String> more, Function<String, Shown> open, Consumer<String> look) {
         List<String> missing = new ArrayList<>(
                 new Routes(server.app()).pages().stream().map(Routes.Line::path).toList());
         List<String> kinds = List.copyOf(missing);
@@ -46,7 +46,7 @@ public final class EveryPage {
             }
             missing.remove(kind.get());
             waiting.addAll(shown.links());
-            look.accept(kind.get(), path);
+            look.accept(kind.get());
         }
         return missing;
     }
