@@ -78,5 +78,10 @@ public final class ForecastRun {
         Outcome outcome(int trials, int threads, Progress progress) {
             return Simulation.run(setup, plan, trials, seed, threads, progress);
         }
+
+        /** The futures for a comparison, without what held each stage. */
+        Outcome compared(int trials, int threads, Progress progress) {
+            return Simulation.runWithoutReasons(setup, plan, trials, seed, threads, progress);
+        }
     }
 }

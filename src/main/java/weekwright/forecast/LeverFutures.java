@@ -144,7 +144,7 @@ public final class LeverFutures {
         ForecastRun.Planned run = what.anew()
                 ? new ForecastRun.Planned(basis, Forecasts.SEED)
                 : new ForecastRun.Planned(basis, Forecasts.SEED, on.order());
-        LeverSide side = LeverSide.of(inputs, run.outcome(what.futures(), threads, progress));
+        LeverSide side = LeverSide.of(inputs, run.compared(what.futures(), threads, progress));
         synchronized (this) {
             if (key.equals(Optional.of(on.key()))) {
                 drawn.put(what, side);

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.plan.Planner;
 import weekwright.engine.simulate.Progress;
+import weekwright.engine.simulate.Setup;
 import weekwright.engine.simulate.Simulation;
 import weekwright.testkit.ProjectInputs;
 import weekwright.testkit.Run;
@@ -43,6 +44,21 @@ class SharedLuckTest {
                 assertThat(many.taskLanding[task][trial]).isEqualTo(few.taskLanding[task][trial]);
             }
         }
+    }
+
+    @Test
+    void futures_without_reasons_are_the_same_but_for_held_by_and_critical() {
+        Setup setup = new Setup(mill(10_000, true).inputs());
+        Plan plan = Planner.plan(setup, 1, 5);
+        Outcome with = Simulation.run(setup, plan, TRIALS, 1, 1, Progress.NONE);
+        Outcome without = Simulation.runWithoutReasons(setup, plan, TRIALS, 1, 2, Progress.NONE);
+        assertThat(Arrays.stream(with.critical).sum()).isPositive();
+        assertThat(Arrays.stream(without.critical).sum()).isZero();
+        assertThat(Arrays.stream(without.heldBy).flatMapToLong(Arrays::stream).sum())
+                .isZero();
+        Arrays.fill(with.critical, 0);
+        Arrays.stream(with.heldBy).forEach(columns -> Arrays.fill(columns, 0));
+        assertSame(with, without);
     }
 
     @Test

@@ -20,7 +20,7 @@ public final class Dispatch {
 
     public Dispatch(Setup setup) {
         this.setup = setup;
-        trial = new Trial(setup);
+        trial = new Trial(setup, false);
         trial.luck.expect();
         noDay = new int[setup.tasks.count];
         Arrays.fill(noDay, TaskTable.NO_DAY);

@@ -8,7 +8,7 @@ public final class ExpectedRun {
 
     /** Runs the project in the plan's order with mean hours, waits and leads, money ignored. */
     public static void tell(Setup setup, Plan plan, Trace trace) {
-        Trial trial = new Trial(setup);
+        Trial trial = new Trial(setup, false);
         trial.luck.expect();
         trial.trace(trace);
         trial.run(WorkOrder.of(setup, plan));

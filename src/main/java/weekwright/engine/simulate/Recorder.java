@@ -109,7 +109,7 @@ final class Recorder {
         }
         int last = landing(at, s, held, outcome.held);
         landing(at, s, parted ? trial.free : held, outcome.workFirst);
-        if (last >= 0 && held.landDay[last] >= 0) {
+        if (held.accounts() && last >= 0 && held.landDay[last] >= 0) {
             chain.follow(held, last, s, heldBy[s], critical);
         }
     }

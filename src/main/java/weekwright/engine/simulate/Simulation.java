@@ -20,13 +20,15 @@ public final class Simulation {
     private final Outcome outcome;
     private final long seed;
     private final Progress progress;
+    private final boolean reasons;
     private final AtomicInteger next = new AtomicInteger();
     private final AtomicReference<Throwable> failure = new AtomicReference<>();
     private final Object turn = new Object();
     private int done;
     private volatile boolean stopped;
 
-    private Simulation(Setup setup, Plan plan, int trials, long seed, Progress progress) {
+    private Simulation(Setup setup, Plan plan, int trials, long seed, boolean reasons, Progress progress) {
+        this.reasons = reasons;
         this.setup = setup;
         this.order = WorkOrder.of(setup, plan);
         this.seed = seed;
@@ -47,7 +49,16 @@ public final class Simulation {
 
     /** As {@link #run(Inputs, Plan, int, long, int, Progress)}, for inputs that have been read already. */
     public static Outcome run(Setup setup, Plan plan, int trials, long seed, int threads, Progress progress) {
-        return new Simulation(setup, plan, trials, seed, progress).run(Math.max(1, threads));
+        return new Simulation(setup, plan, trials, seed, true, progress).run(Math.max(1, threads));
+    }
+
+    /**
+     * As {@link #run(Setup, Plan, int, long, int, Progress)} for futures that are only compared: the same but for what held each
+     * stage and how often a task was critical, which stay 0.
+     */
+    public static Outcome runWithoutReasons(
+            Setup setup, Plan plan, int trials, long seed, int threads, Progress progress) {
+        return new Simulation(setup, plan, trials, seed, false, progress).run(Math.max(1, threads));
     }
 
     /**
@@ -56,7 +67,7 @@ public final class Simulation {
      * @param workFirst whether the answer "work first" is told from the day on which the two part, else only "held for funds"
      */
     public static void trace(Setup setup, Plan plan, int trial, long seed, boolean workFirst, Trace trace) {
-        Trial one = new Trial(setup);
+        Trial one = new Trial(setup, true);
         one.luck.draw(seed, trial);
         one.trace(trace);
         one.run(WorkOrder.of(setup, plan));
@@ -120,7 +131,7 @@ public final class Simulation {
 
     private void work() {
         try {
-            Trial trial = new Trial(setup);
+            Trial trial = new Trial(setup, reasons);
             Recorder recorder = new Recorder(setup, trial, outcome, CHUNK);
             for (int from = next.getAndAdd(CHUNK); from < outcome.trials && !stopped; from = next.getAndAdd(CHUNK)) {
                 int to = Math.min(outcome.trials, from + CHUNK);

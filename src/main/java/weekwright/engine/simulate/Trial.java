@@ -30,10 +30,11 @@ final class Trial {
     /** The day on which the first order was held, -1 if none was. */
     private int partedOn;
 
-    Trial(Setup setup) {
+    /** @param reasons whether it is kept what each task waited for */
+    Trial(Setup setup, boolean reasons) {
         this.setup = setup;
         luck = new Luck(setup);
-        held = new State(setup, true);
+        held = new State(setup, reasons);
         free = new State(setup, false);
         flow = new Flow(setup, luck);
         people = new People(setup, luck);

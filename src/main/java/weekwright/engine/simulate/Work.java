@@ -181,7 +181,7 @@ final class Work {
                 continue;
             }
             x.counts[Count.TRIES.ordinal()]++;
-            boolean worked = attempt(t, at, 0, LATER);
+            boolean worked = !inVain(t) && attempt(t, at, 0, LATER);
             if (flow.event) {
                 flow.event = false;
                 at = 0;
@@ -189,6 +189,18 @@ final class Work {
                 at++;
             }
         }
+    }
+
+    /**
+     * Whether a try would change nothing: too few who could do it have half an hour left, no season or date sets it aside, and
+     * nobody asks for the reason.
+     */
+    private boolean inVain(int t) {
+        TaskTable tasks = setup.tasks;
+        return !x.accounts()
+                && Integer.bitCount(tasks.can[t] & people.free) < tasks.least[t]
+                && tasks.season[t] < 0
+                && x.booked[t] == NO_DAY;
     }
 
     private void ownWork() {

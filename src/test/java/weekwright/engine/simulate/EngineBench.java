@@ -39,7 +39,7 @@ public class EngineBench {
     private final Setup setup = new Setup(LargeProjectBench.project(TASKS, MONTHS));
     private final Plan plan = Planner.plan(setup, 1, 0);
     private final WorkOrder order = WorkOrder.of(setup, plan);
-    private final Trial trial = new Trial(setup);
+    private final Trial trial = new Trial(setup, true);
     private int next;
 
     public static void main(String[] arguments) throws RunnerException {

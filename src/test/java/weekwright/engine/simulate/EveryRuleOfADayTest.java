@@ -25,7 +25,7 @@ class EveryRuleOfADayTest {
             Setup setup = new Setup(inputs);
             Plan plan = Planner.plan(setup, 1, 2);
             WorkOrder order = WorkOrder.of(setup, plan);
-            Trial trial = new Trial(setup);
+            Trial trial = new Trial(setup, true);
             for (int i = 0; i < TRIALS; i++) {
                 trial.luck.draw(7, i);
                 DayValidator held = new DayValidator(inputs, trial.luck, "project " + number + " trial " + i, true);

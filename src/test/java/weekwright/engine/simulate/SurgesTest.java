@@ -106,7 +106,7 @@ class SurgesTest {
             }
             project.supporters("2027-03", level, 0, 0, 0);
         }
-        Trial trial = new Trial(new Setup(project.inputs()));
+        Trial trial = new Trial(new Setup(project.inputs()), true);
         double most = 0;
         for (int i = 0; i < 20; i++) {
             trial.luck.draw(1, i);

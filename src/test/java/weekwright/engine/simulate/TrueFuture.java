@@ -46,7 +46,7 @@ public final class TrueFuture {
      * @return by episode, on which day from the as-of day it is cut; {@link weekwright.engine.Outcome#LATER} if it is not
      */
     public int[] live(Setup setup, Plan plan, Trace trace) {
-        Trial trial = new Trial(setup);
+        Trial trial = new Trial(setup, true);
         trial.luck.draw(seed, number);
         if (kappa == 0) {
             beta = trial.luck.beta;
