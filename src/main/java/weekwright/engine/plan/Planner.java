@@ -13,8 +13,8 @@ import weekwright.engine.simulate.FixedWork;
 import weekwright.engine.simulate.Setup;
 
 /**
- * Finds the order of work: priority rules, then a seeded search from the best of them, each order judged by the daily dispatch with
- * expected values. A project of nothing but fixed days is searched by {@link TwoWaySearch} on its own builders, and what it finds goes
+ * Finds the order of work: priority rules, then a seeded search from the best of them or from the kept order, whichever is better,
+ * each order judged by the daily dispatch with expected values. A project of nothing but fixed days is searched by {@link TwoWaySearch} on its own builders, and what it finds goes
  * to the dispatch as ranks and not-before days; any other by {@link OrderSearch} through the dispatch itself.
  */
 public final class Planner {
@@ -63,20 +63,21 @@ public final class Planner {
 
     private Plan search(long seed, int passes) {
         rules();
+        Inputs.Kept kept = setup.inputs().kept();
+        Optional<int[]> old = kept.ranks().isEmpty() ? Optional.empty() : Optional.of(completed(kept.ranks()));
+        double oldObjective =
+                old.map(rank -> dispatch.run(rank, holds(kept.notBefore()))).orElse(Double.POSITIVE_INFINITY);
         List<Inputs.NotBefore> notBefore = List.of();
         Optional<FixedWork> fixed = dispatch.fixedWork();
         if (passes > 0 && fixed.isPresent()) {
             notBefore = searchFixed(fixed.get(), seed, passes);
         } else if (passes > 0) {
+            // what was found before is searched on: each forecast's search begins where the last one's ended
+            old.ifPresent(rank -> attempt(rank, null));
             searchOrders(seed, passes);
         }
-        Inputs.Kept kept = setup.inputs().kept();
-        if (!kept.ranks().isEmpty()) {
-            int[] old = completed(kept.ranks());
-            double oldObjective = dispatch.run(old, holds(kept.notBefore()));
-            if (objective >= oldObjective * (1 - WORTH)) {
-                return result(old, kept.notBefore(), true);
-            }
+        if (old.isPresent() && objective >= oldObjective * (1 - WORTH)) {
+            return result(old.get(), kept.notBefore(), true);
         }
         return result(best, notBefore, false);
     }
@@ -124,7 +125,9 @@ public final class Planner {
         int[] first = IntStream.of(PriorityRules.keepingLinks(network, best))
                 .filter(t -> t < listed && open(t))
                 .toArray();
-        new OrderSearch(network, seed).run(first, objective, list -> attempt(ranksOf(list), null), passes);
+        // other moves on each day, so that what one day's search does not find another's may
+        new OrderSearch(network, seed + setup.inputs().asOf())
+                .run(first, objective, list -> attempt(ranksOf(list), null), passes);
     }
 
     /** Ranks of a list of open tasks; all others stand behind them. */
