@@ -27,6 +27,7 @@ public final class LogWeekPage implements Page {
      * @param rows a person a row
      * @param sum of all rows; empty where nobody logged anything
      * @param later whether the week after has begun
+     * @param byWeek this week and those before it
      */
     public record View(
             String head,
@@ -36,7 +37,8 @@ public final class LogWeekPage implements Page {
             List<Line> lines,
             LocalDate before,
             LocalDate after,
-            boolean later) {}
+            boolean later,
+            HoursByWeek byWeek) {}
 
     /**
      * One person's hours.
@@ -84,7 +86,8 @@ public final class LogWeekPage implements Page {
                     lines,
                     monday.minusWeeks(1),
                     monday.plusWeeks(1),
-                    !monday.plusWeeks(1).isAfter(request.today()));
+                    !monday.plusWeeks(1).isAfter(request.today()),
+                    HoursByWeek.until(read, monday, LogPage.people(request)));
         });
     }
 

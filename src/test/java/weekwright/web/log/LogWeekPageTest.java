@@ -31,12 +31,24 @@ class LogWeekPageTest {
     }
 
     @Test
+    void eight_weeks_are_drawn_by_person_against_the_hours_that_were_stated() {
+        Visitor.Reply page = SERVER.as("ilse").get("/log/week?of=2026-11-12");
+        assertThat(page.page().select(".weeks-hours tr").eachText())
+                .hasSize(9)
+                .startsWith("Week from Ilse Bram Noor", "9 Nov 13½ h of 36 h 0 h of 30 h 0 h of 4 h")
+                .endsWith("21 Sep 0 h of 36 h 0 h of 30 h 0 h of 4 h");
+        assertThat(page.page().select(".weeks-hours svg.tally")).hasSize(24);
+        assertThat(page.page().select(".weeks-hours tr:nth-child(1) .tally-logged"))
+                .hasSize(1);
+    }
+
+    @Test
     void an_empty_week_says_what_belongs_there_and_why() {
         Visitor.Reply page = SERVER.as("ilse").get("/log/week?of=nonsense");
         assertThat(page.page().select(".empty-sheet .words").text())
                 .isEqualTo("Nothing is logged for this week. Logged hours are what every estimate and every date"
                         + " learns from.");
-        assertThat(page.page().select("main a[href*=of=]").eachText()).containsExactly("The week before");
+        assertThat(page.page().select("main .buttons a[href*=of=]").eachText()).containsExactly("The week before");
     }
 
     @Test
