@@ -39,8 +39,9 @@
     menus.filter((m) => m.open).forEach((m) => { m.open = false; m.querySelector("summary").focus(); });
   });
 
-  // A refused form: the first field that was not accepted takes the focus. A moved thing keeps it.
-  const wrong = document.querySelector("[aria-invalid=true]");
+  // A refused form: what is wrong with it takes the focus by itself, else the first field that was not accepted. A moved thing
+  // keeps it.
+  const wrong = !document.querySelector("[autofocus]") && document.querySelector("[aria-invalid=true]");
   const kept = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
   if (wrong) wrong.focus();
   else if (kept && kept.matches("button, input, select, textarea")) {

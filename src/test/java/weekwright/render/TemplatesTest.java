@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -97,6 +98,7 @@ class TemplatesTest {
         assertThat(document.getElementById("likely-hint").text()).isEqualTo("as you think");
         assertThat(document.select("label[for=likely]").text()).isEqualTo("Likely");
         assertThat(document.select(".trouble[role=alert] a").attr("href")).isEqualTo("#likely");
+        assertThat(document.select("[autofocus]").first().hasClass("trouble")).isTrue();
     }
 
     @Test
@@ -155,5 +157,29 @@ class TemplatesTest {
                 assertThat(text).as(file.toString()).doesNotContainPattern("(?i)<script(?![^>]*\\ssrc=)");
             }
         }
+    }
+
+    /** Who asks their device for no motion gets none (WCAG 2.2, 2.3.3): nothing moves but under a rule that can be taken back. */
+    @Test
+    void no_style_sheet_and_no_script_moves_anything() throws Exception {
+        List<Path> all = new ArrayList<>();
+        for (String folder : List.of("templates", "src/main/resources/static")) {
+            try (Stream<Path> files = Files.walk(Path.of(folder))) {
+                files.filter(p -> p.toString().matches(".*\\.(css|js)")).forEach(all::add);
+            }
+        }
+        assertThat(all).hasSizeGreaterThan(20);
+        for (Path file : all) {
+            String text = Files.readString(file)
+                    .replaceAll("(?s)@media \\(prefers-reduced-motion: reduce\\) \\{\\s*\\*[^}]*}\\s*}", "");
+            assertThat(text)
+                    .as(file.toString())
+                    .doesNotContainPattern("(?i)transition(-[a-z]+)?:|animation(-[a-z]+)?:|@keyframes|scroll-behavior|"
+                            + "behavior: *[\"']smooth|\\.animate\\(");
+        }
+        assertThat(Files.readString(Path.of("templates/base.css")))
+                .contains("@media (prefers-reduced-motion: reduce) {\n"
+                        + "  *, ::before, ::after { transition: none !important; animation: none !important;"
+                        + " scroll-behavior: auto !important; }");
     }
 }

@@ -1,0 +1,251 @@
+package weekwright.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
+import weekwright.base.Id;
+import weekwright.build.HoursEntryStore;
+import weekwright.build.WeekLineStore;
+import weekwright.db.Table;
+import weekwright.episodes.Episode;
+import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.ShotStore;
+import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.MaterialStore;
+import weekwright.notes.PhotoStore;
+import weekwright.testkit.BrowserFixture;
+import weekwright.testkit.CameraPicture;
+import weekwright.testkit.FilledProject;
+import weekwright.testkit.ServerFixture;
+
+/** The ten things that crews do most, by what can be seen and pressed, on a desk of 1,280 pixels and on a phone of 390. */
+class TenThingsInTheBrowserTest {
+    private static final int DESK = 0;
+    private static final int PHONE = 390;
+    private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
+    private static ServerFixture server;
+    private static BrowserFixture browser;
+
+    @BeforeAll
+    static void open() {
+        server = ServerFixture.of(FilledProject::fill).drawn();
+        browser = BrowserFixture.at(server, "ilse");
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.close();
+        }
+        server.close();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {DESK, PHONE})
+    void ten_things(int width) throws Exception {
+        try (ServerFixture mine = ServerFixture.of(FilledProject::fill)) {
+            browser.device(false, width);
+            browser.moveTo(mine, "ilse");
+            logHours(mine);
+            enterACost(mine);
+            tickAShot(mine);
+            planALineOfTheWeek(mine);
+            moveAnEpisode(mine);
+            receiveAPurchase(mine);
+            writeANoteWithAPicture(mine);
+            publishAnEpisode(mine);
+            readTheForecast();
+            tryALever();
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    private static void logHours(ServerFixture mine) {
+        browser.open("/log");
+        type("hours", "2,25");
+        browser.send(By.cssSelector("[data-save]"));
+        assertThat(mine.db().read(HoursEntryStore.TABLE::values))
+                .anyMatch(one -> one.date().equals(TODAY) && one.hours().minutes() == 135);
+    }
+
+    private static void enterACost(ServerFixture mine) {
+        browser.open("/funds/costs/new");
+        type("amount", "41,50");
+        type("payee", "Iron yard");
+        browser.send(By.cssSelector("main form button.main"));
+        assertThat(mine.db().read(LedgerEntryStore.TABLE::values))
+                .anyMatch(one -> one.amount().minor() == -4150 && one.payee().equals("Iron yard"));
+    }
+
+    private static void tickAShot(ServerFixture mine) {
+        browser.open("/week/shots");
+        long row = Long.parseLong(browser.driver()
+                .findElement(By.cssSelector("form[data-keep] [name=shot]"))
+                .getDomAttribute("value"));
+        browser.send(By.cssSelector("form[data-keep] button"));
+        assertThat(mine.db()
+                        .read(read -> ShotStore.TABLE.find(read, row))
+                        .orElseThrow()
+                        .value()
+                        .captured())
+                .contains(TODAY);
+    }
+
+    private static void planALineOfTheWeek(ServerFixture mine) {
+        browser.open("/week/lines/new?date=2026-11-26");
+        choose("crew", "bram");
+        choose("task", "weir.2");
+        type("hours", "3");
+        browser.send(By.cssSelector("main form button.main"));
+        assertThat(mine.db().read(WeekLineStore.TABLE::values))
+                .anyMatch(one -> one.date().equals(LocalDate.of(2026, 11, 26))
+                        && one.task().equals(java.util.Optional.of(new Id("weir.2"))));
+    }
+
+    private static void moveAnEpisode(ServerFixture mine) {
+        browser.open("/episodes/ep.12/slot");
+        choose("slot", "2026-12-11");
+        browser.send(By.cssSelector("main form.form button.main"));
+        browser.send(By.cssSelector("main button[value=move]"));
+        assertThat(episode(mine, "ep.12").slot()).contains(LocalDate.of(2026, 12, 11));
+    }
+
+    private static void receiveAPurchase(ServerFixture mine) {
+        browser.open("/build/materials/mat.9");
+        browser.send(By.cssSelector("main button[value=receive]"));
+        assertThat(mine.db()
+                        .read(read -> MaterialStore.TABLE.find(read, new Id("mat.9")))
+                        .orElseThrow()
+                        .value()
+                        .received())
+                .contains(TODAY);
+    }
+
+    private static void writeANoteWithAPicture(ServerFixture mine) throws Exception {
+        browser.open("/notes/new");
+        type("title", "Frost on the sill");
+        type("text", "Ice by nine.");
+        browser.send(By.xpath("//button[text()='Keep the note']"));
+        String note = browser.driver().getCurrentUrl().replaceFirst(".*(/notes/[^?#]+).*", "$1");
+        browser.open(note + "/pictures/new");
+        Path picture = mine.beside().resolve("sill.jpg");
+        Files.write(picture, CameraPicture.jpeg(64, 48, "2026:11:25 09:00:00"));
+        browser.driver().findElement(By.cssSelector("main input[type=file]")).sendKeys(picture.toString());
+        type("shows", "Ice on the sill");
+        browser.send(By.cssSelector("main form.form button.main"));
+        assertThat(browser.driver().findElements(By.cssSelector("article figure img[alt='Ice on the sill']")))
+                .hasSize(1);
+        assertThat(mine.db().read(PhotoStore.TABLE::values)).hasSize(2);
+    }
+
+    private static void publishAnEpisode(ServerFixture mine) {
+        browser.open("/episodes/ep.11");
+        choose("step", "published");
+        browser.send(By.cssSelector("main button[value=mark]"));
+        assertThat(episode(mine, "ep.11").published()).contains(TODAY);
+    }
+
+    private static void readTheForecast() {
+        browser.open("/ahead");
+        browser.until(d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
+        assertThat(browser.driver().findElement(By.cssSelector("main h1")).getText())
+                .matches("(?s).+ is done about \\d.+");
+        assertThat(browser.driver().findElements(By.cssSelector("[data-picture] svg")).stream()
+                        .filter(WebElement::isDisplayed))
+                .isNotEmpty();
+    }
+
+    private static void tryALever() {
+        browser.open("/ahead/levers");
+        type("supporters", "-12");
+        browser.until(d -> d.findElement(By.cssSelector("[data-answer] .lead"))
+                .getText()
+                .equals("With 12 in a hundred fewer supporters."));
+    }
+
+    @Test
+    void what_a_drawing_shows_is_given_as_a_file_for_a_spreadsheet() {
+        browser.device(false, DESK);
+        browser.moveTo(server, "ilse");
+        browser.open("/log/week?of=2026-11-12");
+        browser.script("URL.createObjectURL = (made) => { made.text().then((text) => { window.made = text; });"
+                + " return '#'; }; HTMLAnchorElement.prototype.click = function() { window.name = this.download; };");
+        browser.driver()
+                .findElement(By.cssSelector("[data-figures=hours-by-week] button"))
+                .click();
+        String made = browser.until(d -> (String) browser.script("return window.made"));
+        assertThat(made.lines().limit(2))
+                .containsExactly(
+                        "\"Week from\",\"Ilse\",\"Bram\",\"Noor\"",
+                        "\"9 Nov\",\"13½ h of 36 h\",\"0 h of 30 h\",\"0 h of 4 h\"");
+        assertThat(browser.script("return window.name")).isEqualTo("hours-by-week-2026-11-25.csv");
+        for (String page : new String[] {"/funds/ladder", "/funds/supporters", "/episodes", "/build/stages/weir"}) {
+            browser.open(page);
+            assertThat(browser.driver().findElements(By.cssSelector("[data-figures] button, [data-figures] + button")))
+                    .as(page)
+                    .isNotEmpty();
+        }
+    }
+
+    @Test
+    void what_is_wrong_with_a_refused_form_takes_the_focus_and_leads_to_its_field() {
+        browser.device(false, DESK);
+        browser.moveTo(server, "ilse");
+        browser.open("/build/tasks/weir.2/edit");
+        type("likely", "many");
+        browser.send(By.cssSelector("main form[method=post] button.main"));
+        leadsTo("likely");
+        browser.open("/funds/costs/new");
+        type("amount", "a lot");
+        browser.send(By.cssSelector("main form button.main"));
+        leadsTo("amount");
+        assertThat(browser.complaints()).allMatch(line -> line.contains("422"));
+    }
+
+    private static void leadsTo(String field) {
+        WebElement said = browser.until(d -> d.switchTo().activeElement().getDomAttribute("role") == null
+                ? null
+                : d.switchTo().activeElement());
+        assertThat(said.getDomAttribute("role")).isEqualTo("alert");
+        assertThat(said.getText()).startsWith("Not saved yet. Nothing you typed is lost.");
+        said.findElement(By.cssSelector("a[href='#" + field + "']")).click();
+        browser.until(ExpectedConditions.attributeToBe(By.cssSelector(":focus"), "id", field));
+        WebElement focused = browser.driver().switchTo().activeElement();
+        assertThat(focused.getDomAttribute("aria-invalid")).isEqualTo("true");
+        assertThat(browser.driver()
+                        .findElement(By.id(
+                                focused.getDomAttribute("aria-describedby").split(" ")[0]))
+                        .getText())
+                .isNotEmpty();
+    }
+
+    private static void type(String id, String text) {
+        WebElement field = browser.driver().findElement(By.id(id));
+        field.clear();
+        field.sendKeys(text);
+    }
+
+    private static void choose(String id, String value) {
+        new Select(browser.driver().findElement(By.id(id))).selectByValue(value);
+    }
+
+    private static Episode episode(ServerFixture mine, String id) {
+        Table<Episode> episodes = EpisodeStore.TABLE;
+        return mine.db()
+                .read(read -> episodes.find(read, new Id(id)))
+                .orElseThrow()
+                .value();
+    }
+}
