@@ -92,7 +92,8 @@ public final class WhoCanDo {
             }
             filmed = true;
             int others = day.people().size() + unnamed - need - (once ? 1 : 0);
-            if (company == Task.Company.ALONE || others >= 1) {
+            // two hands are each other's company, as in the engine
+            if (company == Task.Company.ALONE || need > 1 || others >= 1) {
                 return Optional.empty();
             }
         }

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import weekwright.build.StageStore;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
 
 class BuildTaskPageTest {
@@ -45,6 +47,37 @@ class BuildTaskPageTest {
                     .isEqualTo(
                             "Nobody can do it as things stand. \"glazier\" is no trade of anybody in the crew; add it"
                                     + " to somebody's trades.");
+        }
+    }
+
+    /** As in the engine: a crew of two may lift together, one of them alone may not. */
+    @Test
+    void rule_125_two_hands_are_each_others_company_on_the_page_too() {
+        try (ServerFixture own = ServerFixture.of(SmallProject::fillWithOnePerson)) {
+            Visitor ilse = own.as("ilse");
+            ilse.follow(ilse.form(ilse.get("/build/stages/new"))
+                    .with("name", "Roof")
+                    .send());
+            Visitor.Reply alone = ilse.follow(ilse.form(ilse.get("/build/tasks/new"), "form.form")
+                    .with("title", "Set the beam")
+                    .with(
+                            "stage",
+                            own.db().read(StageStore.TABLE::values).get(0).id().value())
+                    .with("likely", "6")
+                    .with("hazards", "lift")
+                    .send());
+            assertThat(alone.page().select(".remark-box").text())
+                    .isEqualTo("Nobody can do it as things stand. \"by\" asks for another person, and no day of the"
+                            + " next 12 months has one; ask somebody in for a day.");
+            ilse.follow(ilse.form(ilse.get("/crew/members/new"), "form.form")
+                    .with("name", "Bram")
+                    .with("mon", "6")
+                    .send());
+            ilse.follow(ilse.form(ilse.get("/build/tasks/roof.1/edit"), "form.form")
+                    .with("hands", "2")
+                    .send());
+            assertThat(ilse.get("/build/tasks/roof.1").page().select(".remark-box"))
+                    .isEmpty();
         }
     }
 
