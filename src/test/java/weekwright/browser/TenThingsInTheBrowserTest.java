@@ -180,23 +180,56 @@ class TenThingsInTheBrowserTest {
         browser.device(false, DESK);
         browser.moveTo(server, "ilse");
         browser.open("/log/week?of=2026-11-12");
-        browser.script("URL.createObjectURL = (made) => { made.text().then((text) => { window.made = text; });"
-                + " return '#'; }; HTMLAnchorElement.prototype.click = function() { window.name = this.download; };");
-        browser.driver()
-                .findElement(By.cssSelector("[data-figures=hours-by-week] button"))
-                .click();
-        String made = browser.until(d -> (String) browser.script("return window.made"));
-        assertThat(made.lines().limit(2))
+        assertThat(fileOf("hours-by-week").lines().limit(2))
                 .containsExactly(
-                        "\"Week from\",\"Ilse\",\"Bram\",\"Noor\"",
-                        "\"9 Nov\",\"13½ h of 36 h\",\"0 h of 30 h\",\"0 h of 4 h\"");
+                        "\uFEFF\"Week from\",\"Ilse, logged\",\"Ilse, stated\",\"Bram, logged\",\"Bram,"
+                                + " stated\",\"Noor, logged\",\"Noor, stated\"",
+                        "\"9 Nov\",\"13.5\",\"36\",\"0\",\"30\",\"0\",\"4\"");
         assertThat(browser.script("return window.name")).isEqualTo("hours-by-week-2026-11-25.csv");
         for (String page : new String[] {"/funds/ladder", "/funds/supporters", "/episodes", "/build/stages/weir"}) {
             browser.open(page);
-            assertThat(browser.driver().findElements(By.cssSelector("[data-figures] button, [data-figures] + button")))
+            assertThat(browser.driver()
+                            .findElements(By.cssSelector("[data-figures] .as-csv, [data-figures] + .as-csv")))
                     .as(page)
                     .isNotEmpty();
         }
+    }
+
+    /** RFC 4180: lines end with CR LF, quotes are doubled, every line has as many fields; ASVS 5.0.0, 1.2.10: no formulas. */
+    @Test
+    void a_file_of_figures_keeps_to_the_standard_and_runs_nothing() {
+        browser.device(false, DESK);
+        browser.moveTo(server, "ilse");
+        browser.open("/log/week?of=2026-11-12");
+        browser.script(
+                "document.querySelector('[data-figures] table').innerHTML = arguments[0]",
+                "<caption>=A1</caption><tr><th>Head, \"one\"</th><th>Drawn</th><th>Two</th></tr>"
+                        + "<tr><th>=1+1</th><td><svg><title>t</title></svg></td><td>-5</td></tr>"
+                        + "<tr><th>@sum</th><td></td><td>\u22121,250.50</td></tr>"
+                        + "<tr><th>+1 day</th><td></td><td>1,831\u00bd</td></tr>"
+                        + "<tr><th>-x\u20ac</th><td></td><td>\u00be h</td></tr>"
+                        + "<tr><td colspan=2>wide</td><td>=5</td></tr>");
+        assertThat(fileOf("hours-by-week"))
+                .isEqualTo("\uFEFF\"'=A1\",\"\"\r\n"
+                        + "\"Head, \"\"one\"\"\",\"Two\"\r\n"
+                        + "\"'=1+1\",\"-5\"\r\n"
+                        + "\"'@sum\",\"-1,250.50\"\r\n"
+                        + "\"'+1 day\",\"1831.5\"\r\n"
+                        + "\"'-x\u20ac\",\"0.75\"\r\n"
+                        + "\"wide\",\"'=5\"\r\n");
+    }
+
+    /** What the button under the figures of that name gives, as the browser would save it; the driver would lose CR before LF. */
+    private static String fileOf(String figures) {
+        browser.script("window.made = null; URL.createObjectURL = (made) => { made.arrayBuffer().then((all) => {"
+                + " window.made = new TextDecoder('utf-8', {ignoreBOM: true}).decode(all); }); return '#'; };"
+                + " HTMLAnchorElement.prototype.click = function() { window.name = this.download; };");
+        browser.driver()
+                .findElement(By.cssSelector("[data-figures=" + figures + "] .as-csv"))
+                .click();
+        return browser.until(
+                        d -> (String) browser.script("return window.made && window.made.replaceAll('\\r', '\\u240d')"))
+                .replace('\u240d', '\r');
     }
 
     @Test
