@@ -281,7 +281,7 @@ class GuidesTest {
     @Test
     void every_page_that_the_guides_name_has_an_address() throws IOException {
         Set<String> paths = new TreeSet<>();
-        try (ServerFixture server = ServerFixture.empty()) {
+        try (ServerFixture server = ServerFixture.smallWithTemplatesOnDisk()) {
             Routes routes = new Routes(server.app());
             routes.pages().forEach(line -> paths.add(line.path()));
             routes.others().forEach(other -> paths.add(other.path()));

@@ -28,7 +28,7 @@ class NamesTest {
     Path folder;
 
     private Routes routes() throws Exception {
-        try (App app = new App(folder, ServerFixture.CLOCK, Templates.packed(), false)) {
+        try (App app = new App(folder, ServerFixture.CLOCK, Templates.from(TEMPLATES), false)) {
             return new Routes(app);
         }
     }

@@ -71,6 +71,11 @@ public final class Templates {
         return new Templates(loader, Optional.empty());
     }
 
+    /** Whether they are read anew for every page, as by those who work on them. */
+    public boolean areEdited() {
+        return folder.isPresent();
+    }
+
     /** Templates of a folder, read anew for every page: an edit shows at the next request. */
     public static Templates from(Path folder) {
         FileLoader loader = new FileLoader(folder.toAbsolutePath().toString());

@@ -1,5 +1,6 @@
 package weekwright.web;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import weekwright.App;
@@ -65,6 +66,7 @@ import weekwright.web.crew.CrewHoursNewPage;
 import weekwright.web.crew.CrewIncidentEditPage;
 import weekwright.web.crew.CrewIncidentsNewPage;
 import weekwright.web.crew.CrewLogInsPage;
+import weekwright.web.crew.CrewMarksPage;
 import weekwright.web.crew.CrewMemberEditPage;
 import weekwright.web.crew.CrewMembersNewPage;
 import weekwright.web.crew.CrewOffEditPage;
@@ -196,7 +198,7 @@ public final class Routes {
         NewProject start = new NewProject(app.folder(), app::create);
         SlotFutures futures = new SlotFutures();
         WaitingFiles waiting = new WaitingFiles();
-        pages = List.of(
+        List<Line> all = new ArrayList<>(List.of(
                 form("/account", Access.PUBLIC, new AccountPage()),
                 form("/account/log-in", Access.PUBLIC, new AccountLogInPage(app.entrance())),
                 form("/account/confirm", Access.HELPER, new AccountConfirmPage(app.entrance())),
@@ -333,7 +335,11 @@ public final class Routes {
                 form("/crew/settings", Access.CREW, new CrewSettingsPage()),
                 form("/crew/history", Access.CREW, Access.HELPER, new CrewHistoryPage()),
                 form("/crew/history/removed", Access.CREW, new CrewHistoryRemovedPage()),
-                form("/crew/history/things/{thing}/{row}", Access.CREW, new CrewHistoryThingPage()));
+                form("/crew/history/things/{thing}/{row}", Access.CREW, new CrewHistoryThingPage())));
+        if (app.templates().areEdited()) {
+            all.add(sheet("/crew/marks", Access.CREW, new CrewMarksPage()));
+        }
+        pages = List.copyOf(all);
         PublicPages log = new PublicPages(app.templates(), PublishSite.copies(app.folder()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),

@@ -50,6 +50,10 @@ public final class ServerFixture implements AutoCloseable {
     }
 
     private ServerFixture(Path folder, Clock clock, Consumer<App> fill, Listening listening) {
+        this(folder, clock, fill, listening, Templates.packed());
+    }
+
+    private ServerFixture(Path folder, Clock clock, Consumer<App> fill, Listening listening, Templates templates) {
         this.folder = folder;
         this.names = listening.names();
         try {
@@ -57,7 +61,7 @@ public final class ServerFixture implements AutoCloseable {
                     new Folder(folder.resolve("project")),
                     clock,
                     clock instanceof SettableClock settable ? settable::nanos : System::nanoTime,
-                    Templates.packed(),
+                    templates,
                     false,
                     FIRST_LOOK,
                     TRIALS,
@@ -78,6 +82,16 @@ public final class ServerFixture implements AutoCloseable {
     /** With {@link SmallProject}. */
     public static ServerFixture small() {
         return of(SmallProject::fill);
+    }
+
+    /** As above for somebody who works on the templates: they are read from their folder. */
+    public static ServerFixture smallWithTemplatesOnDisk() {
+        return new ServerFixture(
+                newFolder(),
+                CLOCK,
+                app -> SmallProject.fill(create(app)),
+                new Listening("127.0.0.1", 0, List.of(), false),
+                Templates.from(Path.of("templates")));
     }
 
     /** With {@link SmallProject} on a port that another server had, as where it was set up anew. */
