@@ -1,9 +1,9 @@
 package weekwright.build;
 
 import weekwright.base.Rows;
-import weekwright.db.Read;
+import weekwright.db.AllRows;
 
-/** All rows of the build, out of plain files with their places or out of the store without, for rules over many rows. */
+/** All rows of the build, for rules over many rows. */
 public record BuildRows(
         Rows<CrewMember> crew,
         Rows<CrewHours> crewHours,
@@ -15,17 +15,16 @@ public record BuildRows(
         Rows<WeekLine> week,
         Rows<Gathering> gatherings) {
 
-    /** The rows as the store has them. */
-    public static BuildRows of(Read read) {
+    public static BuildRows of(AllRows all) {
         return new BuildRows(
-                Rows.of(CrewMemberStore.TABLE.values(read)),
-                Rows.of(CrewHoursStore.TABLE.values(read)),
-                Rows.of(DaysOffStore.TABLE.values(read)),
-                Rows.of(EquipmentStore.TABLE.values(read)),
-                Rows.of(TaskStore.TABLE.values(read)),
-                Rows.of(LinkStore.TABLE.values(read)),
-                Rows.of(HoursEntryStore.TABLE.values(read)),
-                Rows.of(WeekLineStore.TABLE.values(read)),
-                Rows.of(GatheringStore.TABLE.values(read)));
+                all.of(CrewMemberStore.TABLE),
+                all.of(CrewHoursStore.TABLE),
+                all.of(DaysOffStore.TABLE),
+                all.of(EquipmentStore.TABLE),
+                all.of(TaskStore.TABLE),
+                all.of(LinkStore.TABLE),
+                all.of(HoursEntryStore.TABLE),
+                all.of(WeekLineStore.TABLE),
+                all.of(GatheringStore.TABLE));
     }
 }

@@ -9,42 +9,30 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
+import weekwright.base.Packed;
 
 /** Brings a database to the newest schema; {@code user_version} counts the migrations that it has had. */
 final class Migrations {
     /** "weekwrt1" cut to what the file header holds; tells our files from other SQLite files. */
     static final int APPLICATION_ID = 0x77656b31;
 
-    static final List<String> FILES = List.of(
-            "0001_start.sql",
-            "0002_start_codes.sql",
-            "0003_search.sql",
-            "0004_change_by_thing.sql",
-            "0005_running_clock.sql",
-            "0006_skipped_slots.sql",
-            "0007_note_drafts.sql",
-            "0008_example_rows.sql",
-            "0009_calendar_entry.sql",
-            "0010_bank_files.sql",
-            "0011_week_links.sql",
-            "0012_build_log.sql",
-            "0013_shot_takes.sql",
-            "0014_clip_time.sql",
-            "0015_levers.sql",
-            "0016_closed_months.sql",
-            "0017_episode_parts.sql",
-            "0018_hazards_read.sql",
-            "0019_public_money.sql",
-            "0020_take_off.sql",
-            "0021_day_words.sql",
-            "0022_named_forecasts.sql",
-            "0023_names_left_out.sql",
-            "0024_quotes.sql",
-            "0025_suppliers.sql");
+    /** In the order of the numbers with which they begin; the first is 1, none is left out or there twice. */
+    static final List<String> FILES = numbered(Packed.files("migrations"));
 
     private Migrations() {}
+
+    static List<String> numbered(List<String> files) {
+        for (int i = 0; i < files.size(); i++) {
+            String number = String.format(Locale.ROOT, "%04d_", i + 1);
+            if (!files.get(i).startsWith(number)) {
+                throw new IllegalStateException("migrations/" + files.get(i) + " stands where " + number + "… belongs");
+            }
+        }
+        return files;
+    }
 
     /** The schema that this program writes. */
     static int newest() {

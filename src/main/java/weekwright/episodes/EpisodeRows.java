@@ -1,9 +1,9 @@
 package weekwright.episodes;
 
 import weekwright.base.Rows;
-import weekwright.db.Read;
+import weekwright.db.AllRows;
 
-/** Episodes, what they tell, why slots are skipped, and what hangs on an episode, out of plain files with their places or out of the store without. */
+/** Episodes, what they tell, why slots are skipped, and what hangs on an episode, for rules over many rows. */
 public record EpisodeRows(
         Rows<Episode> episodes,
         Rows<Tell> tells,
@@ -12,14 +12,13 @@ public record EpisodeRows(
         Rows<StepBy> steps,
         Rows<Release> releases) {
 
-    /** The rows as the store has them. */
-    public static EpisodeRows of(Read read) {
+    public static EpisodeRows of(AllRows all) {
         return new EpisodeRows(
-                Rows.of(EpisodeStore.TABLE.values(read)),
-                Rows.of(TellStore.TABLE.values(read)),
-                Rows.of(SkippedSlotStore.TABLE.values(read)),
-                Rows.of(SegmentStore.TABLE.values(read)),
-                Rows.of(StepByStore.TABLE.values(read)),
-                Rows.of(ReleaseStore.TABLE.values(read)));
+                all.of(EpisodeStore.TABLE),
+                all.of(TellStore.TABLE),
+                all.of(SkippedSlotStore.TABLE),
+                all.of(SegmentStore.TABLE),
+                all.of(StepByStore.TABLE),
+                all.of(ReleaseStore.TABLE));
     }
 }

@@ -1,17 +1,13 @@
 package weekwright.files;
 
 import java.io.IOException;
-import java.net.URI;
-import java.net.URISyntaxException;
-import java.net.URL;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
+import weekwright.base.Packed;
 
 /** The sample in plain files, unpacked from the program into a temporary folder that goes when this is closed. */
 public final class SampleFiles implements AutoCloseable {
@@ -26,38 +22,15 @@ public final class SampleFiles implements AutoCloseable {
     /** @throws IOException when the temporary folder cannot be written */
     public static SampleFiles unpack() throws IOException {
         Path temporary = Files.createTempDirectory("weekwright-sample");
-        URL found = SampleFiles.class.getClassLoader().getResource(NAME + "/project.toml");
-        if (found == null) {
-            throw new IllegalStateException("the sample is not packed with the program");
-        }
-        try {
-            URI uri = found.toURI();
-            if (uri.getScheme().equals("jar")) {
-                try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
-                    copy(jar.getPath("/" + NAME), temporary.resolve(NAME));
-                }
-            } else {
-                copy(Path.of(uri).getParent(), temporary.resolve(NAME));
+        Path folder = temporary.resolve(NAME);
+        for (String file : Packed.files(NAME)) {
+            Path target = folder.resolve(file);
+            Files.createDirectories(target.getParent());
+            try (InputStream in = SampleFiles.class.getResourceAsStream("/" + NAME + "/" + file)) {
+                Files.copy(in, target);
             }
-        } catch (URISyntaxException e) {
-            throw new IllegalStateException(e);
         }
         return new SampleFiles(temporary);
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        List<Path> all;
-        try (Stream<Path> walked = Files.walk(from)) {
-            all = walked.toList();
-        }
-        for (Path one : all) {
-            Path target = to.resolve(from.relativize(one).toString());
-            if (Files.isDirectory(one)) {
-                Files.createDirectories(target);
-            } else {
-                Files.copy(one, target);
-            }
-        }
     }
 
     /** The folder of plain files. */

@@ -1,9 +1,9 @@
 package weekwright.funds;
 
 import weekwright.base.Rows;
-import weekwright.db.Read;
+import weekwright.db.AllRows;
 
-/** What the rules over many rows of the money side look at, out of plain files with places or out of the store without. */
+/** What the rules over many rows of the money side look at. */
 public record FundsRows(
         Rows<Material> materials,
         Rows<StockItem> stock,
@@ -13,15 +13,14 @@ public record FundsRows(
         Rows<StatementLine> statements,
         Rows<Supplier> suppliers) {
 
-    /** The rows as the store has them. */
-    public static FundsRows of(Read read) {
+    public static FundsRows of(AllRows all) {
         return new FundsRows(
-                Rows.of(MaterialStore.TABLE.values(read)),
-                Rows.of(StockItemStore.TABLE.values(read)),
-                Rows.of(LedgerEntryStore.TABLE.values(read)),
-                Rows.of(SupporterMonthStore.TABLE.values(read)),
-                Rows.of(ClosedMonthStore.TABLE.values(read)),
-                Rows.of(ClosedMonthStore.LINES.values(read)),
-                Rows.of(SupplierStore.TABLE.values(read)));
+                all.of(MaterialStore.TABLE),
+                all.of(StockItemStore.TABLE),
+                all.of(LedgerEntryStore.TABLE),
+                all.of(SupporterMonthStore.TABLE),
+                all.of(ClosedMonthStore.TABLE),
+                all.of(ClosedMonthStore.LINES),
+                all.of(SupplierStore.TABLE));
     }
 }

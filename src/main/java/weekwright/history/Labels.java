@@ -7,21 +7,26 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 
-/** What each column is called in words: the one list, {@code words/labels.txt}. */
+/**
+ * What each column is called in words: as {@code words/labels.txt} has it where a better word than its own name is needed, else by
+ * its name.
+ */
 public final class Labels {
     private static final Map<String, Map<String, String>> ALL = read();
 
     private Labels() {}
 
-    /** @throws IllegalArgumentException for a column that the list does not have */
+    /** {@code Nothing more to tell in it} for {@code tasks.story_told}; {@code Stage} for {@code tasks.stage}. */
     public static String of(String table, String column) {
-        String label = ALL.getOrDefault(table, Map.of()).get(column);
-        if (label == null) {
-            throw new IllegalArgumentException("no label for " + table + "." + column);
-        }
-        return label;
+        return ALL.getOrDefault(table, Map.of()).getOrDefault(column, plain(column));
     }
 
+    /** The name of a column as words: {@code season_from} is {@code Season from}. */
+    static String plain(String column) {
+        return Character.toUpperCase(column.charAt(0)) + column.substring(1).replace('_', ' ');
+    }
+
+    /** Those of the list, by table and column. */
     static Map<String, Map<String, String>> all() {
         return Map.copyOf(ALL);
     }

@@ -1,6 +1,7 @@
 package weekwright.db;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,67 +11,47 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import weekwright.build.*;
-import weekwright.episodes.*;
-import weekwright.funds.*;
-import weekwright.notes.*;
+import weekwright.history.Things;
 
 class SchemaTest {
     @TempDir
     Path folder;
 
-    static Stream<Table<?>> tables() {
-        return Stream.of(
-                CrewMemberStore.TABLE,
-                CrewHoursStore.TABLE,
-                DaysOffStore.TABLE,
-                StageStore.TABLE,
-                TaskStore.TABLE,
-                EquipmentStore.TABLE,
-                StoppedStore.TABLE,
-                LinkStore.TABLE,
-                EpisodeStore.TABLE,
-                TellStore.TABLE,
-                ShotStore.TABLE,
-                ClipStore.TABLE,
-                HoursEntryStore.TABLE,
-                WeekLineStore.TABLE,
-                GatheringStore.TABLE,
-                StockItemStore.TABLE,
-                MaterialStore.TABLE,
-                LedgerEntryStore.TABLE,
-                SupplierStore.TABLE,
-                RegularItemStore.TABLE,
-                PledgeLevelStore.TABLE,
-                SupporterMonthStore.TABLE,
-                IncidentStore.TABLE,
-                CautionStore.TABLE,
-                NoteStore.TABLE,
-                PhotoStore.TABLE,
-                SettingsStore.PROJECT,
-                SettingsStore.PUBLISHING,
-                SettingsStore.WEATHER,
-                SettingsStore.ORDERS,
-                SettingsStore.MONEY,
-                SettingsStore.EMERGENCY,
-                SettingsStore.MODEL,
-                SettingsStore.BUILD_LOG);
-    }
-
-    /** The packed program cannot list a folder, so the list stands in the code; the two are the same. */
     @Test
-    void every_migration_of_the_folder_is_run_in_the_order_of_its_number() throws IOException {
+    void migrations_run_in_the_order_of_their_numbers_and_none_is_missing_or_there_twice() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("src/main/resources/migrations"))) {
             assertThat(files.map(file -> file.getFileName().toString()).sorted())
-                    .as("files of migrations/, as db/Migrations lists them")
+                    .as("migrations as they lie in the sources and as they are found in target/classes; mvn clean"
+                            + " takes out old ones")
                     .containsExactlyElementsOf(Migrations.FILES);
+        }
+        assertThatThrownBy(() -> Migrations.numbered(List.of("0001_start.sql", "0003_search.sql")))
+                .hasMessage("migrations/0003_search.sql stands where 0002_… belongs");
+        assertThatThrownBy(() -> Migrations.numbered(List.of("0001_search.sql", "0001_start.sql")))
+                .hasMessage("migrations/0001_start.sql stands where 0002_… belongs");
+    }
+
+    /** Row and version come first in these, and in no other table. */
+    @Test
+    void every_table_of_things_with_versions_is_one_of_the_history() throws Exception {
+        try (Db db = new Folder(folder).create(Clock.systemUTC())) {
+            List<String> tables = db.read(r -> r.handle()
+                    .createQuery("SELECT name FROM sqlite_schema s WHERE type = 'table' AND (SELECT"
+                            + " group_concat(name) FROM pragma_table_info(s.name)) LIKE 'row,version,%'")
+                    .mapTo(String.class)
+                    .list());
+            assertThat(tables)
+                    .containsExactlyInAnyOrderElementsOf(Things.all().stream()
+                            .map(thing -> thing.table().name())
+                            .toList());
         }
     }
 
     @Test
     void each_table_has_the_columns_of_its_record_in_their_order_and_is_strict() throws Exception {
         try (Db db = new Folder(folder).create(Clock.systemUTC())) {
-            tables().forEach(table -> {
+            Things.all().forEach(thing -> {
+                Table<?> table = thing.table();
                 List<String> columns = db.read(r -> r.handle()
                         .createQuery("SELECT name FROM pragma_table_info(:t)")
                         .bind("t", table.name())

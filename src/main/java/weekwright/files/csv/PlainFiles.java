@@ -5,10 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -21,6 +19,7 @@ import weekwright.base.Rows;
 import weekwright.base.Shape;
 import weekwright.build.Settings;
 import weekwright.build.TaskStore;
+import weekwright.db.AllRows;
 import weekwright.db.Table;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.notes.Note;
@@ -43,7 +42,7 @@ public final class PlainFiles {
     private final LocalDate today;
     private final Problems problems = new Problems();
     private final KnownIds ids = new KnownIds(problems);
-    private final Map<String, Rows<?>> rows = new HashMap<>();
+    private final AllRows rows = new AllRows();
 
     private PlainFiles(Path folder, LocalDate today) {
         this.folder = folder;
@@ -72,11 +71,11 @@ public final class PlainFiles {
         boolean rowsWhole = !problems.hasFaults();
         FileTable.ALL.forEach(file -> ids(file.table()));
         ids(NoteStore.TABLE);
-        ids.references(PhotoStore.TABLE, of(PhotoStore.TABLE));
-        ids.equipment(of(TaskStore.TABLE));
-        ids.tasksOf(of(NoteStore.TABLE));
-        Pictures.photos(folder, of(PhotoStore.TABLE), problems);
-        Pictures.receipts(folder, of(LedgerEntryStore.TABLE), problems);
+        ids.references(PhotoStore.TABLE, rows.of(PhotoStore.TABLE));
+        ids.equipment(rows.of(TaskStore.TABLE));
+        ids.tasksOf(rows.of(NoteStore.TABLE));
+        Pictures.photos(folder, rows.of(PhotoStore.TABLE), problems);
+        Pictures.receipts(folder, rows.of(LedgerEntryStore.TABLE), problems);
         across(settings, rowsWhole);
         Optional<ProjectData> data =
                 problems.hasFaults() ? Optional.empty() : settings.map(read -> new ProjectData(read, rows, folder));
@@ -138,7 +137,7 @@ public final class PlainFiles {
                             RecordCsv.read(shape, file.file(), text, Reading.file(digits), file.rule(digits), problems))
                     .orElse(new RecordCsv.Result<>(Rows.none(), List.of(), false));
         }
-        rows.put(file.table().name(), result.rows());
+        rows.put(file.table(), result.rows());
         ids.add(file.table().name(), file.file(), result.ids(), result.whole());
     }
 
@@ -165,8 +164,8 @@ public final class PlainFiles {
                 whole &= result.id().isPresent();
             }
         }
-        rows.put(NoteStore.TABLE.name(), new Rows<>(notes, places));
-        rows.put(PhotoStore.TABLE.name(), new Rows<>(photos, photoPlaces));
+        rows.put(NoteStore.TABLE, new Rows<>(notes, places));
+        rows.put(PhotoStore.TABLE, new Rows<>(photos, photoPlaces));
         ids.add(NoteStore.TABLE.name(), NOTES + "/", noteIds, whole);
     }
 
@@ -185,13 +184,9 @@ public final class PlainFiles {
         return files;
     }
 
-    private <R extends Record> Rows<R> of(Table<R> table) {
-        return ProjectData.rows(rows, table);
-    }
-
     private <R extends Record> void ids(Table<R> table) {
-        ids.twice(table, of(table));
-        ids.references(table, of(table));
+        ids.twice(table, rows.of(table));
+        ids.references(table, rows.of(table));
     }
 
     /** Where rows are missing because they had faults, remarks would mislead and are left out. */

@@ -1,25 +1,27 @@
 package weekwright.files.csv;
 
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rows;
+import weekwright.build.BuildRows;
 import weekwright.build.BuildRules;
 import weekwright.build.DateRules;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.build.Task;
+import weekwright.db.AllRows;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.db.Table;
+import weekwright.episodes.EpisodeRows;
 import weekwright.episodes.PartRules;
 import weekwright.episodes.ShotRules;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.SlotRules;
+import weekwright.funds.FundsRows;
 import weekwright.funds.FundsRules;
 import weekwright.notes.NoteStore;
 
@@ -31,18 +33,16 @@ public final class ProjectRules {
     public record Place(String table, long row) {}
 
     /** @param settings empty where they could not be read */
-    static Problems check(Optional<Settings> settings, Map<String, Rows<?>> rows, LocalDate today) {
+    static Problems check(Optional<Settings> settings, AllRows rows, LocalDate today) {
         Problems found = new Problems();
-        BuildRules.check(ProjectData.build(rows), today, found);
-        ShotRules.check(
-                ProjectData.rows(rows, ShotStore.TABLE),
-                ProjectData.build(rows).tasks().by(Task::id),
-                found);
-        FundsRules.check(
-                ProjectData.funds(rows), settings.map(Settings::moneyDigits).orElse(2), found);
+        BuildRows build = BuildRows.of(rows);
+        EpisodeRows episodes = EpisodeRows.of(rows);
+        BuildRules.check(build, today, found);
+        ShotRules.check(rows.of(ShotStore.TABLE), build.tasks().by(Task::id), found);
+        FundsRules.check(FundsRows.of(rows), settings.map(Settings::moneyDigits).orElse(2), found);
         settings.ifPresent(read -> {
-            PartRules.check(ProjectData.episodes(rows), today, found);
-            SlotRules.check(ProjectData.episodes(rows), ProjectData.build(rows), read, today, found);
+            PartRules.check(episodes, today, found);
+            SlotRules.check(episodes, build, read, today, found);
             FileTable.ALL.forEach(
                     file -> dates(rows, file.table(), read.project().started(), found));
             dates(rows, NoteStore.TABLE, read.project().started(), found);
@@ -50,9 +50,8 @@ public final class ProjectRules {
         return found;
     }
 
-    private static <R extends Record> void dates(
-            Map<String, Rows<?>> rows, Table<R> table, LocalDate started, Problems found) {
-        Rows<R> all = ProjectData.rows(rows, table);
+    private static <R extends Record> void dates(AllRows rows, Table<R> table, LocalDate started, Problems found) {
+        Rows<R> all = rows.of(table);
         for (int i = 0; i < all.size(); i++) {
             Problems ofRow = new Problems();
             DateRules.check(table.shape(), all.get(i), started, ofRow);
@@ -63,18 +62,20 @@ public final class ProjectRules {
 
     /** The faults of a project as it stands in the store; {@link #place} tells the row of each. */
     public static List<Problem> faults(Read read, LocalDate today) {
-        Map<String, Rows<?>> rows = new HashMap<>();
-        ProjectData.tables().forEach(table -> rows.put(table.name(), placed(read, table)));
+        AllRows rows = new AllRows();
+        ProjectData.tables().forEach(table -> putPlaced(rows, table, read));
         return check(SettingsStore.find(read), rows, today).faults();
     }
 
-    private static <R extends Record> Rows<R> placed(Read read, Table<R> table) {
+    private static <R extends Record> void putPlaced(AllRows rows, Table<R> table, Read read) {
         List<Stored<R>> all = table.list(read);
-        return new Rows<>(
-                all.stream().map(Stored::value).toList(),
-                all.stream()
-                        .map(stored -> new weekwright.base.Place(table.name() + "#" + stored.row(), 0))
-                        .toList());
+        rows.put(
+                table,
+                new Rows<>(
+                        all.stream().map(Stored::value).toList(),
+                        all.stream()
+                                .map(stored -> new weekwright.base.Place(table.name() + "#" + stored.row(), 0))
+                                .toList()));
     }
 
     /** The row of a fault that {@link #faults} gave. */
