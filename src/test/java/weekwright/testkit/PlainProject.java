@@ -13,8 +13,10 @@ import java.util.List;
 import weekwright.base.Problem;
 import weekwright.db.Db;
 import weekwright.db.Folder;
+import weekwright.db.Table;
 import weekwright.files.ImportProject;
 import weekwright.files.csv.PlainFiles;
+import weekwright.files.csv.ProjectData;
 import weekwright.files.csv.ReadResult;
 
 /**
@@ -39,7 +41,28 @@ public final class PlainProject {
     public static PlainProject in(Path folder) {
         PlainProject project = new PlainProject(folder);
         project.writeAll();
+        ProjectData.tables().forEach(project::youngerColumns);
         return project;
+    }
+
+    /** Columns that records have got since their files were written here stand empty at the end, as an export writes them. */
+    private void youngerColumns(Table<?> table) {
+        String name = table.name().replace('_', '-') + ".csv";
+        if (!Files.exists(folder.resolve(name))) {
+            return;
+        }
+        String text = text(name);
+        List<String> header = List.of(text.substring(0, text.indexOf("\r\n")).split(","));
+        List<String> more = table.shape().names().stream()
+                .filter(column -> !header.contains(column))
+                .toList();
+        if (!more.isEmpty()) {
+            String rows =
+                    text.substring(text.indexOf("\r\n")).replaceAll("(?<=.)\r\n", ",".repeat(more.size()) + "\r\n");
+            bytes(
+                    name,
+                    (String.join(",", header) + "," + String.join(",", more) + rows).getBytes(StandardCharsets.UTF_8));
+        }
     }
 
     public Path folder() {
@@ -200,8 +223,8 @@ public final class PlainProject {
         file(
                 "materials.csv",
                 "id,task,lot,item,quantity,unit,waste,price_low,price_likely,price_high,source,stock,supplier,at_share,"
-                        + "lead_low,lead_likely,lead_high,deposit,cancel_by,ordered,promised,received,value,credit,dimensions,"
-                        + "price_from,price_on,thanked",
+                    + "lead_low,lead_likely,lead_high,deposit,cancel_by,ordered,promised,received,value,credit,dimensions,"
+                    + "price_from,price_on,thanked",
                 "m1,deck.1,,oak beam,2,pc,,180,210,260,,,Sawyer,,14,21,40,30,,2026-09-01,2026-09-22,2026-09-25,,,,,,",
                 "m2,deck.3,,oak plank,1.2,m3,10,700,850.5,1000,,,Sawyer,,14,21,40,30,,,,,,,12 × 50 × 400 mm × 5 m,the"
                         + " sawyer's list,2026-08-20,",
@@ -209,7 +232,7 @@ public final class PlainProject {
         file(
                 "stock.csv",
                 "id,item,species,quantity,unit,place,since,source,from,value,ready_low,ready_likely,ready_high,credit,note,"
-                        + "moisture,meant_for,thanked",
+                    + "moisture,meant_for,thanked",
                 "rope,Hemp rope,,40,m,loft,2026-02-01,given,a neighbour,20.00,,,,,,dry,the hoist,2026-02-08");
         file(
                 "ledger.csv",
