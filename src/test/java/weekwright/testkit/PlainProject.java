@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Base64;
 import java.util.List;
+import java.util.stream.Stream;
 import weekwright.base.Problem;
 import weekwright.db.Db;
 import weekwright.db.Folder;
@@ -112,6 +113,20 @@ public final class PlainProject {
     public PlainProject remove(String name) {
         try {
             Files.delete(folder.resolve(name));
+            return this;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Removes all but these files. */
+    public PlainProject only(String... names) {
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                if (!List.of(names).contains(folder.relativize(file).toString())) {
+                    Files.delete(file);
+                }
+            }
             return this;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
