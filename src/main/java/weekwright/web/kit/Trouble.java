@@ -13,6 +13,11 @@ import weekwright.render.Frame;
 public record Trouble(
         int status, String title, String text, List<Frame.Cell> kept, Optional<String> reference, boolean project) {
 
+    private static final String TOO_LARGE =
+            "What was sent is too large. Nothing of it was saved. Send a file of at most 40 MB,"
+                    + " and at most 160 MB at once; each page says what it reads.";
+    private static final String CUT_OFF = "The form arrived cut off. Nothing of it was saved. Send it once more.";
+
     static Trouble plain(int status, String sentence) {
         return new Trouble(status, title(status), sentence, List.of(), Optional.empty(), true);
     }
@@ -41,6 +46,19 @@ public record Trouble(
                 kept,
                 Optional.empty(),
                 true);
+    }
+
+    /** What the server says of a form with files that is larger than it takes, or that is cut off: it throws plain exceptions. */
+    static Optional<Trouble> unreadable(Exception e) {
+        boolean broken = false;
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            String said = String.valueOf(cause.getMessage());
+            if (cause instanceof IllegalStateException && said.matches("max .*(size|length).* exceeded.*")) {
+                return Optional.of(plain(413, TOO_LARGE));
+            }
+            broken |= said.endsWith("bad multipart");
+        }
+        return broken ? Optional.of(plain(400, CUT_OFF)) : Optional.empty();
     }
 
     private static String title(int status) {
