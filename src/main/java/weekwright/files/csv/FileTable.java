@@ -113,10 +113,8 @@ record FileTable<R extends Record>(String file, Table<R> table, Rule<R> rule) {
             of("levers.csv", KeptLeversStore.TABLE, KeepLevers::check));
 
     private static <R extends Record> FileTable<R> of(String file, Table<R> table, BiConsumer<R, Problems> rule) {
-        return new FileTable<>(file, table, (row, digits, problems) -> {
-            rule.accept(row, problems);
-            return row;
-        });
+        BiFunction<R, Problems, R> keeping = RecordCsv.keeping(rule);
+        return new FileTable<>(file, table, (row, digits, problems) -> keeping.apply(row, problems));
     }
 
     private static <R extends Record> FileTable<R> free(String file, Table<R> table) {

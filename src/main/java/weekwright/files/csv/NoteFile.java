@@ -93,16 +93,8 @@ public final class NoteFile {
         texts.put("text", String.join("\n", all.subList(end + 1, all.size())));
         lines.put("text", end + 2);
         Place place = new Place(file, 1, lines);
-        Optional<Note> note = RecordCsv.row(
-                NOTE,
-                texts,
-                Reading.file(0),
-                (read, faults) -> {
-                    NoteRules.check(read, faults);
-                    return read;
-                },
-                place,
-                found);
+        Optional<Note> note =
+                RecordCsv.row(NOTE, texts, Reading.file(0), RecordCsv.keeping(NoteRules::check), place, found);
         name(file, texts, place, found);
         problems.addAll(found.list());
         Optional<String> id = Optional.ofNullable(texts.get("id"));
@@ -123,16 +115,7 @@ public final class NoteFile {
         Map<String, String> texts = new HashMap<>(Map.of("note", note, "file", parts.get(0)));
         texts.put("caption", parts.size() > 1 ? parts.get(1) : "");
         texts.put("alternative", parts.size() > 2 ? parts.get(2) : "");
-        return RecordCsv.row(
-                PHOTO,
-                texts,
-                Reading.file(0),
-                (read, faults) -> {
-                    NoteRules.check(read, faults);
-                    return read;
-                },
-                place,
-                found);
+        return RecordCsv.row(PHOTO, texts, Reading.file(0), RecordCsv.keeping(NoteRules::check), place, found);
     }
 
     private static List<String> parts(String value) {

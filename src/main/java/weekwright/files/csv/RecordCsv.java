@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
 import weekwright.base.Hours;
@@ -43,6 +44,14 @@ public final class RecordCsv {
         public static <R extends Record> Result<R> none() {
             return new Result<>(Rows.none(), List.of(), true);
         }
+    }
+
+    /** A rule that keeps the row as it was read. */
+    static <R> BiFunction<R, Problems, R> keeping(BiConsumer<R, Problems> rule) {
+        return (row, problems) -> {
+            rule.accept(row, problems);
+            return row;
+        };
     }
 
     /**

@@ -111,29 +111,27 @@ public final class KeyDrawing {
             String tag = element.name();
             if (tag.equals("g")) {
                 out.append("<g");
-                part(element, named)
-                        .ifPresent(p -> out.append(" class=\"part ")
-                                .append(p.standing().kind)
-                                .append("\" data-number=\"")
-                                .append(p.number())
-                                .append('"'));
-                geometry(element, out);
+                attributes(element, named, out);
                 out.append('>');
                 children(element, named, out, depth + 1);
                 out.append("</g>");
             } else if (SHAPES.contains(tag) && shapes < MOST_SHAPES) {
                 shapes++;
                 out.append('<').append(tag);
-                part(element, named)
-                        .ifPresent(p -> out.append(" class=\"part ")
-                                .append(p.standing().kind)
-                                .append("\" data-number=\"")
-                                .append(p.number())
-                                .append('"'));
-                geometry(element, out);
+                attributes(element, named, out);
                 out.append("/>");
             }
         }
+    }
+
+    private void attributes(Element element, Map<String, Part> named, StringBuilder out) {
+        part(element, named)
+                .ifPresent(p -> out.append(" class=\"part ")
+                        .append(p.standing().kind)
+                        .append("\" data-number=\"")
+                        .append(p.number())
+                        .append('"'));
+        geometry(element, out);
     }
 
     private static Optional<Part> part(Element element, Map<String, Part> named) {

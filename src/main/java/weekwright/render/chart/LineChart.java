@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import weekwright.render.chart.AheadPicture.Balance;
 import weekwright.render.chart.AheadPicture.Fan;
 import weekwright.render.chart.AheadPicture.Model;
@@ -125,32 +128,8 @@ public final class LineChart {
                         0,
                         new AheadPicture.Cash(0, 0, List.of(), List.of(), List.of()),
                         AheadPicture.Pointers.NONE));
-        double most = 1;
-        for (Balance one : past) {
-            most = Math.max(most, one.minor());
-        }
-        for (Fan one : fan) {
-            most = Math.max(most, one.p90());
-        }
-        for (Level level : levels) {
-            most = Math.max(most, level.value());
-        }
-        for (Balance one : beside) {
-            most = Math.max(most, one.minor());
-        }
-        double least = most;
-        for (Balance one : beside) {
-            least = Math.min(least, one.minor());
-        }
-        for (Balance one : past) {
-            least = Math.min(least, one.minor());
-        }
-        for (Fan one : fan) {
-            least = Math.min(least, one.p10());
-        }
-        for (Level level : levels) {
-            least = Math.min(least, level.value());
-        }
+        double most = Math.max(1, values(Fan::p90).max().orElse(1));
+        double least = Math.min(most, values(Fan::p10).min().orElse(most));
         low = most > least && least > most / 2 ? least - (most - least) * 0.35 : Math.min(0, least);
         double high = most + (most - low) * 0.08;
         double right = width - 10;
@@ -253,5 +232,15 @@ public final class LineChart {
 
     private double y(double value, double high) {
         return FOOT - (value - low) / (high - low) * (FOOT - TOP);
+    }
+
+    /** All values that are drawn, of the fan one edge. */
+    private DoubleStream values(ToDoubleFunction<Fan> edge) {
+        return Stream.of(
+                        past.stream().mapToDouble(Balance::minor),
+                        fan.stream().mapToDouble(edge),
+                        levels.stream().mapToDouble(Level::value),
+                        beside.stream().mapToDouble(Balance::minor))
+                .flatMapToDouble(Function.identity());
     }
 }
