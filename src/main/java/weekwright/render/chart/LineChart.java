@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture.Balance;
 import weekwright.render.chart.AheadPicture.Fan;
 import weekwright.render.chart.AheadPicture.Model;
@@ -40,6 +41,8 @@ public final class LineChart {
     private final List<Balance> beside;
 
     private final String besideWords;
+    /** Whether amounts are days. */
+    private boolean ofDays;
     /** The value at the foot: nothing, unless all values lie close together far above it. */
     private double low;
 
@@ -90,6 +93,40 @@ public final class LineChart {
         this(id, title, today, past, fan, levels, ringed, words, List.of(), "");
     }
 
+    /**
+     * Days that were said on days: amounts of the fan and of the levels are epoch days, told as dates; the lines behind them are
+     * the firsts of months.
+     */
+    public static LineChart ofDays(
+            String id, String title, LocalDate today, List<Fan> fan, List<Level> levels, Formats formats) {
+        LineChart chart = new LineChart(
+                id,
+                title,
+                today,
+                List.of(),
+                fan,
+                levels,
+                List.of(),
+                value -> formats.dateBrief(LocalDate.ofEpochDay(Math.round(value))));
+        chart.ofDays = true;
+        return chart;
+    }
+
+    private List<Double> amounts(double high) {
+        if (!ofDays) {
+            return MoneyBand.roundAmounts(low, high);
+        }
+        LocalDate first = LocalDate.ofEpochDay((long) Math.ceil(low)).withDayOfMonth(1);
+        int months = (int) Math.max(1, Math.round((high - low) / 30.4 / 4));
+        List<Double> firsts = new ArrayList<>();
+        for (LocalDate day = first; day.toEpochDay() < high; day = day.plusMonths(months)) {
+            if (day.toEpochDay() >= low) {
+                firsts.add((double) day.toEpochDay());
+            }
+        }
+        return firsts;
+    }
+
     /** Both; the style sheet shows the one that fits the screen. */
     public String drawings() {
         return wide() + narrow();
@@ -135,7 +172,7 @@ public final class LineChart {
         double right = width - 10;
         double left = 6;
         TimeAxis.months(svg, sheet, left, right, FOOT);
-        for (double value : MoneyBand.roundAmounts(low, high)) {
+        for (double value : amounts(high)) {
             svg.line("amount-line", left, y(value, high), right, y(value, high));
         }
         svg.line("base-line thin", left, FOOT, right, FOOT);
@@ -207,7 +244,7 @@ public final class LineChart {
                     new Place(left, y(level.value(), high) - 5, "start"),
                     new Place(left, y(level.value(), high) + 16, "start"));
         }
-        for (double value : MoneyBand.roundAmounts(low, high)) {
+        for (double value : amounts(high)) {
             labels.may(AheadUpright.QUIET, words.apply(value), new Place(left, y(value, high) - 4, "start"));
         }
         labels.draw(svg);

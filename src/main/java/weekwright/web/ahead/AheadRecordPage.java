@@ -8,6 +8,8 @@ import weekwright.forecast.Records;
 import weekwright.forecast.Replay;
 import weekwright.forecast.TrackRecord;
 import weekwright.render.Formats;
+import weekwright.render.chart.AheadPicture;
+import weekwright.render.chart.LineChart;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.RecordWords;
@@ -23,8 +25,8 @@ public final class AheadRecordPage implements Page {
     /** What was said of a stage on a day; {@code word} is how it fell. */
     public record Line(String date, LocalDate p10, LocalDate p50, LocalDate p90, String word, boolean missed) {}
 
-    /** A stage with what was said of it, newest first. */
-    public record Stage(String id, String name, String landed, List<Line> lines) {}
+    /** A stage with what was said of it, newest first; {@code drawing} has it from two Fridays on. */
+    public record Stage(String id, String name, String landed, String drawing, List<Line> lines) {}
 
     /** A rival and its losses in days. */
     public record Loss(String name, String crps, String pinball) {}
@@ -78,6 +80,7 @@ public final class AheadRecordPage implements Page {
         for (String id :
                 record.all().stream().map(TrackRecord.Stage::id).distinct().toList()) {
             List<Line> lines = new ArrayList<>();
+            List<AheadPicture.Fan> said = new ArrayList<>();
             String name = "";
             Optional<LocalDate> landed = Optional.empty();
             for (int i = record.fridays().size() - 1; i >= 0; i--) {
@@ -86,6 +89,7 @@ public final class AheadRecordPage implements Page {
                     if (stage.id().equals(id)) {
                         name = stage.name();
                         landed = stage.landed();
+                        said.add(0, said(friday.date(), stage));
                         TrackRecord.Fell fell = record.fell(stage);
                         lines.add(new Line(
                                 formats.dateShort(friday.date()),
@@ -101,9 +105,40 @@ public final class AheadRecordPage implements Page {
                     id,
                     name,
                     landed.map(day -> "Landed " + formats.dateLong(day)).orElse("Still open"),
+                    said.size() < 2 ? "" : drawing(id, name, record.today(), said, landed, formats),
                     lines));
         }
         return stages;
+    }
+
+    private static AheadPicture.Fan said(LocalDate on, TrackRecord.Stage stage) {
+        double[] drawn = stage.drawn();
+        double p50 = stage.p50().toEpochDay();
+        // the inner band never leaves the outer one, whatever the ends of the range were rounded to
+        double p25 = Math.min(p50, Math.max(stage.p10().toEpochDay(), drawn[drawn.length / 4]));
+        double p75 = Math.max(p50, Math.min(stage.p90().toEpochDay(), drawn[drawn.length * 3 / 4]));
+        return new AheadPicture.Fan(
+                on, stage.p10().toEpochDay(), p25, p50, p75, stage.p90().toEpochDay());
+    }
+
+    private static String drawing(
+            String id,
+            String name,
+            LocalDate today,
+            List<AheadPicture.Fan> said,
+            Optional<LocalDate> landed,
+            Formats formats) {
+        AheadPicture.Fan last = said.get(said.size() - 1);
+        String title = "What was said of " + name + " from "
+                + formats.dateLong(said.get(0).day()) + " to "
+                + formats.dateLong(last.day()) + ", at last "
+                + formats.dateLong(LocalDate.ofEpochDay((long) last.p50())) + " at even chances"
+                + landed.map(day -> "; landed " + formats.dateLong(day)).orElse("");
+        List<LineChart.Level> levels = landed.stream()
+                .map(day -> new LineChart.Level("landed " + formats.dateBrief(day), day.toEpochDay()))
+                .toList();
+        return LineChart.ofDays("record-" + id, title, today, said, levels, formats)
+                .drawings();
     }
 
     private static String word(TrackRecord.Fell fell) {

@@ -20,6 +20,7 @@ import weekwright.forecast.Forecast;
 import weekwright.funds.StageCosts;
 import weekwright.render.Form;
 import weekwright.render.Formats;
+import weekwright.render.chart.Tally;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
@@ -39,6 +40,7 @@ public final class BuildPage implements Page {
      *
      * @param state done, in hand or to come
      * @param rough why its date is rough; empty if it is not
+     * @param tally its hours as a drawing; empty for all together
      */
     public record Line(
             int number,
@@ -52,7 +54,25 @@ public final class BuildPage implements Page {
             TaskFigures hours,
             int tasks,
             int tasksDone,
-            Money spent) {}
+            Money spent,
+            String tally) {
+        Line drawn(int most) {
+            return new Line(
+                    number,
+                    id,
+                    name,
+                    side,
+                    state,
+                    lands,
+                    range,
+                    rough,
+                    hours,
+                    tasks,
+                    tasksDone,
+                    spent,
+                    Tally.of(hours.estimate(), hours.logged(), state.equals("done") ? 0 : hours.left(), most));
+        }
+    }
 
     @Override
     public View show(Request request) {
@@ -71,11 +91,12 @@ public final class BuildPage implements Page {
                 + (forecast.isEmpty() ? " There is no forecast yet, so no stage has a date." : "");
         Optional<Line> sum = lines.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Line(0, "", "All stages", false, "", "", "", "", all, 0, 0, spent));
+                : Optional.of(new Line(0, "", "All stages", false, "", "", "", "", all, 0, 0, spent, ""));
+        int most = lines.stream().mapToInt(line -> line.hours().most()).max().orElse(0);
         return new View(
                 lines.isEmpty() ? "No stages yet" : head,
                 lines.isEmpty() ? "" : lead,
-                lines,
+                lines.stream().map(line -> line.drawn(most)).toList(),
                 sum,
                 lines.stream().anyMatch(line -> !line.rough().isEmpty()),
                 request.form(""));
@@ -137,7 +158,8 @@ public final class BuildPage implements Page {
                     (int) tasks.stream().filter(task -> task.done().isPresent()).count(),
                     Optional.ofNullable(costs.get(stage.id().folded()))
                             .map(StageCosts::spent)
-                            .orElse(Money.ZERO)));
+                            .orElse(Money.ZERO),
+                    ""));
         }
         return lines;
     }

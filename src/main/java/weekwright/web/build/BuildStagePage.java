@@ -49,7 +49,7 @@ public final class BuildStagePage implements Page {
 
     /**
      * @param moved by how much its date moved since a week ago and by what; empty where that is not known
-     * @param strip its timber, wide and narrow; empty without a forecast or a day
+     * @param timber it as a drawing; empty without a forecast or a day
      * @param causes the bar of what holds it; empty where nothing does
      */
     public record View(
@@ -60,7 +60,7 @@ public final class BuildStagePage implements Page {
             String description,
             String workFirst,
             String moved,
-            List<String> strip,
+            Optional<StageTimber> timber,
             String causes,
             List<CauseBar.Cause> causeList,
             List<Line> tasks,
@@ -154,7 +154,7 @@ public final class BuildStagePage implements Page {
                         : MovedStore.find(read, stage.id().value(), request.today())
                                 .map(found -> CauseWords.since(found, formats))
                                 .orElse(""),
-                StageTimber.drawings(stage, kept, ahead, done, forecast, request.today(), formats),
+                StageTimber.of(stage, kept, ahead, done, forecast, request.today(), formats),
                 causes(ahead, shown.map(s -> s.names()), formats, done),
                 done.isPresent() ? List.of() : causeList(ahead, shown.map(s -> s.names()), formats),
                 lines,

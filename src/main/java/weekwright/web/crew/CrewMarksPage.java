@@ -128,7 +128,7 @@ public final class CrewMarksPage implements Page {
                 value -> Formats.grouped(Math.round(value)));
         return List.of(
                 new Drawn("A stage", "strip", new StageStrip(stage, today, formats).drawings()),
-                new Drawn("An amount over time", "balance-drawing", line.drawings()),
+                new Drawn("An amount over time", "half-drawing", line.drawings()),
                 new Drawn(
                         "What holds it",
                         "causes",

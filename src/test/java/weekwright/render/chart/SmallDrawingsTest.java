@@ -164,6 +164,41 @@ class SmallDrawingsTest {
     }
 
     @Test
+    void days_said_on_days_lie_to_scale_and_are_told_as_dates() throws Exception {
+        List<Fan> said = List.of(
+                days(LocalDate.of(2026, 8, 7), "2026-10-01", "2026-11-01", "2026-12-01"),
+                days(LocalDate.of(2026, 9, 4), "2026-10-11", "2026-10-31", "2026-11-10"));
+        LocalDate landed = LocalDate.of(2026, 10, 31);
+        Drawing drawing = new Drawing(LineChart.ofDays(
+                        "record",
+                        "Said",
+                        MillYear.TODAY,
+                        said,
+                        List.of(new LineChart.Level("landed 31 Oct", landed.toEpochDay())),
+                        MillYear.FORMATS)
+                .wide());
+        double[] even = Drawing.points(drawing.of("polyline", "fan-middle").get(0));
+        double[] band = Drawing.points(drawing.of("polygon", "fan-thin").get(0));
+        double level = Drawing.number(drawing.of("line", "reserve").get(0), "y1");
+        assertThat(even[3]).isCloseTo(level, within(ROUNDED));
+        // 1 December is thirty days over 1 November, that one day over 31 October
+        double aDay = even[3] - even[1];
+        assertThat((even[1] - band[1]) / aDay).isCloseTo(30, within(4.0));
+        assertThat(drawing.texts()).contains("landed 31 Oct", "1 Dec").noneMatch(text -> text.matches("[\\d,]{5,}"));
+    }
+
+    private static Fan days(LocalDate on, String p10, String p50, String p90) {
+        double even = LocalDate.parse(p50).toEpochDay();
+        return new Fan(
+                on,
+                LocalDate.parse(p10).toEpochDay(),
+                even,
+                even,
+                even,
+                LocalDate.parse(p90).toEpochDay());
+    }
+
+    @Test
     void a_line_without_any_values_is_an_empty_drawing() throws Exception {
         Drawing drawing = new Drawing(
                 new LineChart("bank", "Story bank", MillYear.TODAY, List.of(), List.of(), List.of(), List.of(), v -> "")

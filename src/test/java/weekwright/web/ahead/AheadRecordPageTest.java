@@ -42,6 +42,20 @@ class AheadRecordPageTest {
         }
     }
 
+    @Test
+    void each_stage_is_drawn_with_the_same_figures_as_a_table() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor.Reply page = made(server);
+            assertThat(page.page().select(".half-drawing svg title").eachText())
+                    .isNotEmpty()
+                    .allMatch(said -> said.matches("What was said of .+ from .+ to .+, at last .+ at even chances"));
+            assertThat(page.page()
+                            .select("[data-figures=track-record] details caption")
+                            .eachText())
+                    .contains("Weir");
+        }
+    }
+
     /** The page once what it shows is made. */
     private static Visitor.Reply made(ServerFixture server) {
         Visitor.Reply page = server.as("ilse").get("/ahead/record");

@@ -37,6 +37,22 @@ class BuildStagePageTest {
     }
 
     @Test
+    void its_timber_has_the_same_days_as_a_table() {
+        try (ServerFixture server = ServerFixture.small().drawn()) {
+            Visitor.Reply page = server.as("ilse").get("/build/stages/weir");
+            assertThat(page.page().select(".strip svg").eachAttr("class"))
+                    .containsExactly("stage-strip wide", "stage-strip medium", "stage-strip narrow");
+            assertThat(page.page()
+                            .select("details[data-figures=stage-progress] tr")
+                            .eachText())
+                    .startsWith("What Day", "Begun 5 Oct")
+                    .anyMatch(row -> row.matches("All done, one chance in ten by \\d+ \\w{3}( 2027)?"))
+                    .anyMatch(row -> row.matches("All done, even chances by \\d+ \\w{3}( 2027)?"))
+                    .anyMatch(row -> row.matches(".+ about \\d+ \\w{3}( 2027)?"));
+        }
+    }
+
+    @Test
     void a_stage_that_is_not_there_is_said() {
         Visitor.Reply page = SERVER.as("ilse").get("/build/stages/roof");
         assertThat(page.status()).isEqualTo(404);
