@@ -79,7 +79,7 @@ class PrintInTheBrowserTest {
             new Sheet("/funds/purchases", 3, List.of("Oak planks 70 mm"), List.of()),
             new Sheet("/build/stages/shaft", 4, List.of("Wheel shaft"), List.of()),
             new Sheet("/notes/book", 40, List.of("Wheel shaft"), List.of()),
-            new Sheet("/ahead", 3, List.of("Wheel shaft is done about"), List.of("Earlier", "Fewer weeks", "Show")));
+            new Sheet("/ahead", 2, List.of("Wheel shaft is done about"), List.of("Earlier", "Fewer weeks", "Show")));
 
     @Test
     void what_is_printed_stands_whole_on_a4_and_on_letter() throws Exception {

@@ -4,14 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Interactive;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.Sequence;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
 import weekwright.base.Id;
@@ -173,6 +179,74 @@ class TenThingsInTheBrowserTest {
         browser.until(d -> d.findElement(By.cssSelector("[data-answer] .lead"))
                 .getText()
                 .equals("With 12 in a hundred fewer supporters."));
+    }
+
+    @Test
+    void the_picture_ahead_is_gone_through_by_keys_tells_each_sentence_and_leads_to_its_page() {
+        browser.device(false, DESK);
+        browser.moveTo(server, "ilse");
+        browser.open("/ahead");
+        browser.until(d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
+        List<WebElement> stops = browser.driver().findElements(By.cssSelector("svg.ahead-wide .thing[tabindex='0']"));
+        assertThat(stops).hasSize(1);
+        browser.script("arguments[0].focus()", stops.get(0));
+        String first = told();
+        assertThat(first).startsWith(stops.get(0).getDomAttribute("aria-label"));
+        key(Keys.ARROW_DOWN);
+        WebElement second = browser.driver().switchTo().activeElement();
+        assertThat(told()).isNotEqualTo(first).isEqualTo(second.getDomAttribute("aria-label") + " Look at it");
+        String from = browser.driver().findElement(By.id("from")).getDomProperty("value");
+        key(Keys.ARROW_RIGHT);
+        browser.until(d -> !d.findElement(By.id("from")).getDomProperty("value").equals(from));
+        assertThat(browser.driver().getCurrentUrl()).contains("/ahead?");
+        // the focus went to the link of what was done, in the picture still
+        key("-");
+        browser.until(
+                d -> !d.findElement(By.id("weeks")).getDomProperty("value").equals("24"));
+        browser.open("/ahead");
+        browser.script("document.querySelector('svg.ahead-wide .thing').focus()");
+        String leads = browser.driver().switchTo().activeElement().getDomAttribute("href");
+        browser.driver().switchTo().activeElement().sendKeys(Keys.ENTER);
+        browser.until(ExpectedConditions.urlContains(leads));
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void on_a_phone_the_first_touch_tells_and_the_second_leads() {
+        browser.device(false, PHONE);
+        browser.moveTo(server, "ilse");
+        browser.open("/ahead");
+        browser.until(d -> d.findElements(By.cssSelector("[data-moving=false]")).size() == 1);
+        WebElement thing = browser.driver().findElements(By.cssSelector("svg.ahead-upright .thing")).stream()
+                .filter(one -> one.getDomAttribute("href").startsWith("/build/stages/"))
+                .findFirst()
+                .orElseThrow();
+        touch(thing);
+        assertThat(told()).isEqualTo(thing.getDomAttribute("aria-label") + " Look at it");
+        assertThat(browser.driver().getCurrentUrl()).endsWith("/ahead");
+        String leads = thing.getDomAttribute("href");
+        touch(thing);
+        browser.until(ExpectedConditions.urlContains(leads));
+    }
+
+    private static String told() {
+        return browser.driver()
+                .findElement(By.cssSelector("[data-told]:not([hidden])"))
+                .getDomProperty("textContent");
+    }
+
+    private static void key(CharSequence key) {
+        browser.driver().switchTo().activeElement().sendKeys(key);
+    }
+
+    private static void touch(WebElement thing) {
+        browser.script("arguments[0].scrollIntoView({ block: 'center' })", thing);
+        PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
+        Sequence taps = new Sequence(finger, 0)
+                .addAction(finger.createPointerMove(Duration.ZERO, PointerInput.Origin.fromElement(thing), 0, 0))
+                .addAction(finger.createPointerDown(0))
+                .addAction(finger.createPointerUp(0));
+        ((Interactive) browser.driver()).perform(List.of(taps));
     }
 
     @Test
