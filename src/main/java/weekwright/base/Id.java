@@ -28,6 +28,11 @@ public record Id(String value) implements Comparable<Id> {
         return value.toLowerCase(Locale.ROOT);
     }
 
+    /** Whether both name the same thing. */
+    public boolean same(Id other) {
+        return folded().equals(other.folded());
+    }
+
     /**
      * Proposes the first free id of a series: {@code wheel.12} for the word {@code wheel} when 1 to 11 are taken.
      *

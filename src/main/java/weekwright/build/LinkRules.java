@@ -16,7 +16,7 @@ public final class LinkRules {
     private LinkRules() {}
 
     public static void check(Link link, Problems problems) {
-        if (link.task().folded().equals(link.after().folded())) {
+        if (link.task().same(link.after())) {
             problems.fault("after", link.after().value(), "is the task itself", "name the task that comes before it");
         }
         RowRules.rising("wait_", link.waitLow(), link.waitLikely(), link.waitHigh(), problems);
@@ -38,7 +38,7 @@ public final class LinkRules {
     public static List<List<Id>> rings(List<Link> links) {
         Map<String, List<Link>> following = new LinkedHashMap<>();
         for (Link link : links) {
-            if (!link.task().folded().equals(link.after().folded())) {
+            if (!link.task().same(link.after())) {
                 following
                         .computeIfAbsent(link.after().folded(), k -> new ArrayList<>())
                         .add(link);
@@ -91,12 +91,7 @@ public final class LinkRules {
         List<Id> ring = new ArrayList<>();
         ring.add(closing.task());
         ring.add(closing.after());
-        for (int i = path.size() - 1;
-                i >= 0
-                        && !ring.get(ring.size() - 1)
-                                .folded()
-                                .equals(closing.task().folded());
-                i--) {
+        for (int i = path.size() - 1; i >= 0 && !ring.get(ring.size() - 1).same(closing.task()); i--) {
             ring.add(path.get(i).after());
         }
         Collections.reverse(ring);

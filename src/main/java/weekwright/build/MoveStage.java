@@ -21,7 +21,7 @@ public final class MoveStage {
     public static Optional<Integer> move(Write write, Id stage, boolean earlier) throws Stale {
         List<Stored<Stage>> all = new ArrayList<>(StageStore.inOrder(write));
         int place = 0;
-        while (place < all.size() && !all.get(place).value().id().folded().equals(stage.folded())) {
+        while (place < all.size() && !all.get(place).value().id().same(stage)) {
             place++;
         }
         if (place == all.size()) {

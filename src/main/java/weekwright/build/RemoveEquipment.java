@@ -18,14 +18,14 @@ public final class RemoveEquipment {
     public static List<Stored<Task>> tasks(Read read, Id equipment) {
         return TaskStore.TABLE.list(read).stream()
                 .filter(task -> EquipmentNeeds.of(task.value()).counts().keySet().stream()
-                        .anyMatch(id -> id.folded().equals(equipment.folded())))
+                        .anyMatch(id -> id.same(equipment)))
                 .toList();
     }
 
     public static void remove(Write write, Shown shown, Id equipment) throws Stale {
         for (Stored<Task> task : tasks(write, equipment)) {
             List<String> left = new ArrayList<>(task.value().equipment().list());
-            left.removeIf(word -> new Id(word.replaceFirst(":.*", "")).folded().equals(equipment.folded()));
+            left.removeIf(word -> new Id(word.replaceFirst(":.*", "")).same(equipment));
             TaskStore.TABLE.update(
                     write,
                     task.row(),

@@ -36,8 +36,7 @@ public final class RunningClockStore {
     /** The one of a person that runs. */
     public static Optional<RunningClock> running(Read read, Id crew) {
         return all(read).stream()
-                .filter(clock ->
-                        clock.stopped().isEmpty() && clock.crew().folded().equals(crew.folded()))
+                .filter(clock -> clock.stopped().isEmpty() && clock.crew().same(crew))
                 .findFirst();
     }
 

@@ -89,7 +89,7 @@ public final class SaveTask {
         for (Link link : links) {
             Optional<Task> after = TaskStore.TABLE.find(write, link.after()).map(Stored::value);
             String title = after.map(Task::title).orElse(link.after().value());
-            if (link.after().folded().equals(task.id().folded())) {
+            if (link.after().same(task.id())) {
                 whole = false;
             } else if (after.isEmpty()) {
                 problems.fault("after", title, "is no task of this project", "choose one of the tasks");
@@ -110,7 +110,7 @@ public final class SaveTask {
     private static void checkRing(Write write, Task task, List<Link> links, Problems problems) {
         List<Link> all = new ArrayList<>(links);
         LinkStore.TABLE.values(write).stream()
-                .filter(link -> !link.task().folded().equals(task.id().folded()))
+                .filter(link -> !link.task().same(task.id()))
                 .forEach(all::add);
         LinkRules.ring(all).ifPresent(ring -> problems.add(ring(write, task, ring)));
     }
@@ -129,7 +129,7 @@ public final class SaveTask {
         List<String> titles = new ArrayList<>();
         int start = 0;
         for (int i = 0; i + 1 < ring.size(); i++) {
-            boolean own = ring.get(i).folded().equals(task.id().folded());
+            boolean own = ring.get(i).same(task.id());
             start = own ? i : start;
             titles.add(
                     own
@@ -155,8 +155,7 @@ public final class SaveTask {
         List<Link> fresh = new ArrayList<>(links);
         for (Stored<Link> old : LinkStore.before(write, task)) {
             Optional<Link> same = links.stream()
-                    .filter(link ->
-                            link.after().folded().equals(old.value().after().folded()))
+                    .filter(link -> link.after().same(old.value().after()))
                     .findFirst();
             if (same.isEmpty()) {
                 LinkStore.TABLE.delete(write, old.row(), old.version());

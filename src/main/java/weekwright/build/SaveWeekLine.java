@@ -71,7 +71,7 @@ public final class SaveWeekLine {
                 .map(Stored::value)
                 .toList();
         boolean somebody = CrewMemberStore.TABLE.values(read).stream()
-                .filter(other -> !other.id().folded().equals(person.get().id().folded()))
+                .filter(other -> !other.id().same(person.get().id()))
                 .anyMatch(other -> isThere(read, other, line, lines, company, hazards));
         if (!somebody) {
             boolean by = company == Task.Company.BY;
@@ -98,9 +98,7 @@ public final class SaveWeekLine {
         }
         int taken = 0;
         for (WeekLine own : lines) {
-            boolean theirs = own.crew()
-                    .map(id -> id.folded().equals(other.id().folded()))
-                    .orElse(false);
+            boolean theirs = own.crew().map(id -> id.same(other.id())).orElse(false);
             boolean beside =
                     own.task().equals(line.task()) && own.kind().orElse(WeekLine.Kind.WORK) == WeekLine.Kind.WORK;
             if (theirs && !beside) {

@@ -67,7 +67,7 @@ public final class SayComing {
     private static boolean isAnswer(DaysOff row, Id crew, LocalDate day) {
         return row.from().equals(day)
                 && row.to().equals(day)
-                && row.crew().map(id -> id.folded().equals(crew.folded())).orElse(false)
+                && row.crew().map(id -> id.same(crew)).orElse(false)
                 && (row.reason().equals(COMES) || row.reason().equals(CANNOT));
     }
 }

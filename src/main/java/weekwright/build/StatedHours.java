@@ -22,7 +22,7 @@ public final class StatedHours {
         for (CrewHours season : seasons) {
             LocalDate from = season.from().orElse(LocalDate.MIN);
             boolean holds = new DayRange(season.from(), season.to()).holds(day)
-                    && season.crew().folded().equals(member.id().folded());
+                    && season.crew().same(member.id());
             if (holds && !from.isBefore(last)) {
                 hours = season.on(day.getDayOfWeek());
                 last = from;
@@ -31,9 +31,7 @@ public final class StatedHours {
         Hours own = hours;
         for (DaysOff off : daysOff) {
             boolean mine = holds(off, day)
-                    && off.crew()
-                            .map(id -> id.folded().equals(member.id().folded()))
-                            .orElse(false);
+                    && off.crew().map(id -> id.same(member.id())).orElse(false);
             if (mine && (own.minutes() > 0 || off.from().equals(off.to()))) {
                 hours = off.hours().orElse(Hours.ZERO);
             }

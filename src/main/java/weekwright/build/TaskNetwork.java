@@ -66,7 +66,7 @@ public final class TaskNetwork {
     private static Task next(Map<String, Task> left, List<Link> links, List<Task> order) {
         List<Task> free = left.values().stream()
                 .filter(task -> links.stream()
-                        .noneMatch(link -> link.task().folded().equals(task.id().folded())
+                        .noneMatch(link -> link.task().same(task.id())
                                 && left.containsKey(link.after().folded())))
                 .toList();
         if (free.isEmpty()) {
@@ -75,7 +75,7 @@ public final class TaskNetwork {
         String last = order.isEmpty() ? "" : order.get(order.size() - 1).id().folded();
         return free.stream()
                 .filter(task -> links.stream()
-                        .anyMatch(link -> link.task().folded().equals(task.id().folded())
+                        .anyMatch(link -> link.task().same(task.id())
                                 && link.after().folded().equals(last)))
                 .findFirst()
                 .orElse(free.get(0));

@@ -43,7 +43,7 @@ public final class TaskRules {
         percent("camera_extra", task.cameraExtra(), problems);
         percent("fail", task.fail(), problems);
         percent("redo", task.redo(), problems);
-        if (task.redoOf().filter(of -> of.folded().equals(task.id().folded())).isPresent()) {
+        if (task.redoOf().filter(of -> of.same(task.id())).isPresent()) {
             problems.fault("redo_of", task.redoOf().get().value(), "is the task itself", "name the task done again");
         }
     }

@@ -164,7 +164,7 @@ public final class MonthStatement {
     /** What a level pledged in the month before fees: those at its start, once or for each episode charged. */
     private long pledged(PledgeLevel level) {
         long people = SupporterMonthStore.of(read, month).stream()
-                .filter(row -> row.value().level().folded().equals(level.id().folded()))
+                .filter(row -> row.value().level().same(level.id()))
                 .mapToLong(row -> row.value().start())
                 .findFirst()
                 .orElse(0);

@@ -74,7 +74,7 @@ public final class SaveMaterial {
                 .stream()
                 .map(Stored::value)
                 .toList()) {
-            if (!other.id().folded().equals(line.id().folded()) && other.unit().equals(line.unit())) {
+            if (!other.id().same(line.id()) && other.unit().equals(line.unit())) {
                 taken = taken.add(other.quantity().orElse(Quantity.ZERO).value());
             }
         }

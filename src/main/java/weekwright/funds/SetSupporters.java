@@ -107,8 +107,7 @@ public final class SetSupporters {
 
     private static Optional<Stored<SupporterMonth>> find(Read read, YearMonth month, SupporterMonth row) {
         return SupporterMonthStore.of(read, month).stream()
-                .filter(stored ->
-                        stored.value().level().folded().equals(row.level().folded()))
+                .filter(stored -> stored.value().level().same(row.level()))
                 .findFirst();
     }
 }

@@ -130,7 +130,7 @@ public record StageCosts(List<Line> lines) {
                 List<Stored<LedgerEntry>> own = paid.stream()
                         .filter(row -> row.value()
                                 .material()
-                                .filter(id -> id.folded().equals(material.id().folded()))
+                                .filter(id -> id.same(material.id()))
                                 .isPresent())
                         .toList();
                 paid.removeAll(own);

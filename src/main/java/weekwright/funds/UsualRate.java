@@ -22,7 +22,7 @@ public record UsualRate(int months, long left, long start) {
     /** @param thisMonth is not over and says nothing yet */
     public static UsualRate of(List<SupporterMonth> counts, PledgeLevel level, YearMonth thisMonth) {
         List<SupporterMonth> said = counts.stream()
-                .filter(row -> row.level().folded().equals(level.id().folded())
+                .filter(row -> row.level().same(level.id())
                         && row.month().isBefore(thisMonth)
                         && row.left().isPresent())
                 .toList();

@@ -23,7 +23,7 @@ final class Mentions {
      */
     record Mention(String table, Id id) {
         boolean same(Mention other) {
-            return table.equals(other.table) && id.folded().equals(other.id.folded());
+            return table.equals(other.table) && id.same(other.id);
         }
     }
 

@@ -192,12 +192,17 @@ public final class Formats {
 
     /** {@code Friday}. */
     public static String weekday(LocalDate day) {
-        return day.getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+        return weekday(day.getDayOfWeek());
+    }
+
+    /** {@code Friday}. */
+    public static String weekday(DayOfWeek weekday) {
+        return weekday.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     /** {@code Fridays}. */
     public static String weekdays(DayOfWeek weekday) {
-        return weekday.getDisplayName(TextStyle.FULL, Locale.ENGLISH) + "s";
+        return weekday(weekday) + "s";
     }
 
     /** {@code Fri}. */

@@ -119,7 +119,7 @@ public final class AccountPage implements Page {
         }
         form.check();
         CrewMember member = request.crew().stream()
-                .filter(m -> m.id().folded().equals(who.orElseThrow().folded()))
+                .filter(m -> m.id().same(who.orElseThrow()))
                 .findFirst()
                 .orElseThrow();
         return Answer.to(

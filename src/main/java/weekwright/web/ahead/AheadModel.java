@@ -187,9 +187,7 @@ final class AheadModel {
             return 1;
         }
         List<Shot> must = facts.shots().stream()
-                .filter(shot -> shot.episode()
-                        .map(id -> id.folded().equals(episode.id().folded()))
-                        .orElse(false))
+                .filter(shot -> shot.episode().map(id -> id.same(episode.id())).orElse(false))
                 .filter(Shot::must)
                 .toList();
         if (!must.isEmpty()) {

@@ -125,7 +125,7 @@ public final class BuildStageNetworkPage implements Page {
             Optional<Forecast> forecast,
             Formats formats) {
         List<Waits> waits = links.stream()
-                .filter(link -> link.task().folded().equals(task.id().folded()))
+                .filter(link -> link.task().same(task.id()))
                 .map(link -> {
                     Task after = all.get(link.after().folded());
                     return new Waits(after.id().value(), after.title(), TaskFacts.link(link));

@@ -165,11 +165,9 @@ public final class BuildTaskDaySheetPage implements Page {
         }
         return task.booked()
                 .or(() -> request.read(read -> WeekLineStore.TABLE.values(read).stream()
-                        .filter(line -> line.task()
-                                        .filter(id ->
-                                                id.folded().equals(task.id().folded()))
-                                        .isPresent()
-                                && !line.date().isBefore(request.today()))
+                        .filter(line ->
+                                line.task().filter(id -> id.same(task.id())).isPresent()
+                                        && !line.date().isBefore(request.today()))
                         .map(WeekLine::date)
                         .min(Comparator.naturalOrder())))
                 .or(() -> forecast.flatMap(f -> f.task(task.id().value()))
@@ -278,12 +276,8 @@ public final class BuildTaskDaySheetPage implements Page {
     private static boolean has(CrewMember one, Task task, List<WeekLine> lines, WeekLine.Kind kind) {
         return lines.stream()
                 .anyMatch(line -> line.kind().orElse(WeekLine.Kind.WORK) == kind
-                        && line.crew()
-                                .filter(id -> id.folded().equals(one.id().folded()))
-                                .isPresent()
-                        && line.task()
-                                .filter(id -> id.folded().equals(task.id().folded()))
-                                .isPresent());
+                        && line.crew().filter(id -> id.same(one.id())).isPresent()
+                        && line.task().filter(id -> id.same(task.id())).isPresent());
     }
 
     private static String role(CrewMember one, Task task, List<WeekLine> lines) {

@@ -34,7 +34,7 @@ final class LikeTask {
         List<Form.Choice> choices = new ArrayList<>(Choices.tasks(
                 read,
                 task -> task.done().isPresent()
-                        && self.map(id -> !Choices.same(id, task.id())).orElse(true)
+                        && self.map(id -> !id.same(task.id())).orElse(true)
                         && copied(task, entries.getOrDefault(task.id().folded(), List.of()))
                                 .isPresent()));
         choices.sort(java.util.Comparator.comparing(

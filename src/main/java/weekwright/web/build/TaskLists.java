@@ -148,8 +148,7 @@ record TaskLists(
     static List<Group> groups(Read read, Optional<Id> self) {
         Map<String, List<Form.Choice>> byStage = new LinkedHashMap<>();
         for (Task task : TaskStore.TABLE.values(read)) {
-            if (task.dropped().isEmpty()
-                    && self.map(id -> !Choices.same(id, task.id())).orElse(true)) {
+            if (task.dropped().isEmpty() && self.map(id -> !id.same(task.id())).orElse(true)) {
                 byStage.computeIfAbsent(task.stage().folded(), s -> new ArrayList<>())
                         .add(new Form.Choice(task.id().value(), task.title()));
             }

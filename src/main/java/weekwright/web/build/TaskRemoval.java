@@ -148,7 +148,7 @@ final class TaskRemoval {
         clear(write, TaskStore.TABLE, "redo_of", id);
         for (Stored<Note> note : notes(write, id)) {
             List<String> left = note.value().tasks().list().stream()
-                    .filter(word -> !new Id(word).folded().equals(id.folded()))
+                    .filter(word -> !new Id(word).same(id))
                     .toList();
             NoteStore.TABLE.update(
                     write,
@@ -161,8 +161,7 @@ final class TaskRemoval {
 
     private static List<Stored<Note>> notes(Read read, Id task) {
         return NoteStore.TABLE.list(read).stream()
-                .filter(note -> note.value().tasks().list().stream()
-                        .anyMatch(word -> new Id(word).folded().equals(task.folded())))
+                .filter(note -> note.value().tasks().list().stream().anyMatch(word -> new Id(word).same(task)))
                 .toList();
     }
 

@@ -63,9 +63,8 @@ public final class ComePage implements Page {
             throw new NotFound(NOWHERE);
         }
         return request.read(read -> WeekLinkStore.whose(read, request.part("code")))
-                .flatMap(id -> request.crew().stream()
-                        .filter(one -> one.id().folded().equals(id.folded()))
-                        .findFirst())
+                .flatMap(id ->
+                        request.crew().stream().filter(one -> one.id().same(id)).findFirst())
                 .orElseThrow(() -> new NotFound(NOWHERE));
     }
 

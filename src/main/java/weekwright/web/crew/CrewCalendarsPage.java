@@ -73,9 +73,8 @@ public final class CrewCalendarsPage implements Page {
                 ? Optional.empty()
                 : form.oneOf("who", request.crew().stream().map(CrewMember::id).toList());
         form.check();
-        String name = crew.flatMap(id -> request.crew().stream()
-                        .filter(one -> one.id().folded().equals(id.folded()))
-                        .findFirst())
+        String name = crew.flatMap(id ->
+                        request.crew().stream().filter(one -> one.id().same(id)).findFirst())
                 .map(one -> one.name() + "’s week")
                 .orElse("slots and deliveries");
         if (form.act().equals("end")) {

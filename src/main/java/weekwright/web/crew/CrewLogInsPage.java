@@ -69,9 +69,7 @@ public final class CrewLogInsPage implements Page {
     }
 
     private static boolean isMe(Request request, Id id) {
-        return request.person()
-                .filter(me -> me.id().folded().equals(id.folded()))
-                .isPresent();
+        return request.person().filter(me -> me.id().same(id)).isPresent();
     }
 
     @Override
@@ -92,7 +90,7 @@ public final class CrewLogInsPage implements Page {
         }
         form.check();
         CrewMember member = request.crew().stream()
-                .filter(m -> m.id().folded().equals(chosen.orElseThrow().folded()))
+                .filter(m -> m.id().same(chosen.orElseThrow()))
                 .findFirst()
                 .orElseThrow();
         if (week) {

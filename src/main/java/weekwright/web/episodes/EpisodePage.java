@@ -31,7 +31,6 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
-import weekwright.web.parts.Choices;
 import weekwright.web.parts.Outlook;
 
 /** One episode: its steps to mark, what it tells, its shots to capture. */
@@ -252,8 +251,7 @@ public final class EpisodePage implements Page {
         return ShotStore.TABLE
                 .find(read, row)
                 .map(Stored::value)
-                .filter(shot ->
-                        shot.episode().map(id -> Choices.same(id, episode.id())).orElse(false))
+                .filter(shot -> shot.episode().map(id -> id.same(episode.id())).orElse(false))
                 .orElseThrow(() -> new NotFound("This shot is not there any more."));
     }
 }

@@ -89,7 +89,7 @@ public final class EpisodeSlotPage implements Page {
                         .orElse(List.of()),
                 compared.map(pair -> SlotChanges.drawn(pair.futures())).orElse(""),
                 other.map(one -> one.value().title()).orElse(""),
-                SlotWords.several(request.settings()).replaceFirst("s$", ""),
+                SlotWords.one(request.settings()),
                 from.flatMap(day -> slots.stream()
                                 .map(Form.Choice::value)
                                 .filter(slot -> slot.compareTo(day.toString()) < 0)
@@ -106,13 +106,17 @@ public final class EpisodeSlotPage implements Page {
     private static Optional<MoveEpisode.Changes> changes(
             Read read, Stored<Episode> stored, LocalDate slot, LocalDate today) {
         try {
-            return Optional.of(
-                    other(read, stored, slot).isPresent()
-                            ? MoveEpisode.swapped(read, stored, slot, today)
-                            : MoveEpisode.moved(read, stored, slot, today));
+            return Optional.of(tried(read, stored, slot, today));
         } catch (Rejected none) {
             return Optional.empty();
         }
+    }
+
+    private static MoveEpisode.Changes tried(Read read, Stored<Episode> stored, LocalDate slot, LocalDate today)
+            throws Rejected {
+        return other(read, stored, slot).isPresent()
+                ? MoveEpisode.swapped(read, stored, slot, today)
+                : MoveEpisode.moved(read, stored, slot, today);
     }
 
     private static Optional<Stored<Episode>> other(Read read, Stored<Episode> stored, LocalDate slot) {
@@ -132,7 +136,7 @@ public final class EpisodeSlotPage implements Page {
         for (SlotCalendar.Slot slot : request.read(
                 read -> SlotCalendar.of(read, request.today(), request.today().plusYears(1)))) {
             boolean own = slot.episode()
-                    .map(one -> one.id().folded().equals(stored.value().id().folded()))
+                    .map(one -> one.id().same(stored.value().id()))
                     .orElse(false);
             if (!own && slot.skipped().isEmpty() && slot.regular()) {
                 choices.add(new Form.Choice(
@@ -183,11 +187,7 @@ public final class EpisodeSlotPage implements Page {
 
     private static List<Problem> faults(Read read, Stored<Episode> stored, LocalDate slot, LocalDate today) {
         try {
-            if (other(read, stored, slot).isPresent()) {
-                MoveEpisode.swapped(read, stored, slot, today);
-            } else {
-                MoveEpisode.moved(read, stored, slot, today);
-            }
+            tried(read, stored, slot, today);
             return List.of();
         } catch (Rejected rejected) {
             return rejected.problems();

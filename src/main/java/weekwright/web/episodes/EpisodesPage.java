@@ -109,7 +109,7 @@ public final class EpisodesPage implements Page {
             return new View(
                     head(slots, days, shown.isPresent()),
                     lead(slots, all, shown, formats),
-                    days.replaceFirst("s$", ""),
+                    SlotWords.one(settings),
                     slots,
                     standbys,
                     bank(shown),

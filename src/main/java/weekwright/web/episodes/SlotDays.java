@@ -17,7 +17,7 @@ final class SlotDays {
 
     /** {@code An episode comes out every Friday at 17:00.} */
     static String cadence(Settings settings) {
-        String day = Formats.weekdays(settings.weekday()).replaceFirst("s$", "");
+        String day = Formats.weekday(settings.weekday());
         String every = settings.everyWeeks() == 1
                 ? "every " + day
                 : settings.everyWeeks() == 2

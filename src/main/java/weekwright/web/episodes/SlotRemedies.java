@@ -132,9 +132,7 @@ final class SlotRemedies {
     /** Leaves out the task that makes it late; empty where it tells nothing else. */
     private Optional<Remedy> without(Episode one, Id late) {
         List<Tell> tells = tells(one.id());
-        List<Tell> left = tells.stream()
-                .filter(tell -> !tell.task().folded().equals(late.folded()))
-                .toList();
+        List<Tell> left = tells.stream().filter(tell -> !tell.task().same(late)).toList();
         Optional<Task> task = TaskStore.TABLE.find(read, late).map(Stored::value);
         if (left.isEmpty() || left.size() == tells.size() || task.isEmpty()) {
             return Optional.empty();

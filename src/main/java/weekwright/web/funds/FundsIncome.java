@@ -92,7 +92,7 @@ final class FundsIncome {
                     level.feeFixed().map(Money::minor).orElse(0L),
                     percent(level.declined().orElse(Quantity.ZERO)));
             for (SupporterMonth row : counts) {
-                if (!row.level().folded().equals(level.id().folded())) {
+                if (!row.level().same(level.id())) {
                     continue;
                 }
                 for (LocalDate on : charged(level, row.month(), settings, published)) {

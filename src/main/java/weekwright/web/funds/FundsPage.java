@@ -149,8 +149,7 @@ public final class FundsPage implements Page {
         List<Level> levels = new ArrayList<>();
         for (PledgeLevel level : PledgeLevelStore.TABLE.values(read)) {
             long people = rows.stream()
-                    .filter(row -> row.level().folded().equals(level.id().folded())
-                            && !row.month().isAfter(month))
+                    .filter(row -> row.level().same(level.id()) && !row.month().isAfter(month))
                     .reduce((a, b) -> a.month().isAfter(b.month()) ? a : b)
                     .map(SupporterMonth::end)
                     .orElse(0L);

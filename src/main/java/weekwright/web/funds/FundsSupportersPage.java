@@ -141,7 +141,7 @@ public final class FundsSupportersPage implements Page {
     private static Optional<SupporterMonth> row(Read read, YearMonth month, Id level) {
         return SupporterMonthStore.of(read, month).stream()
                 .map(Stored::value)
-                .filter(row -> row.level().folded().equals(level.folded()))
+                .filter(row -> row.level().same(level))
                 .findFirst();
     }
 

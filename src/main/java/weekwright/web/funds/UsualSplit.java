@@ -35,7 +35,7 @@ record UsualSplit(String level, int joined, int left, String sentence) {
                     && typed.apply("left." + id).isEmpty();
             if (alone && start.matches("[0-9]{1,6}")) {
                 next.stream()
-                        .filter(row -> row.level().folded().equals(id.folded()))
+                        .filter(row -> row.level().same(id))
                         .forEach(row ->
                                 splits.add(of(level, Integer.parseInt(start), row, UsualRate.of(counts, level, now))));
             }

@@ -122,8 +122,7 @@ public final class FormReader {
     /** An id that must be one of those shown. */
     public Optional<Id> oneOf(String name, List<Id> known) {
         Optional<Id> id = read(name, Id.class);
-        if (id.isPresent()
-                && known.stream().noneMatch(k -> k.folded().equals(id.get().folded()))) {
+        if (id.isPresent() && known.stream().noneMatch(k -> k.same(id.get()))) {
             problems.fault(name, id.get().value(), "is not one of those here", "choose one of the list");
             return Optional.empty();
         }

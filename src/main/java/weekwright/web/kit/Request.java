@@ -170,9 +170,7 @@ public final class Request {
     }
 
     private Optional<CrewMember> member(Id id) {
-        return crew().stream()
-                .filter(member -> member.id().folded().equals(id.folded()))
-                .findFirst();
+        return crew().stream().filter(member -> member.id().same(id)).findFirst();
     }
 
     /** Whether anybody has a log-in, so that nobody gets in without. */

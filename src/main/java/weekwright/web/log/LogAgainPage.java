@@ -25,7 +25,6 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
-import weekwright.web.parts.Choices;
 
 /** The lines of the last day that this browser's person worked, to be confirmed for today; pieces and notes are not. */
 public final class LogAgainPage implements Page {
@@ -76,13 +75,7 @@ public final class LogAgainPage implements Page {
     }
 
     private static Optional<Stored<HoursEntry>> own(Read read, Request request, long row) {
-        return HoursEntryStore.TABLE.find(read, row).filter(entry -> isOwn(request, entry));
-    }
-
-    private static boolean isOwn(Request request, Stored<HoursEntry> entry) {
-        return request.person()
-                .map(person -> Choices.same(person.id(), entry.value().crew()))
-                .orElse(false);
+        return HoursEntryStore.TABLE.find(read, row).filter(entry -> LogPage.own(request, entry.value()));
     }
 
     /** The person's entries of the newest day before today on which there are any. */
@@ -90,7 +83,7 @@ public final class LogAgainPage implements Page {
         LocalDate today = request.today();
         List<Stored<HoursEntry>> own =
                 HoursEntryStore.between(read, today.minusDays(DAYS_BACK), today.minusDays(1)).stream()
-                        .filter(entry -> isOwn(request, entry))
+                        .filter(entry -> LogPage.own(request, entry.value()))
                         .toList();
         return own.stream()
                 .filter(entry -> entry.value()

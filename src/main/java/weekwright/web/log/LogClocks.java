@@ -194,9 +194,7 @@ final class LogClocks {
 
     private static boolean allowed(Request request, Id crew) {
         return request.access() == Access.CREW
-                || request.person()
-                        .map(person -> person.id().folded().equals(crew.folded()))
-                        .orElse(false);
+                || request.person().map(person -> person.id().same(crew)).orElse(false);
     }
 
     /** The hours of a clock are saved: it is over. */

@@ -77,12 +77,7 @@ public final class LogEntryEditPage implements Page {
     private static Stored<HoursEntry> entry(Request request) {
         Stored<HoursEntry> entry = request.read(read -> HoursEntryStore.TABLE.find(read, request.row("row")))
                 .orElseThrow(() -> new NotFound("This entry is not there any more."));
-        boolean own = request.person()
-                .map(person -> Choices.same(person.id(), entry.value().crew()))
-                .orElse(false);
-        if (request.access() != Access.CREW && !own) {
-            throw new Forbidden("These are somebody else's hours. The crew can change them.");
-        }
+        LogPage.mayTouch(request, Optional.of(entry));
         return entry;
     }
 
@@ -96,7 +91,7 @@ public final class LogEntryEditPage implements Page {
                 () -> request.read(read -> LoggedHours.problems(read, edited, Optional.of(shown), request.today())));
         Id own =
                 request.person().map(person -> person.id()).orElse(entry.value().crew());
-        if (request.access() != Access.CREW && !Choices.same(edited.crew(), own)) {
+        if (request.access() != Access.CREW && !edited.crew().same(own)) {
             throw new Forbidden("A helper logs their own hours only.");
         }
         return request.save(write -> {

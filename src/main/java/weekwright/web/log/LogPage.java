@@ -14,7 +14,6 @@ import weekwright.build.RemoveHours;
 import weekwright.build.Shown;
 import weekwright.build.Stopped;
 import weekwright.db.Stored;
-import weekwright.db.Write;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Access;
@@ -156,7 +155,7 @@ public final class LogPage implements Page {
     /** A person's name; of somebody who has left, the id. */
     static String name(Request request, Id crew) {
         return request.crew().stream()
-                .filter(member -> member.id().folded().equals(crew.folded()))
+                .filter(member -> member.id().same(crew))
                 .map(CrewMember::name)
                 .findFirst()
                 .orElse(crew.value());
@@ -166,7 +165,7 @@ public final class LogPage implements Page {
         List<Shown> rows = shown(form.text("rows"));
         return request.save(write -> {
             for (Shown row : rows) {
-                mayTouch(request, write, row.row());
+                mayTouch(request, HoursEntryStore.TABLE.find(write, row.row()));
                 RemoveHours.remove(write, row);
             }
             return Saved.to("/log")
@@ -174,15 +173,14 @@ public final class LogPage implements Page {
         });
     }
 
+    /** Whether these are the hours of who is at this browser. */
+    static boolean own(Request request, HoursEntry entry) {
+        return request.person().map(person -> person.id().same(entry.crew())).orElse(false);
+    }
+
     /** A helper takes away and changes their own hours only. */
-    static void mayTouch(Request request, Write write, long row) {
-        Optional<Stored<HoursEntry>> entry = HoursEntryStore.TABLE.find(write, row);
-        boolean own = entry.isPresent()
-                && request.person()
-                        .map(person -> person.id()
-                                .folded()
-                                .equals(entry.get().value().crew().folded()))
-                        .orElse(false);
+    static void mayTouch(Request request, Optional<Stored<HoursEntry>> entry) {
+        boolean own = entry.map(stored -> own(request, stored.value())).orElse(false);
         if (request.access() != Access.CREW && !own) {
             throw new Forbidden("These are somebody else's hours. The crew can change them.");
         }

@@ -61,7 +61,7 @@ final class LogTasks {
                         .toList());
         java.util.Collections.reverse(logged);
         logged.sort(Comparator.comparing(
-                entry -> !person.map(p -> Choices.same(p.id(), entry.crew())).orElse(false)));
+                entry -> !person.map(p -> p.id().same(entry.crew())).orElse(false)));
         Map<String, LocalDate> last = new HashMap<>();
         logged.forEach(entry ->
                 entry.task().ifPresent(id -> last.merge(id.folded(), entry.date(), (a, b) -> a.isAfter(b) ? a : b)));
@@ -100,7 +100,7 @@ final class LogTasks {
 
     private static boolean mine(WeekLine line, Optional<CrewMember> person) {
         return line.crew().isPresent()
-                && person.map(p -> Choices.same(p.id(), line.crew().get())).orElse(false);
+                && person.map(p -> p.id().same(line.crew().get())).orElse(false);
     }
 
     private static String worked(LocalDate day, LocalDate today) {

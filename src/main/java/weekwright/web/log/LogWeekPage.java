@@ -16,7 +16,6 @@ import weekwright.db.Stored;
 import weekwright.render.Formats;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
-import weekwright.web.parts.Choices;
 
 /** What each person logged in a week, by day, with sums. A helper sees their own line alone. */
 public final class LogWeekPage implements Page {
@@ -61,7 +60,7 @@ public final class LogWeekPage implements Page {
             List<Line> lines = new ArrayList<>();
             for (CrewMember person : LogPage.people(request)) {
                 List<Stored<HoursEntry>> own = entries.stream()
-                        .filter(entry -> Choices.same(entry.value().crew(), person.id()))
+                        .filter(entry -> entry.value().crew().same(person.id()))
                         .toList();
                 List<Integer> minutes =
                         days.stream().map(day -> minutes(own, day)).toList();

@@ -25,7 +25,6 @@ import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
-import weekwright.web.parts.Choices;
 
 /** Changes the words of a picture, puts it with another note, or takes it out. */
 public final class NotePictureEditPage implements Page {
@@ -92,7 +91,7 @@ public final class NotePictureEditPage implements Page {
 
     private static Stored<Photo> photo(Request request, Note note) {
         return request.read(read -> PhotoStore.TABLE.find(read, request.row("row")))
-                .filter(photo -> Choices.same(photo.value().note(), note.id()))
+                .filter(photo -> photo.value().note().same(note.id()))
                 .orElseThrow(() -> new NotFound("This picture is not with this note any more."));
     }
 

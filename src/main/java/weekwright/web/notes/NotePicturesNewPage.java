@@ -21,7 +21,6 @@ import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
-import weekwright.web.parts.Choices;
 
 /** Adds pictures to a note, several at once, with their words. */
 public final class NotePicturesNewPage implements Page {
@@ -63,7 +62,7 @@ public final class NotePicturesNewPage implements Page {
                 Set<String> elsewhere = new LinkedHashSet<>();
                 for (SentPictures.Kept picture : kept) {
                     Note into = byDay ? ofItsDay(notes, note, picture) : note;
-                    if (!Choices.same(into.id(), note.id())) {
+                    if (!into.id().same(note.id())) {
                         elsewhere.add(into.title());
                     }
                     needWords(into, at(shows, picture.place()));

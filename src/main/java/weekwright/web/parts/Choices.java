@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 import weekwright.base.Codec;
-import weekwright.base.Id;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
@@ -55,10 +54,5 @@ public final class Choices {
     /** "no. 47, Six mortises"; a standby by its title alone. */
     public static String title(Episode episode) {
         return episode.number().map(number -> "no.\u00a0" + number + ", ").orElse("") + episode.title();
-    }
-
-    /** Whether two ids name the same thing. */
-    public static boolean same(Id one, Id other) {
-        return one.folded().equals(other.folded());
     }
 }

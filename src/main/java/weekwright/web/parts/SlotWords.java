@@ -11,4 +11,9 @@ public final class SlotWords {
     public static String several(Settings settings) {
         return settings.everyWeeks() == 1 ? Formats.weekdays(settings.weekday()) : "slots";
     }
+
+    /** {@code Friday}, or {@code slot} where not every such day is one. */
+    public static String one(Settings settings) {
+        return settings.everyWeeks() == 1 ? Formats.weekday(settings.weekday()) : "slot";
+    }
 }

@@ -166,7 +166,7 @@ public final class StartNewPage implements Page {
         String word = name.toLowerCase(Locale.ROOT).replaceAll("\\s.*", "");
         try {
             Id id = Id.parse(word);
-            if (taken.stream().noneMatch(other -> other.folded().equals(id.folded()))) {
+            if (taken.stream().noneMatch(other -> other.same(id))) {
                 return id;
             }
         } catch (Refused refused) {

@@ -107,7 +107,7 @@ final class CalendarEntries {
         Set<String> uids = new HashSet<>();
         for (WeekPlan.Day day : plan.days()) {
             for (WeekPlan.Person person : day.people()) {
-                if (new Id(person.crew()).folded().equals(crew.folded())) {
+                if (new Id(person.crew()).same(crew)) {
                     person.lines().stream()
                             .filter(line -> !PRIVATE.contains(line.kind()))
                             .map(line -> entry(settings, facts, crew, day.date(), line))

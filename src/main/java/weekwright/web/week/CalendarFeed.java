@@ -119,9 +119,7 @@ public final class CalendarFeed implements Fragment {
                     request.read(read -> CalendarEntries.deliveries(read, forecast, today)));
         }
         CrewMember member = request.crew().stream()
-                .filter(one -> link.crew()
-                        .filter(id -> id.folded().equals(one.id().folded()))
-                        .isPresent())
+                .filter(one -> link.crew().filter(id -> id.same(one.id())).isPresent())
                 .findFirst()
                 .filter(one -> feed.equals("week.ics"))
                 .orElseThrow(() -> new NotFound(UNKNOWN));
