@@ -57,7 +57,7 @@ final class PublishCommand implements Callable<Integer> {
                     ? LocalDate.now(terminal.clock()
                             .withZone(db.read(SettingsStore::get).zone()))
                     : today;
-            Site site = PublishSite.site(db, source, Templates.packed(), PublishSite.copies(source), day);
+            Site site = Site.of(db, source, Templates.packed(), Site.copies(source), day);
             try (ProgressLine progress = new ProgressLine(terminal, "steps", site.most())) {
                 PublishSite.Done done = PublishSite.into(target, site, progress);
                 progress.stop();

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import weekwright.base.Id;
 import weekwright.build.BuildLog;
@@ -137,15 +138,15 @@ public record PublicLog(
     private static List<Entry> entries(
             Read read, LocalDate today, List<PublicStage> stages, List<Film> films, boolean showsFilms) {
         NoteLinks named = NamedLinks.kept(read);
-        NoteLinks links =
-                (kind, id) -> kind != NoteLinks.Kind.EPISODE || films.stream().anyMatch(film -> same(film.id(), id))
-                        ? named.find(kind, id)
-                        : named.find(kind, id).map(target -> new NoteLinks.Target("an episode to come", ""));
+        NoteLinks links = (kind, id) -> kind != NoteLinks.Kind.EPISODE
+                        || films.stream().anyMatch(film -> film.id().same(id))
+                ? named.find(kind, id)
+                : named.find(kind, id).map(target -> new NoteLinks.Target("an episode to come", ""));
         List<Entry> entries = new ArrayList<>();
         for (Note note : NoteStore.TABLE.values(read)) {
             Optional<Film> film = note.episode()
                     .flatMap(id ->
-                            films.stream().filter(one -> same(one.id(), id)).findFirst());
+                            films.stream().filter(one -> one.id().same(id)).findFirst());
             Optional<LocalDate> since = since(note, film);
             if (note.visibleOrDefault() == Note.Visible.CREW
                     || since.map(day -> day.isAfter(today)).orElse(true)) {
@@ -159,7 +160,7 @@ public record PublicLog(
                             .orElse(""),
                     note.stage()
                             .flatMap(id -> stages.stream()
-                                    .filter(one -> same(one.id(), id))
+                                    .filter(one -> one.id().same(id))
                                     .findFirst()),
                     showsFilms ? film : Optional.empty(),
                     since.get(),
@@ -200,10 +201,6 @@ public record PublicLog(
         return List.copyOf(credits);
     }
 
-    static boolean same(Id one, Id other) {
-        return one.folded().equals(other.folded());
-    }
-
     /** The stages that a reader meets: all where they are shown, else those that a note for everyone is about. */
     List<PublicStage> pagesOfStages() {
         return stages.stream()
@@ -211,17 +208,28 @@ public record PublicLog(
                 .toList();
     }
 
+    boolean hasPage(PublicStage stage) {
+        return pagesOfStages().stream().anyMatch(one -> one.id().same(stage.id()));
+    }
+
+    /** Years in which there are notes for everyone, newest first. */
+    SortedSet<Integer> years() {
+        SortedSet<Integer> years = new TreeSet<>(Comparator.reverseOrder());
+        notes.forEach(entry -> years.add(entry.note().date().getYear()));
+        return years;
+    }
+
     List<Entry> notesOf(PublicStage stage) {
         return notes.stream()
                 .filter(entry ->
-                        entry.stage().map(its -> same(its.id(), stage.id())).orElse(false))
+                        entry.stage().map(its -> its.id().same(stage.id())).orElse(false))
                 .toList();
     }
 
     List<Entry> notesOf(Film film) {
         return notes.stream()
                 .filter(entry ->
-                        entry.film().map(its -> same(its.id(), film.id())).orElse(false))
+                        entry.film().map(its -> its.id().same(film.id())).orElse(false))
                 .toList();
     }
 }

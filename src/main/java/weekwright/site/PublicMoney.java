@@ -64,9 +64,8 @@ public final class PublicMoney {
                 .flatMap(line -> TaskStore.TABLE.find(read, line.task()))
                 .map(Stored::value)
                 .map(Task::stage)
-                .flatMap(id -> stages.stream()
-                        .filter(stage -> PublicLog.same(stage.id(), id))
-                        .findFirst());
+                .flatMap(id ->
+                        stages.stream().filter(stage -> stage.id().same(id)).findFirst());
     }
 
     private static Rung rung(Read read, Forecast.Order order, List<PublicStage> stages, Formats formats) {

@@ -8,22 +8,15 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
 import weekwright.engine.simulate.Progress;
-import weekwright.files.csv.Pictures;
-import weekwright.files.picture.PhotoFiles;
-import weekwright.render.Templates;
 
 /**
  * Writes the build log into a folder as a static site. The folder is new, empty, or one that this wrote before: it then
@@ -48,37 +41,6 @@ public final class PublishSite {
     private PublishSite(Path target, Progress progress) {
         this.target = target;
         this.progress = progress;
-    }
-
-    /** The crew's own drawing of a project, where it has one. */
-    public static Optional<String> drawing(Folder folder) {
-        Path file = folder.path().resolve(Pictures.DRAWING);
-        try {
-            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
-                    ? Optional.of(Files.readString(file))
-                    : Optional.empty();
-        } catch (IOException e) {
-            return Optional.empty();
-        }
-    }
-
-    /** The copies of a project's pictures that may be given out, by the picture's name: they bear no position or other tags. */
-    public static Function<String, Optional<Path>> copies(Folder folder) {
-        PhotoFiles photos = new PhotoFiles(folder.photos());
-        return name -> {
-            try {
-                return photos.copy(name, PhotoFiles.Size.PAGE).map(PhotoFiles.Copy::file);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        };
-    }
-
-    /** The site of a project as it stands today. @param copies see {@link Site} */
-    public static Site site(
-            Db db, Folder folder, Templates templates, Function<String, Optional<Path>> copies, LocalDate today) {
-        PublicLog log = db.read(read -> PublicLog.of(read, today));
-        return new Site(log, templates, copies, drawing(folder));
     }
 
     /**

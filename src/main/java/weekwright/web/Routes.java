@@ -9,7 +9,7 @@ import weekwright.forecast.LeverFutures;
 import weekwright.forecast.Records;
 import weekwright.forecast.SlotFutures;
 import weekwright.funds.WaitingFiles;
-import weekwright.site.PublishSite;
+import weekwright.site.Site;
 import weekwright.web.account.AccountConfirmPage;
 import weekwright.web.account.AccountLogInPage;
 import weekwright.web.account.AccountPage;
@@ -340,7 +340,7 @@ public final class Routes {
             all.add(sheet("/crew/marks", Access.CREW, new CrewMarksPage()));
         }
         pages = List.copyOf(all);
-        PublicPages log = new PublicPages(app.templates(), PublishSite.copies(app.folder()));
+        PublicPages log = new PublicPages(app.templates(), Site.copies(app.folder()));
         others = List.of(
                 new Other("/", Access.PUBLIC, request -> Answer.to(request.home())),
                 new Other("/ahead/state", Access.CREW, new AheadState()),

@@ -18,6 +18,7 @@ import weekwright.notes.Photo;
 import weekwright.notes.PhotoStore;
 import weekwright.render.Templates;
 import weekwright.site.PublishSite;
+import weekwright.site.Site;
 import weekwright.testkit.CameraPicture;
 import weekwright.testkit.OakMill;
 import weekwright.testkit.ServerFixture;
@@ -187,9 +188,7 @@ public final class NotesBench {
     private static void timed(String what, Db db, Folder folder, Path target) throws Exception {
         long begun = System.nanoTime();
         PublishSite.Done done = PublishSite.into(
-                target,
-                PublishSite.site(db, folder, Templates.packed(), PublishSite.copies(folder), TODAY),
-                count -> true);
+                target, Site.of(db, folder, Templates.packed(), Site.copies(folder), TODAY), count -> true);
         System.out.printf(
                 Locale.ROOT,
                 "published, %s: %.1f s, %d written, %d as they were, %d removed%n",

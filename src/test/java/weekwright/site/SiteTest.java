@@ -60,7 +60,7 @@ class SiteTest {
     }
 
     private Site site() {
-        return PublishSite.site(
+        return Site.of(
                 db, new Folder(folder.resolve("project")), TEMPLATES, picture -> Optional.empty(), PublicProject.TODAY);
     }
 
@@ -409,7 +409,7 @@ class SiteTest {
             return null;
         });
         Path target = folder.resolve("site");
-        Site site = PublishSite.site(db, project, TEMPLATES, PublishSite.copies(project), PublicProject.TODAY);
+        Site site = Site.of(db, project, TEMPLATES, Site.copies(project), PublicProject.TODAY);
         PublishSite.into(target, site, count -> true);
         Document page = Jsoup.parse(Files.readString(target.resolve("notes/n.all.html")));
         assertThat(page.select("img").eachAttr("alt")).containsExactly("Two dressed stones");
@@ -441,7 +441,7 @@ class SiteTest {
                 write -> write.handle()
                         .execute("UPDATE notes SET text = 'Dug. ![Sill](photos/in-the-text.jpg)' WHERE id = 'n.out'"));
         PublicProject.switches(db, "address", "https://weir.example/log");
-        Site site = PublishSite.site(db, project, TEMPLATES, PublishSite.copies(project), PublicProject.TODAY);
+        Site site = Site.of(db, project, TEMPLATES, Site.copies(project), PublicProject.TODAY);
         for (String note : List.of("n.all", "n.out")) {
             Document page = page(site, "notes/" + note + ".html");
             assertThat(page.select("meta[property=og:image]").attr("content"))
@@ -495,7 +495,7 @@ class SiteTest {
                     project.photos().resolve("sill-" + i + ".jpg"),
                     CameraPicture.jpeg(64 + i, 48, "2026:11:09 07:30:00"));
         }
-        Site site = PublishSite.site(db, project, TEMPLATES, PublishSite.copies(project), PublicProject.TODAY);
+        Site site = Site.of(db, project, TEMPLATES, Site.copies(project), PublicProject.TODAY);
         List<Integer> steps = new ArrayList<>();
         PublishSite.into(folder.resolve("site"), site, steps::add);
         assertThat(steps).hasSize(site.paths().size() + 24).hasSize(site.most());

@@ -13,7 +13,6 @@ import java.util.function.Function;
 import weekwright.account.Codes;
 import weekwright.build.BuildLog;
 import weekwright.render.Templates;
-import weekwright.site.PublishSite;
 import weekwright.site.Site;
 import weekwright.site.SupportersLinkStore;
 import weekwright.web.kit.Answer;
@@ -124,7 +123,7 @@ public final class PublicPages implements Fragment {
                 request.today(),
                 token,
                 request.clock().instant(),
-                PublishSite.site(request.db(), request.project().folder(), templates, copies, request.today()),
+                Site.of(request.db(), request.project().folder(), templates, copies, request.today()),
                 lastAsked());
         kept = Optional.of(made);
         return made;
