@@ -55,6 +55,9 @@ class GuidesTest {
     private static final Set<String> OF_THE_MACHINE = Set.of(
             "openssl", "systemctl", "journalctl", "useradd", "systemd-analyze", "setpriv", "unshare", "mount", "cc");
 
+    /** Programs that another one of the list starts. */
+    private static final Set<String> STARTED_BY_OTHERS = Set.of("campaign.NormalServer");
+
     private static final Set<String> PHASES = Set.of("compile", "test-compile", "test", "package", "verify", "clean");
 
     @TempDir
@@ -206,7 +209,9 @@ class GuidesTest {
                 if (word.matches("[a-z]+:[A-Za-z-]+")) {
                     String plugin = word.substring(0, word.indexOf(':'));
                     // the dependency plugin is Maven's own and is called once by hand
-                    assertThat(plugin.equals("dependency") || pom.contains(plugin + "-maven-plugin"))
+                    assertThat(plugin.equals("dependency")
+                                    || pom.contains(plugin + "-maven-plugin")
+                                    || pom.contains("<artifactId>" + plugin + "-maven</artifactId>"))
                             .as(line)
                             .isTrue();
                 } else if (word.matches("[a-z-]+") && line.startsWith("mvn") && !line.contains("&&")) {
@@ -338,5 +343,45 @@ class GuidesTest {
         assertThat(figures)
                 .hasSizeGreaterThan(15)
                 .allSatisfy(figure -> assertThat(guide).contains(figure));
+    }
+
+    @Test
+    void the_table_of_what_was_measured_has_every_program_that_measures_and_no_figure_that_the_text_has_not()
+            throws Exception {
+        String guide = Files.readString(DEVELOPERS);
+        int begin = guide.indexOf("## All that was measured");
+        String table = guide.substring(begin, guide.indexOf("\n## ", begin));
+        String text = guide.replace(table, "");
+        Set<String> named = new TreeSet<>();
+        for (MatchResult found : Pattern.compile("`((?:[a-z]+\\.)+[A-Z][A-Za-z]+)`")
+                .matcher(table)
+                .results()
+                .toList()) {
+            named.add(found.group(1));
+        }
+        Set<String> programs = new TreeSet<>(Set.of("engine.simulate.EngineBench"));
+        for (String folder : List.of("bench", "campaign", "fuzz")) {
+            try (Stream<Path> files = Files.list(Path.of("src/test/java/weekwright", folder))) {
+                for (Path file : files.toList()) {
+                    boolean measures = Files.readString(file).contains("public static void main(String");
+                    String name = folder + "." + file.getFileName().toString().replace(".java", "");
+                    if (measures && !STARTED_BY_OTHERS.contains(name)) {
+                        programs.add(name);
+                    }
+                }
+            }
+        }
+        assertThat(named).isEqualTo(programs);
+        List<String> figures = Pattern.compile("(?m)^\\|[^|]*\\|([^|]*)\\|")
+                .matcher(table)
+                .results()
+                .flatMap(row -> Pattern.compile("\\d(?:[\\d,.]*\\d)?")
+                        .matcher(row.group(1))
+                        .results())
+                .map(MatchResult::group)
+                .toList();
+        assertThat(figures)
+                .hasSizeGreaterThan(20)
+                .allSatisfy(figure -> assertThat(text).contains(figure));
     }
 }
