@@ -1,45 +1,77 @@
 package weekwright.worlds;
 
+import java.util.List;
+import java.util.Set;
+
 /**
  * What is true in a world, and what its settings say of it.
  *
- * @param turnout the crew gives a part of its hours, another each week, with spells of illness; it has half a year of log before
- * @param found tasks come up that nobody had listed
- * @param replanned the crew makes ranks and order days anew every four weeks
- * @param learned whether the settings let the model learn of turnout and found work, or switch it off
- * @param slower each year's work takes a fifth more of the estimate than that of the year before
- * @param lostMonth nobody comes for 28 days, some time after the as-of day
- * @param clumps deliveries of a quarter are late or early together
+ * @param traits what is so in it beside what the model assumes
+ * @param learned whether the settings let the model learn of turnout and found work and know chances to fail, or switch that off
  */
-public record Kind(
-        String name,
-        boolean turnout,
-        boolean found,
-        boolean replanned,
-        boolean learned,
-        boolean slower,
-        boolean lostMonth,
-        boolean clumps) {
-    public static final Kind PLAIN = new Kind("as the model says", false, false, false, true, false, false, false);
-    public static final Kind REPLANNED =
-            new Kind("re-planned every four weeks", false, false, true, true, false, false, false);
-    public static final Kind TURNOUT = new Kind("turnout alone", true, false, false, true, false, false, false);
-    public static final Kind FOUND = new Kind("found work alone", false, true, false, true, false, false, false);
-    public static final Kind REAL = new Kind("turnout and found work", true, true, false, true, false, false, false);
+public record Kind(String name, boolean learned, Set<Trait> traits) {
+    /** What may be so in a world. */
+    public enum Trait {
+        /** The crew gives a part of its hours, another each week, with spells of illness; it has half a year of log before. */
+        TURNOUT,
+        /** Tasks come up that nobody had listed. */
+        FOUND,
+        /** Two in five of them buy material, which is known of when they are. */
+        FOUND_BUYS,
+        /** The crew makes ranks and order days anew every four weeks. */
+        REPLANNED,
+        /** Each year's work takes a fifth more of the estimate than that of the year before. */
+        SLOWER,
+        /** Nobody comes for 28 days, some time after the as-of day. */
+        LOST_MONTH,
+        /** Deliveries of a quarter are late or early together. */
+        CLUMPS,
+        /** A third of the work without material fails now and then and is done again in part. */
+        FAILURES
+    }
+
+    public static final Kind PLAIN = of("as the model says");
+    public static final Kind REAL = of("turnout and found work", Trait.TURNOUT, Trait.FOUND);
     public static final Kind REAL_UNLEARNED =
-            new Kind("the same, rules 120 and 122 off", true, true, false, false, false, false, false);
-    public static final Kind SLOWER = new Kind("crew that gets slower", false, false, false, true, true, false, false);
-    public static final Kind LOST_MONTH = new Kind("a lost month", false, false, false, true, false, true, false);
-    public static final Kind CLUMPS =
-            new Kind("late materials in clumps", false, false, false, true, false, false, true);
+            REAL.unlearned("the same with turnout and found work, rules 120 and 122 off");
+
+    public Kind {
+        traits = Set.copyOf(traits);
+    }
+
+    private static Kind of(String name, Trait... traits) {
+        return new Kind(name, true, Set.of(traits));
+    }
+
+    private Kind unlearned(String other) {
+        return new Kind(other, false, traits);
+    }
 
     /** All that are measured. */
-    public static java.util.List<Kind> all() {
-        return java.util.List.of(PLAIN, REPLANNED, TURNOUT, FOUND, REAL, REAL_UNLEARNED, SLOWER, LOST_MONTH, CLUMPS);
+    public static List<Kind> all() {
+        Kind failures = of("failures", Trait.FAILURES);
+        return List.of(
+                PLAIN,
+                of("re-planned every four weeks", Trait.REPLANNED),
+                of("turnout alone", Trait.TURNOUT),
+                of("found work alone", Trait.FOUND),
+                of("found work that buys material", Trait.FOUND, Trait.FOUND_BUYS),
+                REAL,
+                of("turnout, found work that buys material", Trait.TURNOUT, Trait.FOUND, Trait.FOUND_BUYS),
+                REAL_UNLEARNED,
+                failures,
+                failures.unlearned("failures, rule 132 off"),
+                of("crew that gets slower", Trait.SLOWER),
+                of("a lost month", Trait.LOST_MONTH),
+                of("late materials in clumps", Trait.CLUMPS));
+    }
+
+    boolean is(Trait trait) {
+        return traits.contains(trait);
     }
 
     /** Whether the crew lives from plan to plan of four weeks. */
     boolean inSteps() {
-        return replanned || found;
+        return is(Trait.REPLANNED) || is(Trait.FOUND);
     }
 }

@@ -13,8 +13,8 @@ import weekwright.engine.simulate.Setup;
 import weekwright.engine.simulate.Simulation;
 import weekwright.engine.simulate.Trace;
 import weekwright.engine.simulate.TrueFuture;
-import weekwright.forecast.Basis;
 import weekwright.forecast.ForecastRun;
+import weekwright.worlds.Kind.Trait;
 
 /** A world that is lived up to a day, forecast on that day from its plain files, and lived to its end. */
 public final class Lived {
@@ -50,16 +50,17 @@ public final class Lived {
             @Override
             public double longer(String task) {
                 int at = Integer.parseInt(task.substring(1));
-                return kind.slower() ? Math.pow(1.2, 1.3 * at / world.tasks.size()) : 1;
+                return kind.is(Trait.SLOWER) ? Math.pow(1.2, 1.3 * at / world.tasks.size()) : 1;
             }
 
             @Override
             public double later(String line) {
                 int clump = Integer.parseInt(line.substring(1)) / 4;
-                return kind.clumps() ? Math.exp(1.2 * (world.chance("clump", clump, 0) - 0.4)) : 1;
+                return kind.is(Trait.CLUMPS) ? Math.exp(1.2 * (world.chance("clump", clump, 0) - 0.4)) : 1;
             }
         });
-        Plan first = Planner.plan(new Setup(basis().inputs()), seed, 0);
+        Plan first =
+                Planner.plan(new Setup(WorldFiles.basis(world, today, false).inputs()), seed, 0);
         world.film(first.landing());
         int last = first.landing().stream()
                 .filter(d -> d != Outcome.LATER)
@@ -70,10 +71,10 @@ public final class Lived {
         while (today < asOf) {
             live(next(asOf));
         }
-        if (kind.lostMonth()) {
+        if (kind.is(Trait.LOST_MONTH)) {
             world.lostFrom = today + 7 + (int) (120 * world.chance("lost", 0, 0));
         }
-        Setup setup = setup();
+        Setup setup = setup(!kind.learned());
         plan = Planner.plan(setup, 1, Math.min(60, ForecastRun.passes(setup.inputs())));
         outcome = Simulation.run(setup, plan, trials, 1, 1, Progress.NONE);
         done = new boolean[world.tasks.size()];
@@ -90,7 +91,7 @@ public final class Lived {
         for (int e = 0; e < cutBefore.length; e++) {
             cutBefore[e] = world.films.get(e).cut != World.NEVER;
         }
-        live(setup, plan, kind.inSteps() ? next(Integer.MAX_VALUE) : Integer.MAX_VALUE);
+        live(setup(false), plan, kind.inSteps() ? next(Integer.MAX_VALUE) : Integer.MAX_VALUE);
         for (int step = 0; step < 40 && !world.over(); step++) {
             live(next(Integer.MAX_VALUE));
         }
@@ -105,8 +106,8 @@ public final class Lived {
     /** The order of work of the last planning, kept where the crew keeps it (rule 52). */
     private Inputs.Kept kept = Inputs.Kept.NONE;
 
-    private Setup setup() {
-        Inputs i = basis().inputs();
+    private Setup setup(boolean blind) {
+        Inputs i = WorldFiles.basis(world, today, blind).inputs();
         return new Setup(new Inputs(
                 i.asOf(),
                 i.horizonMonths(),
@@ -131,19 +132,15 @@ public final class Lived {
                 i.levels(),
                 i.supporters(),
                 i.regular(),
-                world.kind.replanned() ? Inputs.Kept.NONE : kept));
+                world.kind.is(Trait.REPLANNED) ? Inputs.Kept.NONE : kept));
     }
 
     private int weeks() {
-        return world.kind.found() ? WEEKS / 2 : WEEKS;
-    }
-
-    private Basis basis() {
-        return WorldFiles.basis(world, today);
+        return world.kind.is(Trait.FOUND) ? WEEKS / 2 : WEEKS;
     }
 
     private void live(int to) {
-        Setup setup = setup();
+        Setup setup = setup(false);
         live(setup, Planner.plan(setup, 1, PASSES), to);
     }
 
@@ -165,10 +162,14 @@ public final class Lived {
     private final class Diary implements Trace {
         private final int days;
         private final int[] task;
+        private final int[] line;
 
         Diary(Setup setup, int days) {
             this.days = days;
             task = setup.inputs().tasks().stream()
+                    .mapToInt(row -> Integer.parseInt(row.id().substring(1)))
+                    .toArray();
+            line = setup.inputs().materials().stream()
                     .mapToInt(row -> Integer.parseInt(row.id().substring(1)))
                     .toArray();
         }
@@ -230,16 +231,24 @@ public final class Lived {
         }
 
         @Override
-        public void ordered(int day, int line, long cost, long cash, long owed) {
-            if (day < days) {
-                world.lines.get(line).ordered = today + day;
+        public void failed(int day, int t) {
+            if (day < days && t < task.length) {
+                world.failed(of(t), today + day);
+                task[t] = world.tasks.size() - 1;
             }
         }
 
         @Override
-        public void arrived(int day, int line, long paid) {
+        public void ordered(int day, int m, long cost, long cash, long owed) {
             if (day < days) {
-                world.lines.get(line).received = today + day;
+                world.lines.get(line[m]).ordered = today + day;
+            }
+        }
+
+        @Override
+        public void arrived(int day, int m, long paid) {
+            if (day < days) {
+                world.lines.get(line[m]).received = today + day;
             }
         }
 

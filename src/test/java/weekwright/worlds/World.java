@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import weekwright.worlds.Kind.Trait;
 
 /** A made-up project and all that has happened in it so far. The same seed and number give the same project. */
 public final class World {
@@ -24,6 +25,12 @@ public final class World {
         String trade = "";
         boolean outdoors;
         String camera = "";
+        /** Percent. */
+        int fail;
+
+        int redo;
+        /** The task that it is done again for, or none. */
+        String redoOf = "";
         /** Nobody knows of it yet. */
         boolean hidden;
 
@@ -89,7 +96,7 @@ public final class World {
         }
         // the whole build takes some 14 months; money comes in at about the rate at which it is spent
         income = Math.max(5_000, (int) (spend / 14.0 * (0.9 + 0.5 * random.nextDouble())));
-        if (kind.found()) {
+        if (kind.is(Trait.FOUND)) {
             // hours found for an hour listed, as rule 122 expects them before anything is known: 1 / gamma of shape 3
             // and rate 0.3
             double lambda = 0;
@@ -103,12 +110,22 @@ public final class World {
                         task(s, true);
                         // as rule 122 has it, what turns up is worked after the stage's last listed task
                         tasks.get(tasks.size() - 1).links.add(new Link((s + 1) * each - 1, 1, null));
+                        if (kind.is(Trait.FOUND_BUYS) && random.nextInt(5) < 2) {
+                            line(tasks.size() - 1);
+                        }
                     }
                 }
             }
         }
-        for (int p = 0; p < people && kind.turnout(); p++) {
+        for (int p = 0; p < people && kind.is(Trait.TURNOUT); p++) {
             turnout[p] = 0.6 + 0.35 * random.nextDouble();
+        }
+        for (int t = 0; t < tasks.size() && kind.is(Trait.FAILURES); t++) {
+            int at = t;
+            if (!tasks.get(t).wait && lines.stream().noneMatch(line -> line.task == at) && random.nextInt(3) == 0) {
+                tasks.get(t).fail = between(15, 35);
+                tasks.get(t).redo = between(50, 100);
+            }
         }
     }
 
@@ -160,9 +177,14 @@ public final class World {
         if (task.wait || hidden || random.nextInt(5) >= 2) {
             return 0;
         }
+        return line(at);
+    }
+
+    /** @return what it costs */
+    private int line(int task) {
         Line line = new Line();
         line.id = "m" + lines.size();
-        line.task = at;
+        line.task = task;
         int price = between(40, 900);
         line.price = new int[] {price * 9 / 10, price, price * 13 / 10};
         int lead = between(5, 70);
@@ -206,7 +228,7 @@ public final class World {
         if (lostFrom != NEVER && day >= lostFrom && day < lostFrom + 28) {
             return 0;
         }
-        if (!kind.turnout()) {
+        if (!kind.is(Trait.TURNOUT)) {
             return 1;
         }
         if (chance("ill", person, week / 2) < 0.06) {
@@ -223,6 +245,33 @@ public final class World {
                 task.added = day;
             }
         }
+    }
+
+    /** What has failed is done, and is done again as a task of its own, which all that follows it waits for too. */
+    void failed(Task task, int day) {
+        task.done = day;
+        Task again = new Task();
+        again.id = "t" + tasks.size();
+        again.stage = task.stage;
+        again.estimate = new double[3];
+        for (int i = 0; i < 3; i++) {
+            again.estimate[i] = round(task.estimate[i] * task.redo / 100.0);
+        }
+        again.trade = task.trade;
+        again.outdoors = task.outdoors;
+        again.fail = task.fail;
+        again.redo = task.redo;
+        again.redoOf = task.id;
+        again.added = day;
+        int first = tasks.indexOf(task);
+        int place = tasks.size();
+        for (Task after : tasks) {
+            if (after.done == NEVER && after.links.stream().anyMatch(link -> link.after() == first)) {
+                after.links.add(new Link(place, 1, null));
+            }
+        }
+        again.links.add(new Link(first, 1, null));
+        tasks.add(again);
     }
 
     private double doneShare(int stage) {

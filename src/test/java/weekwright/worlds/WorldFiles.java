@@ -15,6 +15,7 @@ import weekwright.files.csv.PlainFiles;
 import weekwright.files.csv.ReadResult;
 import weekwright.forecast.Basis;
 import weekwright.forecast.InputsBuilder;
+import weekwright.worlds.Kind.Trait;
 
 /** Writes a world as plain files, as its crew knows it on a day, and reads them as a forecast does. */
 final class WorldFiles {
@@ -29,20 +30,23 @@ final class WorldFiles {
     private final World world;
     private final LocalDate day;
     private final Path folder;
+    /** Whether chances to fail are left out. */
+    private final boolean blind;
 
-    private WorldFiles(World world, LocalDate day, Path folder) {
+    private WorldFiles(World world, LocalDate day, Path folder, boolean blind) {
+        this.blind = blind;
         this.world = world;
         this.day = day;
         this.folder = folder;
     }
 
     /** What a forecast of that day is made from. */
-    static Basis basis(World world, int day) {
+    static Basis basis(World world, int day, boolean blind) {
         try {
             Path folder = Files.createTempDirectory("world");
             try {
                 LocalDate date = LocalDate.ofEpochDay(day);
-                new WorldFiles(world, date, folder).write();
+                new WorldFiles(world, date, folder, blind).write();
                 ReadResult read = PlainFiles.read(folder, date);
                 return InputsBuilder.build(
                         read.data().orElseThrow(() -> new IllegalStateException(new Rejected(read.problems()))), date);
@@ -106,7 +110,9 @@ final class WorldFiles {
             worked.computeIfAbsent(entry.day(), key -> new int[NAMES.length])[entry.person()] += entry.minutes();
         }
         List<String> rows = new ArrayList<>();
-        for (LocalDate date = World.START; date.isBefore(day) && world.kind.turnout(); date = date.plusDays(1)) {
+        for (LocalDate date = World.START;
+                date.isBefore(day) && world.kind.is(Trait.TURNOUT);
+                date = date.plusDays(1)) {
             int at = (int) date.toEpochDay();
             for (int p = 0; p < world.people; p++) {
                 int there = (int) (60 * STATED[p][date.getDayOfWeek().getValue() - 1] * world.given(p, at));
@@ -120,8 +126,8 @@ final class WorldFiles {
     }
 
     private void settings() throws IOException {
-        String model = world.kind.turnout() && world.kind.learned() ? "" : "turnout = 1\n";
-        model += world.kind.found() && world.kind.learned() ? "" : "found_share = 0\n";
+        String model = world.kind.is(Trait.TURNOUT) && world.kind.learned() ? "" : "turnout = 1\n";
+        model += world.kind.is(Trait.FOUND) && world.kind.learned() ? "" : "found_share = 0\n";
         Files.writeString(folder.resolve("project.toml"), """
             format = 1
             name = "World"
@@ -159,7 +165,7 @@ final class WorldFiles {
             }
             rows.add(String.format(
                     Locale.ROOT,
-                    "%s,s%d,Piece %s,%s,%s,%s,%s,%s,%s,%s,%s,%s,%s",
+                    "%s,s%d,Piece %s,%s,%s,%s,%s,%s,%s,%s,%s,%s,%s,%s,%s,%s",
                     task.id,
                     task.stage,
                     task.id,
@@ -170,6 +176,9 @@ final class WorldFiles {
                     task.trade,
                     task.outdoors ? "yes" : "",
                     task.camera,
+                    task.fail > 0 && !blind ? task.fail : "",
+                    task.fail > 0 && !blind ? task.redo : "",
+                    task.redoOf,
                     date(task.added),
                     date(task.started),
                     date(task.done)));
@@ -181,13 +190,19 @@ final class WorldFiles {
                         "%s,%s,%s,%s".formatted(task.id, world.tasks.get(link.after()).id, number(link.share()), wait));
             }
         }
-        file("tasks", "id,stage,title,kind,low,likely,high,trades,outdoors,camera,added,started,done", rows);
+        file(
+                "tasks",
+                "id,stage,title,kind,low,likely,high,trades,outdoors,camera,fail,redo,redo_of,added,started,done",
+                rows);
         file("links", "task,after,share,wait_low,wait_likely,wait_high", links);
     }
 
     private void lines() throws IOException {
         List<String> rows = new ArrayList<>();
         for (World.Line line : world.lines) {
+            if (world.tasks.get(line.task).hidden) {
+                continue;
+            }
             rows.add("%s,%s,Oak,1,pc,%d,%d,%d,bought,%d,%d,%d,%s,%s"
                     .formatted(
                             line.id,

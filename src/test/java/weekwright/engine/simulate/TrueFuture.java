@@ -83,6 +83,7 @@ public final class TrueFuture {
                             Math.max(1, Math.round(drawn * hidden.longer(tasks.id[t]))));
                     luck.left[t] = Math.max(1, total - tasks.logged[t]);
                     luck.total[t] = tasks.logged[t] + luck.left[t];
+                    luck.again[t] = Math.max(1, (int) Math.round(tasks.redo[t] * luck.total[t]));
                 }
             }
         }
