@@ -454,6 +454,7 @@ public record Inputs(
      *
      * @param turnout share of the stated hours that reaches the build, under 0: learned for each person (rule 120)
      * @param foundShare of a stage's hours that turn up beside its listed tasks, under 0: learned (rule 122)
+     * @param leadsApart whether nothing is learned of deliveries that are late together (rule 137)
      */
     public record Model(
             double priorRatio,
@@ -464,7 +465,32 @@ public record Inputs(
             double cameraFixedPercent,
             double cameraOperatorPercent,
             double turnout,
-            double foundShare) {
+            double foundShare,
+            boolean leadsApart) {
+        /** With what is late together learned. */
+        public Model(
+                double priorRatio,
+                double effortHalfLife,
+                double supportersHalfLife,
+                double joiningDrift,
+                boolean editingFirst,
+                double cameraFixedPercent,
+                double cameraOperatorPercent,
+                double turnout,
+                double foundShare) {
+            this(
+                    priorRatio,
+                    effortHalfLife,
+                    supportersHalfLife,
+                    joiningDrift,
+                    editingFirst,
+                    cameraFixedPercent,
+                    cameraOperatorPercent,
+                    turnout,
+                    foundShare,
+                    false);
+        }
+
         /** The same with another turnout and found share. */
         public Model with(double otherTurnout, double otherFoundShare) {
             return new Model(
@@ -476,7 +502,23 @@ public record Inputs(
                     cameraFixedPercent,
                     cameraOperatorPercent,
                     otherTurnout,
-                    otherFoundShare);
+                    otherFoundShare,
+                    leadsApart);
+        }
+
+        /** The same with deliveries drawn each for itself, or not. */
+        public Model leadsApart(boolean apart) {
+            return new Model(
+                    priorRatio,
+                    effortHalfLife,
+                    supportersHalfLife,
+                    joiningDrift,
+                    editingFirst,
+                    cameraFixedPercent,
+                    cameraOperatorPercent,
+                    turnout,
+                    foundShare,
+                    apart);
         }
     }
 

@@ -6,10 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import weekwright.base.Id;
+import weekwright.base.Quantity;
+import weekwright.build.Task;
 import weekwright.db.Read;
 import weekwright.engine.Inputs;
 import weekwright.engine.simulate.EffortRatio;
 import weekwright.engine.simulate.Found;
+import weekwright.engine.simulate.LateTogether;
 import weekwright.engine.simulate.Learned;
 
 /**
@@ -23,10 +29,13 @@ import weekwright.engine.simulate.Learned;
  * @param turnout by person
  * @param found what turns up
  * @param turnedUp what has turned up so far
+ * @param guessing open tasks without hours
  * @param failing open tasks that may fail
+ * @param redone how those did that might have failed
  * @param surging of supporters, nothing while nobody was counted
  * @param editing how long editing takes
  * @param purchases what received lines teach of prices and leads
+ * @param late whether deliveries are late together
  */
 public record Lessons(
         Ratio ratio,
@@ -36,10 +45,13 @@ public record Lessons(
         List<Turnout> turnout,
         Found found,
         Found.TurnedUp turnedUp,
+        Learned.Guessing guessing,
         List<Failing> failing,
+        Redone redone,
         Optional<Learned.Surging> surging,
         Editing editing,
-        PurchaseLessons purchases) {
+        PurchaseLessons purchases,
+        LateTogether late) {
     private static final int ENOUGH_OF_A_TRADE = 3;
 
     /** How many times the estimate work takes, and from how many finished tasks. */
@@ -73,9 +85,18 @@ public record Lessons(
 
     public record Failing(String id, String title, double chance, double again) {}
 
+    /**
+     * Finished tasks with a chance to fail.
+     *
+     * @param expected how many of them were to be done again by their chances
+     * @param again how many were
+     */
+    public record Redone(int finished, double expected, int again) {}
+
     /** Reads them as of a day. */
     public static Lessons of(Read read, LocalDate day) {
         Basis basis = InputsBuilder.build(read, day);
+        Facts facts = Facts.of(Source.of(read), day);
         Inputs inputs = basis.inputs();
         Learned learned = new Learned(inputs);
         EffortRatio ratio = learned.ratio();
@@ -112,6 +133,7 @@ public record Lessons(
                 turnout(inputs, learned, basis.names()),
                 learned.found(),
                 Found.turnedUp(inputs),
+                learned.guessing(),
                 inputs.tasks().stream()
                         .filter(task ->
                                 task.failPercent() > 0 && task.done() == Inputs.NONE && task.dropped() == Inputs.NONE)
@@ -121,9 +143,33 @@ public record Lessons(
                                 task.failPercent() / 100,
                                 task.redoPercent() / 100))
                         .toList(),
+                redone(facts, day),
                 learned.surging(),
-                editing(read, day),
-                PurchaseLessons.of(read, day));
+                editing(new EditHours(facts), basis.names()),
+                PurchaseLessons.of(read, day),
+                learned.late());
+    }
+
+    private static Redone redone(Facts facts, LocalDate day) {
+        Set<String> again = facts.tasks().stream()
+                .flatMap(task -> task.redoOf().stream())
+                .map(Id::folded)
+                .collect(Collectors.toSet());
+        List<Task> finished = facts.tasks().stream()
+                .filter(task -> task.fail()
+                        .filter(chance -> chance.compareTo(Quantity.ZERO) > 0)
+                        .isPresent())
+                .filter(task -> task.done().filter(done -> !done.isAfter(day)).isPresent())
+                .filter(task -> task.dropped().isEmpty())
+                .toList();
+        return new Redone(
+                finished.size(),
+                finished.stream()
+                        .mapToDouble(task -> task.fail().orElseThrow().doubleValue() / 100)
+                        .sum(),
+                (int) finished.stream()
+                        .filter(task -> again.contains(task.id().folded()))
+                        .count());
     }
 
     /** How long editing takes, as of a day. */

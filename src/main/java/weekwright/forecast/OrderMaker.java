@@ -9,6 +9,7 @@ import java.util.Optional;
 import weekwright.base.Money;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
+import weekwright.engine.simulate.LateTogether;
 import weekwright.engine.simulate.Purchases;
 
 /** The material lines still to be ordered: when, for how much, and what is short for them (rule 92). Pure. */
@@ -16,6 +17,7 @@ final class OrderMaker {
     private final Inputs inputs;
     private final Outcome outcome;
     private final Purchases purchases;
+    private final double late;
     private final List<Forecast.Order> list = new ArrayList<>();
     private final Map<String, LocalDate> needByStage = new HashMap<>();
     private final Map<String, LocalDate> orderByStage = new HashMap<>();
@@ -23,6 +25,7 @@ final class OrderMaker {
     OrderMaker(Inputs inputs, Outcome outcome) {
         this.inputs = inputs;
         this.purchases = new Purchases(inputs);
+        this.late = new LateTogether(inputs, purchases).times();
         this.outcome = outcome;
         Map<String, Inputs.Task> tasks = new HashMap<>();
         inputs.tasks().forEach(task -> tasks.put(task.id(), task));
@@ -81,8 +84,8 @@ final class OrderMaker {
     private Forecast.Order dated(int m, Inputs.Material material) {
         int need = ForecastMaker.need(outcome.needDay[m]);
         Optional<LocalDate> needBy = ForecastMaker.date(need);
-        Optional<LocalDate> orderBy = needBy.map(
-                day -> day.minusDays(Math.round(material.leadDays().high() * purchases.leadTimes(material.supplier()))
+        Optional<LocalDate> orderBy = needBy.map(day ->
+                day.minusDays(Math.round(material.leadDays().high() * purchases.leadTimes(material.supplier()) * late)
                         + inputs.orders().marginDays()));
         return new Forecast.Order(material.id(), orderBy, needBy, new Money(meanCost(material)), null);
     }

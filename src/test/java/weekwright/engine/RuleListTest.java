@@ -31,7 +31,7 @@ class RuleListTest {
             116, "a wording of the sentences, asserted whole where the page of the forecast is tested");
 
     private static Stream<Integer> inForce() {
-        return IntStream.rangeClosed(1, 136).boxed();
+        return IntStream.rangeClosed(1, 137).boxed();
     }
 
     @Test

@@ -15,6 +15,7 @@ public final class Learned {
     private final EffortRatio ratio;
     private final Found found;
     private final Purchases purchases;
+    private final LateTogether late;
     private final List<String> ignored = new ArrayList<>();
     private final List<Finished> finished = new ArrayList<>();
 
@@ -70,6 +71,7 @@ public final class Learned {
         }
         found = Found.of(inputs);
         purchases = new Purchases(inputs);
+        late = new LateTogether(inputs, purchases);
         ratio = EffortRatio.learn(inputs.model().priorRatio(), column(rows, 0), column(rows, 1), column(rows, 2));
     }
 
@@ -97,6 +99,26 @@ public final class Learned {
                 : java.util.Optional.empty();
     }
 
+    /**
+     * Open tasks without hours (rule 121).
+     *
+     * @param tasks how many
+     * @param finished tasks whose hours may stand for theirs
+     */
+    public record Guessing(int tasks, int finished) {}
+
+    /** What stands in for the hours of open tasks that have none. */
+    public Guessing guessing() {
+        int tasks = (int) inputs.tasks().stream()
+                .filter(task -> task.kind() == Kind.WORK
+                        && task.done() == Inputs.NONE
+                        && task.dropped() == Inputs.NONE
+                        && !task.estimate().given()
+                        && task.leftMinutes() < 0)
+                .count();
+        return new Guessing(tasks, finishedMinutes("").length);
+    }
+
     /** The finished tasks that it is learned from, in the order of the file. */
     public List<Finished> finished() {
         return List.copyOf(finished);
@@ -117,6 +139,11 @@ public final class Learned {
     /** What received lines say of prices and leads. */
     public Purchases purchases() {
         return purchases;
+    }
+
+    /** What orders say of being late together. */
+    public LateTogether late() {
+        return late;
     }
 
     /** Ids of finished tasks that were left out because next to nothing was logged on them (rule 15). */

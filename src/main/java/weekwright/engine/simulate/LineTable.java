@@ -11,6 +11,9 @@ final class LineTable {
     /** Where a line stands: of no more interest, there, out, not yet ordered. */
     static final byte IDLE = 0, THERE = 1, OUT = 2, TO_ORDER = 3;
 
+    /** In {@link #leadBy}: a day was promised, which stands for itself, or it is the crew's own and nobody delivers it. */
+    static final int BY_ITSELF = -2;
+
     final int count;
     final int[] task;
     final byte[] status;
@@ -25,17 +28,20 @@ final class LineTable {
     /** Lead in days as drawn; of a line that is out, counted from its order. */
     final Spread[] lead;
 
-    /** With what the supplier's earlier orders teach. */
+    /** With what the supplier's earlier orders teach, and those of all that were given out of late. */
     final int[] likelyLead;
 
     /** Whether its price goes by what was paid for others. */
     final boolean[] learnsPrice;
     /** Its supplier's place in {@link Purchases#suppliers}, -1 for one that teaches nothing. */
     final int[] supplier;
-    /** The same for the lead of the order that is out: a day promised stands for itself. */
+    /** The same for the lead that is drawn, or {@link #BY_ITSELF}. */
     final int[] leadBy;
 
     final int[] ordered;
+    /** Month of the order of a line that is out, the as-of month being 0. */
+    final int[] orderedMonth;
+
     final long[] paid;
     final double[] atShare;
     /** Share of its lot that the line brings, 0 if it is no part of one. */
@@ -54,7 +60,7 @@ final class LineTable {
     /** By task: whether some of its lines are needed only once a share of it is done. */
     final boolean[] byShare;
 
-    LineTable(Inputs inputs, TaskTable tasks, Ids taskIds, Purchases purchases) {
+    LineTable(Inputs inputs, TaskTable tasks, Ids taskIds, Purchases purchases, LateTogether late) {
         List<Material> lines = inputs.materials();
         count = lines.size();
         task = new int[count];
@@ -71,6 +77,7 @@ final class LineTable {
         supplier = new int[count];
         leadBy = new int[count];
         ordered = new int[count];
+        orderedMonth = new int[count];
         paid = new long[count];
         atShare = new double[count];
         lotShare = new double[count];
@@ -91,7 +98,8 @@ final class LineTable {
             deposit[m] = line.depositPercent();
             learnsPrice[m] = line.source() == Source.BOUGHT;
             supplier[m] = purchases.supplier(line.supplier());
-            likelyLead[m] = ThreePoint.wholeDays(line.leadDays().likely() * purchases.leadTimes(line.supplier()));
+            likelyLead[m] = ThreePoint.wholeDays(line.leadDays().likely()
+                    * (line.source() == Source.OWN ? 1 : purchases.leadTimes(line.supplier()) * late.times()));
             paid[m] = line.paidMinor();
             // what is done in one go cannot wait for a line halfway (rules 127, 131)
             atShare[m] = tasks.oneGo[task[m]] ? 0 : line.atShare();
@@ -100,8 +108,11 @@ final class LineTable {
             leadKey[m] = Streams.key(Streams.Purpose.LEAD_DAYS, line.id());
             status[m] = statusOf(line, inputs.asOf(), tasks.status[task[m]]);
             ordered[m] = status[m] == OUT ? line.ordered() - inputs.asOf() : TaskTable.NO_DAY;
+            orderedMonth[m] =
+                    status[m] == OUT ? LateTogether.month(line.ordered()) - LateTogether.month(inputs.asOf()) : 0;
             lead[m] = Spread.of(status[m] == OUT ? promised(line) : line.leadDays());
-            leadBy[m] = status[m] == OUT && line.promised() != Inputs.NONE ? -1 : supplier[m];
+            boolean promised = status[m] == OUT && line.promised() != Inputs.NONE;
+            leadBy[m] = promised || line.source() == Source.OWN ? BY_ITSELF : supplier[m];
             long mean = MoneyDraws.lineCost(
                     quantity[m], waste[m], line.priceMinor().mean() * (learnsPrice[m] ? purchases.priceTimes() : 1));
             expectedCost[m] = status[m] == TO_ORDER ? mean : status[m] == OUT ? Math.max(0, mean - paid[m]) : 0;

@@ -55,6 +55,16 @@ final class Luck {
     final long[] cost;
     final long[] deposit;
     final int[] lead;
+    /** Leads of lines not ordered yet, and of those bought again, as they are before {@link #late}. */
+    final double[] leadDays;
+
+    private final double[] leadDaysAgain;
+    /** How many times as long orders of a month take, from {@link LateTogether#from} on; empty where nothing is known of it. */
+    final double[] late;
+
+    /** Position of the as-of month in {@link #late}. */
+    private final int lateNow;
+
     final int[] edit;
     /** By day; known as far as {@link #weatherUntil} was asked. */
     final boolean[] lost;
@@ -68,6 +78,9 @@ final class Luck {
     final double[] leaving;
     final long[] regular;
     final long[] other;
+
+    /** κ of the leads of lines of no known supplier. */
+    private double leadKappaOfOthers = 1;
 
     private double priceKappa = 1;
     private double priceBeta;
@@ -102,6 +115,11 @@ final class Luck {
         cost = new long[setup.lines.count];
         deposit = new long[setup.lines.count];
         lead = new int[setup.lines.count];
+        leadDays = new double[setup.lines.count];
+        leadDaysAgain = new double[setup.lines.count];
+        LateTogether together = setup.learned.late();
+        lateNow = together.any() ? setup.calendar.months[0] - together.from() : 0;
+        late = new double[together.any() ? lateNow + setup.calendar.months.length : 0];
         leadKappa = new double[setup.leadKappa.length];
         leadBeta = new double[setup.leadKappa.length];
         edit = new int[setup.episodes.count];
@@ -385,6 +403,11 @@ final class Luck {
             leadKappa[s] = expected ? 1 : setup.leadKappa[s].at(u(setup.leadSpreadKey[s], 0));
             leadBeta[s] = expected ? leads.betaN() : leads.beta(leadKappa[s], u(setup.leadRatioKey[s], 0));
         }
+        if (late.length > 0 && expected) {
+            setup.learned.late().expect(late);
+        } else if (late.length > 0) {
+            leadKappaOfOthers = setup.learned.late().draw(trialKey, late);
+        }
     }
 
     private double price(int m) {
@@ -395,13 +418,27 @@ final class Luck {
                 : lines.price[m].draw(u(lines.priceKey[m], 0), lines.learnsPrice[m] ? priceKappa : 1, beta);
     }
 
-    /** Days of a lead; more than {@code gone} where that is 0 or more. */
-    private double leadDays(Spread spread, int supplier, long key, int index, int gone) {
-        double beta = supplier >= 0 ? leadBeta[supplier] : 0;
+    /** How many times as long the order of a line takes that is given out in a month, the as-of month being 0 (rule 137). */
+    private double late(int m, int month) {
+        int i = lateNow + month;
+        return late.length == 0 || i < 0 || setup.lines.leadBy[m] == LineTable.BY_ITSELF ? 1 : late[i];
+    }
+
+    /** Days until a line is there that is ordered on a day. */
+    int leadFrom(int m, boolean bought, int day) {
+        return late.length == 0
+                ? bought ? leadAgain[m] : lead[m]
+                : ThreePoint.wholeDays(
+                        (bought ? leadDaysAgain[m] : leadDays[m]) * late(m, setup.calendar.monthIndex[day]));
+    }
+
+    /** Days of a lead, its logarithm moved by {@code gamma}; more than {@code gone} where that is 0 or more. */
+    private double leadDays(Spread spread, int supplier, long key, int index, int gone, double gamma) {
+        double beta = gamma + (supplier >= 0 ? leadBeta[supplier] : 0);
         if (expected) {
             return spread.mean() * StrictMath.exp(beta);
         }
-        double kappaOf = supplier >= 0 ? leadKappa[supplier] : 1;
+        double kappaOf = supplier >= 0 ? leadKappa[supplier] : supplier == LineTable.BY_ITSELF ? 1 : leadKappaOfOthers;
         return gone >= 0
                 ? spread.drawBeyond(gone, u(key, index), kappaOf, beta)
                 : spread.draw(u(key, index), kappaOf, beta);
@@ -413,8 +450,8 @@ final class Luck {
             if (lines.buyAgain[m]) {
                 costAgain[m] = MoneyDraws.lineCost(lines.quantity[m], lines.waste[m], price(m));
                 depositAgain[m] = MoneyDraws.deposit(costAgain[m], lines.deposit[m]);
-                leadAgain[m] =
-                        ThreePoint.wholeDays(leadDays(lines.usualLead[m], lines.supplier[m], lines.leadKey[m], 1, -1));
+                leadDaysAgain[m] = leadDays(lines.usualLead[m], lines.supplier[m], lines.leadKey[m], 1, -1, 0);
+                leadAgain[m] = ThreePoint.wholeDays(leadDaysAgain[m]);
             }
             if (lines.status[m] < LineTable.OUT) {
                 continue;
@@ -425,11 +462,13 @@ final class Luck {
                 cost[m] = StrictMath.max(0, cost[m] - lines.paid[m]);
                 deposit[m] = 0;
                 int gone = -lines.ordered[m];
-                double days = leadDays(lines.lead[m], lines.leadBy[m], lines.leadKey[m], 0, gone);
+                double gamma = StrictMath.log(late(m, lines.orderedMonth[m]));
+                double days = leadDays(lines.lead[m], lines.leadBy[m], lines.leadKey[m], 0, gone, gamma);
                 lead[m] = StrictMath.max(gone + 1, ThreePoint.wholeDays(days));
             } else {
                 deposit[m] = MoneyDraws.deposit(cost[m], lines.deposit[m]);
-                lead[m] = ThreePoint.wholeDays(leadDays(lines.lead[m], lines.leadBy[m], lines.leadKey[m], 0, -1));
+                leadDays[m] = leadDays(lines.lead[m], lines.leadBy[m], lines.leadKey[m], 0, -1, 0);
+                lead[m] = ThreePoint.wholeDays(leadDays[m] * (expected ? late(m, 0) : 1));
             }
         }
     }

@@ -274,7 +274,7 @@ final class Orders {
             int m = x.due[i];
             long cost = cost(m);
             if (hold && cost > 0) {
-                boolean affordable = free() - asked(m) >= setup.reserve;
+                boolean affordable = free() - asked(m, day) >= setup.reserve;
                 if (!affordable || (waiting && cost > setup.inputs.orders().smallMinor())) {
                     if (!waiting) {
                         part(i, kept, n);
@@ -309,7 +309,7 @@ final class Orders {
         if (trace != null) {
             trace.ordered(day, m, cost(m), x.money[CASH], x.money[OWED]);
         }
-        int lead = lead(m);
+        int lead = luck.leadFrom(m, x.lineAgain[m], day);
         if (lead == 0) {
             arrive(m, day);
         } else {
@@ -323,12 +323,8 @@ final class Orders {
     }
 
     /** What has to be free before a line is ordered; where there is no lead, its balance falls due at once. */
-    private long asked(int m) {
-        return onDeposit && lead(m) > 0 ? deposit(m) : cost(m);
-    }
-
-    private int lead(int m) {
-        return x.lineAgain[m] ? luck.leadAgain[m] : luck.lead[m];
+    private long asked(int m, int day) {
+        return onDeposit && luck.leadFrom(m, x.lineAgain[m], day) > 0 ? deposit(m) : cost(m);
     }
 
     private long cost(int m) {

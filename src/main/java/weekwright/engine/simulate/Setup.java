@@ -71,7 +71,7 @@ public final class Setup {
         equipment = new EquipmentTable(inputs, tasks, taskIds);
         episodes = new EpisodeTable(inputs, tasks, taskIds, calendar, crowd);
         links = new LinkTable(inputs, tasks, taskIds, episodes.tellRows);
-        lines = new LineTable(inputs, tasks, taskIds, learned.purchases());
+        lines = new LineTable(inputs, tasks, taskIds, learned.purchases(), learned.late());
         funds = new FundsTable(inputs, calendar);
         own = new OwnLines(inputs, crowd, taskIds);
         reasons = new Reasons(inputs, crowd, tasks);

@@ -43,6 +43,8 @@ public final class Streams {
         PRICE_RATIO,
         LEAD_SPREAD,
         LEAD_RATIO,
+        LATE_STRENGTH,
+        LATE_TOGETHER,
         EDIT_HOURS,
         WEATHER,
         GATHERING,

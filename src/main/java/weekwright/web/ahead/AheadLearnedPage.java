@@ -7,6 +7,7 @@ import java.util.Locale;
 import weekwright.base.Money;
 import weekwright.engine.Inputs;
 import weekwright.engine.simulate.Found;
+import weekwright.engine.simulate.LateTogether;
 import weekwright.engine.simulate.Learned;
 import weekwright.forecast.Lessons;
 import weekwright.render.Chances;
@@ -18,6 +19,8 @@ import weekwright.web.parts.PurchaseWords;
 
 /** What the crew's own records teach the forecast, in sentences, with what each is learned from. */
 public final class AheadLearnedPage implements Page {
+    private static final double HALF = 0.5;
+
     /** A finished task as a line. */
     public record Line(String id, String title, LocalDate done, String estimate, String logged, String times) {}
 
@@ -27,13 +30,16 @@ public final class AheadLearnedPage implements Page {
      * @param ignored finished tasks that teach nothing
      * @param turnout of each person
      * @param found what turns up
+     * @param guessed what stands in for hours that nobody gave
      * @param fails what may have to be done again
+     * @param redone how often it had to be
      * @param surges of supporters
      * @param editing how long editing takes
      * @param episodes behind that
      * @param prices how prices stand to what was likely
      * @param unpaid received lines that teach no price
      * @param leads how long each supplier takes
+     * @param late whether deliveries are late together
      * @param paid the lines behind the prices
      * @param came the orders behind the leads
      */
@@ -43,13 +49,16 @@ public final class AheadLearnedPage implements Page {
             String ignored,
             List<String> turnout,
             List<String> found,
+            String guessed,
             List<String> fails,
+            String redone,
             List<String> surges,
             String editing,
             List<Line> episodes,
             String prices,
             String unpaid,
             List<String> leads,
+            String late,
             List<Paid> paid,
             List<Came> came,
             List<Line> tasks) {}
@@ -75,7 +84,9 @@ public final class AheadLearnedPage implements Page {
                                 + Formats.list(lessons.ignored()) + ".",
                 lessons.turnout().stream().map(AheadLearnedPage::turnout).toList(),
                 found(lessons),
+                guessed(lessons.guessing()),
                 lessons.failing().stream().map(AheadLearnedPage::fails).toList(),
+                redone(lessons.redone(), !lessons.failing().isEmpty()),
                 lessons.surging().map(AheadLearnedPage::surges).stream().toList(),
                 EditingWords.of(lessons.editing()),
                 lessons.editing().episodes().stream()
@@ -84,6 +95,7 @@ public final class AheadLearnedPage implements Page {
                 PurchaseWords.prices(lessons.purchases()),
                 unpaid(lessons.purchases().ignored()),
                 lessons.purchases().leads().stream().map(PurchaseWords::lead).toList(),
+                late(lessons.late()),
                 lessons.purchases().paid().stream()
                         .map(one -> new Paid(
                                 one.id(), one.item(), one.received(), one.likely(), one.paid(), times(one.times())))
@@ -189,6 +201,51 @@ public final class AheadLearnedPage implements Page {
     static String fails(Lessons.Failing task) {
         return task.title() + ": " + Chances.words(task.chance()) + " that it fails, and then "
                 + (task.again() == 1 ? "all of it" : percent(task.again()) + " of it") + " is done again.";
+    }
+
+    /**
+     * What the log says beside the chances written at the tasks.
+     *
+     * @param more whether open tasks may fail too
+     */
+    static String redone(Lessons.Redone so, boolean more) {
+        if (so.finished() == 0) {
+            return !more
+                    ? ""
+                    : "The chances are those written at the tasks: none that might have failed is finished yet.";
+        }
+        return "Of "
+                + Formats.counted(
+                        so.finished(), "finished task that might have failed", "finished tasks that might have failed")
+                + ", "
+                + (so.again() == 0 ? "none was" : Formats.number(so.again()) + (so.again() == 1 ? " was" : " were"))
+                + " done again; by the chances written at them it would be about "
+                + String.format(Locale.ROOT, "%.1f", so.expected()) + ".";
+    }
+
+    static String guessed(Learned.Guessing one) {
+        if (one.tasks() == 0) {
+            return "";
+        }
+        String who = Formats.sentence(Formats.counted(one.tasks(), "open task has", "open tasks have")) + " no hours: ";
+        return one.finished() == 0
+                ? who + "taken as 12 hours, times or over two and a half, until a task is finished."
+                : who + "drawn as the hours of a finished task of the same stage, or of any of your "
+                        + Formats.counted(one.finished(), "finished task", "finished tasks") + " where it has none.";
+    }
+
+    static String late(LateTogether late) {
+        if (!late.any()) {
+            return "";
+        }
+        String came = Formats.counted(late.came(), "order", "orders") + " that came";
+        String out = Formats.counted(late.out(), "order that is", "orders that are") + " out";
+        String from = "from " + (late.out() == 0 ? came : late.came() == 0 ? out : came + " and " + out);
+        if (late.chance() < HALF) {
+            return Formats.sentence(from) + ", it is not likely that deliveries are late or early together.";
+        }
+        return "Deliveries are late or early together: what is ordered now takes " + times(late.times())
+                + " times what line and supplier say, " + from + "; half of that is forgotten in three months.";
     }
 
     static String surges(Learned.Surging one) {

@@ -191,13 +191,13 @@ final class SettingsKeys {
                             new Key(
                                     "turnout",
                                     "Turnout",
-                                    "Share of stated hours that reaches the build; kept with the project, not drawn"
-                                            + " yet.",
+                                    "Share of stated hours that reaches the build; 1 is all of them.",
                                     "learned"),
                             new Key(
                                     "found_share",
                                     "Found work",
-                                    "Share of work that turns up unlisted; kept with the project, not drawn yet.",
+                                    "Hours that turn up beside the listed hours of a stage, as a share of these; 0 is"
+                                            + " none.",
                                     "learned"),
                             new Key(
                                     "editing_first",

@@ -91,14 +91,18 @@ public final class TrueFuture {
 
     private void lines(Setup setup, Luck luck) {
         LineTable lines = setup.lines;
+        java.util.Arrays.fill(luck.late, 1);
         for (int m = 0; m < lines.count; m++) {
             if (lines.status[m] < LineTable.OUT) {
                 continue;
             }
             String id = setup.inputs.materials().get(m).id();
-            luck.lead[m] = kept("lead", id, (int) Math.max(1, Math.round(luck.lead[m] * hidden.later(id))));
-            long drawn = luck.cost[m];
-            luck.cost[m] = costs.computeIfAbsent(id, key -> drawn);
+            // as the line itself says: what is late together is in the world
+            double drawn = lines.lead[m].draw(Streams.uniform(luck.trialKey, lines.leadKey[m], 0));
+            luck.lead[m] = kept("lead", id, (int) Math.max(1, Math.round(Math.round(drawn) * hidden.later(id))));
+            luck.leadDays[m] = luck.lead[m];
+            long cost = luck.cost[m];
+            luck.cost[m] = costs.computeIfAbsent(id, key -> cost);
         }
     }
 

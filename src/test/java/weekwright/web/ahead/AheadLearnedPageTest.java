@@ -1,12 +1,17 @@
 package weekwright.web.ahead;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.testkit.ProjectInputs.day;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import weekwright.engine.Inputs;
 import weekwright.engine.simulate.Found;
+import weekwright.engine.simulate.LateTogether;
 import weekwright.engine.simulate.Learned;
+import weekwright.engine.simulate.Purchases;
 import weekwright.forecast.Lessons;
 import weekwright.forecast.PurchaseLessons;
 import weekwright.testkit.ServerFixture;
@@ -28,6 +33,9 @@ class AheadLearnedPageTest {
                     .contains("Of Ilse’s 40 hours a week, 30 reach the build, from 47 weeks of log.")
                     .contains("Beside the listed hours of an open stage about 11 in a hundred more turn up, from one"
                             + " finished stage and what is usual. Found since May 2026: 21 hours in two jobs.")
+                    .contains("Of two finished tasks that might have failed, one was done again; by the chances written"
+                            + " at them it would be about 0.3.")
+                    .contains("From 32 orders that came, it is not likely that deliveries are late or early together.")
                     .contains(
                             "Forge and weld six hoops: one in ten that it fails, and then 60 in a hundred of it is done"
                                     + " again.")
@@ -101,7 +109,55 @@ class AheadLearnedPageTest {
         assertThat(plain(AheadLearnedPage.surges(new Learned.Surging(1 / 60.0 * 2, 4.2, 1, 20))))
                 .isEqualTo("One film in 30 brings a surge of supporters, about 4.2 months’ worth of usual joining, from"
                         + " one month that a film drove, of 20 films.");
+        assertThat(plain(AheadLearnedPage.guessed(new Learned.Guessing(1, 0))))
+                .isEqualTo(
+                        "One open task has no hours: taken as 12 hours, times or over two and a half, until a task is"
+                                + " finished.");
+        assertThat(plain(AheadLearnedPage.guessed(new Learned.Guessing(3, 36))))
+                .isEqualTo("Three open tasks have no hours: drawn as the hours of a finished task of the same stage, or"
+                        + " of any of your 36 finished tasks where it has none.");
+        assertThat(plain(AheadLearnedPage.redone(new Lessons.Redone(0, 0, 0), true)))
+                .isEqualTo("The chances are those written at the tasks: none that might have failed is finished yet.");
+        assertThat(plain(AheadLearnedPage.redone(new Lessons.Redone(1, 0.1, 0), true)))
+                .isEqualTo("Of one finished task that might have failed, none was done again; by the chances written at"
+                        + " them it would be about 0.1.");
         assertThat(new Found(List.of(), 0).any()).isFalse();
+    }
+
+    @Test
+    void deliveries_that_are_late_together_are_said_with_the_orders_behind_it() {
+        assertThat(late("2026-05-04", "2026-05-04")).isEmpty();
+        assertThat(late("2026-05-04", "2026-05-19", "2026-05-05", "2026-05-20", "2026-05-06", "2026-05-21"))
+                .isEqualTo("Deliveries are late or early together: what is ordered now takes 1.48 times what line and"
+                        + " supplier say, from three orders that came; half of that is forgotten in three months.");
+        assertThat(late("2026-05-04", "2026-05-19", "2026-05-05", "2026-05-20", "2026-05-06", ""))
+                .startsWith("Deliveries are late or early together: ")
+                .contains(", from two orders that came and one order that is out; half");
+    }
+
+    /** What is said on 28 May 2026 of orders of ten days each, by day of order and of delivery. */
+    private static String late(String... days) {
+        List<Inputs.Material> lines = new ArrayList<>();
+        for (int i = 0; i < days.length; i += 2) {
+            lines.add(new Inputs.Material(
+                    "m" + i,
+                    "wheel",
+                    "",
+                    1,
+                    0,
+                    Inputs.Range.ZERO,
+                    Inputs.Source.BOUGHT,
+                    0,
+                    Inputs.Range.of(10),
+                    0,
+                    day(days[i]),
+                    Inputs.NONE,
+                    day(days[i + 1]),
+                    0,
+                    ""));
+        }
+        int today = day("2026-05-28");
+        return plain(AheadLearnedPage.late(new LateTogether(lines, today, new Purchases(lines, today, 18), false)));
     }
 
     private static String plain(String text) {
