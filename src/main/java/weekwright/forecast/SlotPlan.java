@@ -35,8 +35,8 @@ public record SlotPlan(List<Episode> episodes, List<Tell> tells, List<LocalDate>
     /** With an episode changed, or added where none has its id. */
     public SlotPlan with(Episode changed) {
         List<Episode> all = new ArrayList<>(episodes);
-        all.replaceAll(one -> same(one.id(), changed.id()) ? changed : one);
-        if (episodes.stream().noneMatch(one -> same(one.id(), changed.id()))) {
+        all.replaceAll(one -> one.id().same(changed.id()) ? changed : one);
+        if (episodes.stream().noneMatch(one -> one.id().same(changed.id()))) {
             all.add(changed);
         }
         return new SlotPlan(all, tells, skipped);
@@ -54,7 +54,8 @@ public record SlotPlan(List<Episode> episodes, List<Tell> tells, List<LocalDate>
         return new SlotPlan(
                 episodes,
                 tells.stream()
-                        .filter(one -> !same(one.episode(), episode) || !same(one.task(), task))
+                        .filter(one ->
+                                !one.episode().same(episode) || !one.task().same(task))
                         .toList(),
                 skipped);
     }
@@ -64,10 +65,6 @@ public record SlotPlan(List<Episode> episodes, List<Tell> tells, List<LocalDate>
         List<LocalDate> all = new ArrayList<>(skipped);
         all.add(slot);
         return new SlotPlan(episodes, tells, all);
-    }
-
-    private static boolean same(Id one, Id other) {
-        return one.folded().equals(other.folded());
     }
 
     /** Another source with these slots in place of its own. */

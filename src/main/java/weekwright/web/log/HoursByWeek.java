@@ -14,7 +14,6 @@ import weekwright.build.StatedHours;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.render.chart.Tally;
-import weekwright.web.parts.Choices;
 
 /**
  * Hours logged by week and person against those stated, a tally each; all tallies share one scale.
@@ -80,7 +79,7 @@ public record HoursByWeek(List<String> people, List<Week> weeks) {
             List<DaysOff> off) {
         int logged = entries.stream()
                 .map(Stored::value)
-                .filter(entry -> Choices.same(entry.crew(), person.id())
+                .filter(entry -> entry.crew().same(person.id())
                         && !entry.date().isBefore(monday)
                         && entry.date().isBefore(monday.plusDays(DAYS)))
                 .mapToInt(entry -> entry.hours().minutes())
