@@ -324,6 +324,90 @@ class FundsVerbsTest {
     }
 
     @Test
+    void nothing_comes_tomorrow_or_is_paid_with_nothing_and_what_came_is_not_called_off() throws Exception {
+        db.write("ilse", write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.empty(), TODAY));
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> ReceiveMaterial.receive(
+                                write, oak(), TODAY.plusDays(1), Optional.empty(), Optional.of(Money.ZERO), TODAY)))
+                .hasMessage(
+                        "received: \"26 November 2026\" is after today, 25 November 2026; write the day it happened\n"
+                                + "paid: what was paid is nothing or less; write the amount, or leave it empty");
+        db.write(
+                "ilse",
+                write -> ReceiveMaterial.receive(write, oak(), TODAY, Optional.empty(), Optional.empty(), TODAY));
+        assertThatThrownBy(() ->
+                        db.write("ilse", write -> CancelMaterial.cancel(write, oak(), TODAY, Optional.empty(), TODAY)))
+                .hasMessage("\"Hoop iron\" was received on 25 November 2026; nothing more is to come of it");
+    }
+
+    @Test
+    void the_share_of_a_deposit_stands_in_the_account_that_paid_last_whatever_came_back_elsewhere() throws Exception {
+        db.write("ilse", write -> OrderMaterial.order(write, oak(), DAY, Optional.empty(), Optional.empty(), TODAY));
+        pay("a", "-72.00", "shop");
+        pay("b", "-12.00", "till");
+        pay("c", "24.00", "bank");
+        db.write(
+                "ilse",
+                write -> ReceiveMaterial.receive(
+                        write, oak(), TODAY, Optional.of(Quantity.of(4)), Optional.empty(), TODAY));
+        // 60.00 were paid; a third of it, for two bars of six, goes with the rest
+        assertThat(db.read(LedgerEntryStore.TABLE::values).subList(3, 5))
+                .allSatisfy(entry -> assertThat(entry.account()).isEqualTo("till"))
+                .extracting(LedgerEntry::amount)
+                .containsExactly(new Money(2000), new Money(-2000));
+    }
+
+    private void pay(String id, String amount, String account) {
+        addLedger(
+                db,
+                "id",
+                id,
+                "date",
+                "2026-11-21",
+                "amount",
+                amount,
+                "kind",
+                "material",
+                "material",
+                "oak.1",
+                "account",
+                account);
+    }
+
+    @Test
+    void a_cost_in_another_currency_says_how_much_of_which() {
+        assertThatThrownBy(() -> db.write(
+                        "ilse",
+                        write -> SpendMoney.spend(
+                                write,
+                                row(
+                                        LedgerEntry.class,
+                                        "id",
+                                        "x",
+                                        "date",
+                                        "2026-11-24",
+                                        "amount",
+                                        "-5",
+                                        "kind",
+                                        "other-cost",
+                                        "foreign_currency",
+                                        "EUR"),
+                                TODAY)))
+                .hasMessage(
+                        "foreign_amount: is missing beside the foreign currency; write what was paid in it, or leave"
+                                + " out the rest of it\n"
+                                + "foreign_currency: \"EUR\" is the project's own currency; leave out what was paid in another");
+    }
+
+    @Test
+    void rule_85_of_two_counts_the_later_day_holds_in_whatever_order_they_stand() {
+        addLedger(db, "id", "a", "date", "2026-11-10", "amount", "100", "kind", "counted");
+        addLedger(db, "id", "b", "date", "2026-11-05", "amount", "50", "kind", "counted");
+        assertThat(balance()).isEqualTo(new Money(10000));
+    }
+
+    @Test
     void a_counted_balance_says_by_how_much_the_books_were_off_and_holds_from_then_on() throws Exception {
         addLedger(db, "id", "a", "date", "2026-11-02", "amount", "-120", "kind", "regular");
         CountBalance.Counted counted =
