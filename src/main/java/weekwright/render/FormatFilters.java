@@ -35,6 +35,7 @@ final class FormatFilters extends AbstractExtension {
         add("dateShort", (f, v) -> f.dateShort((LocalDate) v));
         add("dateLong", (f, v) -> f.dateLong((LocalDate) v));
         add("dateBrief", (f, v) -> f.dateBrief((LocalDate) v));
+        add("away", (f, v) -> f.away((LocalDate) v));
         add("dayMonth", (f, v) -> Formats.dayMonth((LocalDate) v));
         add("weekday", (f, v) -> Formats.weekday((LocalDate) v));
         add("monthYear", (f, v) -> Formats.monthYear((LocalDate) v));

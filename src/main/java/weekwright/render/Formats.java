@@ -30,6 +30,8 @@ public final class Formats {
     /** A weekday is told for days no further off than this. */
     private static final int WEEKDAY_WITHIN_DAYS = 10;
 
+    private static final int MOST_WEEKS_AWAY = 8;
+
     private final LocalDate today;
     private final int moneyDigits;
     private final String moneyBefore;
@@ -218,6 +220,30 @@ public final class Formats {
                 + ","
                 + NBSP
                 + String.format(Locale.ROOT, "%02d:%02d", when.getHour(), when.getMinute());
+    }
+
+    /**
+     * How far off a day is, to stand beside it: {@code today}, {@code tomorrow}, {@code in 9 days}, {@code 3 days ago}; from two
+     * weeks on in whole weeks, the nearer number; over eight weeks nothing, since the day itself then says more.
+     */
+    public String away(LocalDate day) {
+        long days = ChronoUnit.DAYS.between(today, day);
+        long far = Math.abs(days);
+        if (far <= 1) {
+            return days == 0 ? "today" : days > 0 ? "tomorrow" : "yesterday";
+        }
+        long weeks = (far + 3) / 7;
+        if (weeks > MOST_WEEKS_AWAY) {
+            return "";
+        }
+        String count = far < 14 ? count(far, "day") : count(weeks, "week");
+        return days > 0 ? "in" + NBSP + count : count + NBSP + "ago";
+    }
+
+    /** The same behind a comma, empty where it is nothing. */
+    public String comingOrGone(LocalDate day) {
+        String away = away(day);
+        return away.isEmpty() ? "" : ", " + away;
     }
 
     /** A day told to the public: the day itself up to eight weeks ahead, from then on its month. */

@@ -23,6 +23,31 @@ class FormatsTest {
 
     @ParameterizedTest
     @CsvSource({
+        "2026-11-25, today",
+        "2026-11-26, tomorrow",
+        "2026-11-24, yesterday",
+        "2026-11-27, in_2_days",
+        "2026-11-23, 2_days_ago",
+        "2026-12-08, in_13_days",
+        "2026-12-09, in_2_weeks",
+        "2026-12-12, in_2_weeks",
+        "2026-12-13, in_3_weeks",
+        "2026-11-12, 13_days_ago",
+        "2026-11-11, 2_weeks_ago",
+        "2026-11-04, 3_weeks_ago",
+        "2027-01-23, in_8_weeks",
+        "2027-01-24, ''",
+        "2026-09-27, 8_weeks_ago",
+        "2026-09-26, ''",
+        "2036-11-25, ''"
+    })
+    void how_far_off_a_day_is_stands_beside_it_as_long_as_that_helps(LocalDate day, String text) {
+        assertThat(seen(euro.away(day))).isEqualTo(text);
+        assertThat(seen(euro.comingOrGone(day))).isEqualTo(text.isEmpty() ? "" : ", " + text);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "0, 0",
         "15, ¼",
         "30, ½",

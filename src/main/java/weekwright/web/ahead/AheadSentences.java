@@ -241,8 +241,9 @@ final class AheadSentences {
         String item = names.material(order.material());
         LocalDate by = order.orderBy().orElseThrow();
         String sentence = by.isBefore(forecast.asOf())
-                ? Formats.sentence(item) + " should have been ordered by " + formats.date(by) + "."
-                : "Order by " + formats.date(by) + ": " + item + ".";
+                ? Formats.sentence(item) + " should have been ordered by " + formats.date(by) + formats.comingOrGone(by)
+                        + "."
+                : "Order by " + formats.date(by) + formats.comingOrGone(by) + ": " + item + ".";
         List<String> more = new ArrayList<>();
         order.needBy().ifPresent(day -> more.add("Needed by " + formats.date(day) + "."));
         if (order.shortBy().p50().minor() > 0) {

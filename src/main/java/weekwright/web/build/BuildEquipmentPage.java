@@ -51,7 +51,8 @@ public final class BuildEquipmentPage implements Page {
                         .map(code -> HazardCodes.title(code).orElse(code))
                         .toList()),
                 standing(read, one, formats),
-                inspect.map(formats::dateShort).orElse(""),
+                inspect.map(day -> formats.dateShort(day) + formats.comingOrGone(day))
+                        .orElse(""),
                 inspect.map(day -> day.isBefore(formats.today())).orElse(false),
                 RemoveEquipment.tasks(read, one.id()).stream()
                         .filter(task -> task.value().isOpen())

@@ -76,12 +76,14 @@ public final class StageMaterials {
         String asked = line.sourceOrDefault() == Material.Source.BOUGHT ? "ordered" : "asked for";
         if (line.ordered().isPresent()) {
             String promised = line.promised()
-                    .map(day -> (late ? ", was promised for " : ", promised for ") + formats.dateShort(day))
+                    .map(day -> (late ? ", was promised for " : ", promised for ")
+                            + formats.dateShort(day)
+                            + formats.comingOrGone(day))
                     .orElse(", no day promised");
             return asked + " " + formats.dateShort(line.ordered().get()) + promised;
         }
         String day = order.flatMap(Forecast.Order::orderBy)
-                .map(by -> late ? "; the day was " + formats.dateShort(by) : "; by " + formats.dateShort(by))
+                .map(by -> (late ? "; the day was " : "; by ") + formats.dateShort(by) + formats.comingOrGone(by))
                 .orElse("");
         return "not " + asked + " yet" + day;
     }

@@ -147,7 +147,10 @@ public final class EpisodePage implements Page {
     private static String above(Episode episode, Formats formats) {
         String number = episode.number().map(n -> "no.\u00a0" + n).orElse(Codec.word(episode.kindOrDefault()));
         return number
-                + episode.slot().map(day -> ", for " + formats.dateLong(day)).orElse("");
+                + episode.slot()
+                        .map(day -> ", for " + formats.dateLong(day)
+                                + (episode.published().isEmpty() ? formats.comingOrGone(day) : ""))
+                        .orElse("");
     }
 
     private static String lead(

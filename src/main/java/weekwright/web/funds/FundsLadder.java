@@ -60,7 +60,7 @@ final class FundsLadder {
                 order.material(),
                 names.material(order.material()),
                 formats.moneyForecast(need),
-                formats.far(day),
+                formats.far(day) + formats.comingOrGone(day),
                 svg,
                 middle > 0 && !far ? formats.moneyForecast(middle) : "",
                 far ? "too far to say" : remark(middle, bad, formats));

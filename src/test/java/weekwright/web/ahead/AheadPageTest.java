@@ -43,7 +43,7 @@ class AheadPageTest {
                             "The episode of Friday 27 November is ready.",
                             "One Friday of story in hand.",
                             "Oak boards: the money is there.",
-                            "Oak boards should have been ordered by 7 October.");
+                            "Oak boards should have been ordered by 7 October, 7 weeks ago.");
             assertThat(page.page().select("figure svg.ahead-wide")).hasSize(1);
             assertThat(page.page().select("figure svg.ahead-upright")).hasSize(1);
             assertThat(page.page().select("details.figures caption").eachText())

@@ -67,7 +67,7 @@ class FundsOrdersPageTest {
         assertThat(page.page()
                         .select("section[aria-labelledby=out-head] tbody tr td")
                         .eachText())
-                .endsWith("Mon 23 Nov", "€210.70", "€90.30", "Ask where it is.");
+                .endsWith("Mon 23 Nov 2 days ago", "€210.70", "€90.30", "Ask where it is.");
         assertThat(page.page().select(".lead").text()).endsWith("one is on order, one of them late.");
         assertThat(page.page()
                         .select("#thin a[href=/build/materials/mat.1/cancel]")
