@@ -93,6 +93,15 @@ public final class BrowserFixture implements AutoCloseable {
         return at("http://" + name + ":" + server.port(), crew, "--host-resolver-rules=MAP " + name + " 127.0.0.1");
     }
 
+    /** As above under TLS, with trust in this one certificate that nobody else vouches for. */
+    public static BrowserFixture underTls(ServerFixture server, String name, OwnCertificate certificate, String crew) {
+        return at(
+                "https://" + name + ":" + server.port(),
+                crew,
+                "--host-resolver-rules=MAP " + name + " 127.0.0.1",
+                "--ignore-certificate-errors-spki-list=" + certificate.fingerprint());
+    }
+
     private static BrowserFixture at(String origin, String crew, String... more) {
         Optional<File> browser = onPath("chromium", "chromium-browser", "google-chrome", "chrome");
         Optional<File> chromedriver = onPath("chromedriver");
@@ -109,7 +118,12 @@ public final class BrowserFixture implements AutoCloseable {
 
     private void choose(String crew) {
         driver.get(origin + "/account");
-        driver.manage().addCookie(new Cookie("who", crew));
+        boolean tls = origin.startsWith("https:");
+        driver.manage()
+                .addCookie(new Cookie.Builder((tls ? "__Host-" : "") + "who", crew)
+                        .path("/")
+                        .isSecure(tls)
+                        .build());
     }
 
     /** The same browser before another server; what it stored for another port stays with that one. */
@@ -174,9 +188,24 @@ public final class BrowserFixture implements AutoCloseable {
                         driver.executeScript("return !window.before && document.readyState === 'complete'")));
     }
 
-    /** From the next page on {@link #rules} can be asked; the scripts come from the test's class path, past the content policy. */
+    /** From the next page on {@link #rules} can be asked. */
     public void withRules() {
-        for (String name : List.of("/axe.min.js", "/page-rules.js")) {
+        onEveryPage("/axe.min.js", "/page-rules.js");
+    }
+
+    /** From the next page on {@link #sight} can be asked. */
+    public void withSight() {
+        onEveryPage("/page-sight.js");
+    }
+
+    /** From the next page on scripts and pictures come after it was painted in its letters: the order in which most can move. */
+    public void withLateThings() {
+        onEveryPage("/late-things.js");
+    }
+
+    /** The scripts come from the test's class path, past the content policy. */
+    private void onEveryPage(String... scripts) {
+        for (String name : scripts) {
             try (InputStream in = BrowserFixture.class.getResourceAsStream(name)) {
                 driver.executeCdpCommand(
                         "Page.addScriptToEvaluateOnNewDocument",
@@ -190,9 +219,17 @@ public final class BrowserFixture implements AutoCloseable {
     /** What one of the functions of page-rules.js says of the page as it stands. */
     @SuppressWarnings("unchecked")
     public List<String> rules(String function) {
-        return (List<String>) driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
-                + " Promise.resolve().then(() => pageRules." + function + "()).then(done,"
-                + " (failed) => done(['the rules could not be tried: ' + failed]));");
+        return (List<String>) asked("pageRules." + function, "['the rules could not be tried: ' + failed]");
+    }
+
+    /** What one of the functions of page-sight.js says of the page as it was loaded. */
+    public Object sight(String function) {
+        return asked("pageSight." + function, "'it could not be seen: ' + failed");
+    }
+
+    private Object asked(String function, String failed) {
+        return driver.executeAsyncScript("const done = arguments[arguments.length - 1];"
+                + " Promise.resolve().then(() => " + function + "()).then(done, (failed) => done(" + failed + "));");
     }
 
     /** Runs a script that returns something. */
@@ -271,6 +308,22 @@ public final class BrowserFixture implements AutoCloseable {
             }
             this.phoneWidth = phoneWidth;
         }
+    }
+
+    /** The processor as so many times slower, for scripts, styles and drawing; 1 as it is. */
+    public void slowed(int times) {
+        driver.executeCdpCommand("Emulation.setCPUThrottlingRate", Map.of("rate", times));
+    }
+
+    /** From the next page on nothing is taken from what earlier pages left, as on somebody's first visit. */
+    public void withoutCache() {
+        driver.executeCdpCommand("Network.setCacheDisabled", Map.of("cacheDisabled", true));
+    }
+
+    /** What keeps the browser from offering to install the page as a program of its own; nothing where it does. */
+    public List<?> whyNotInstalled() {
+        return (List<?>) driver.executeCdpCommand("Page.getInstallabilityErrors", Map.of())
+                .get("installabilityErrors");
     }
 
     /** From the next page on no script runs, as where somebody has switched them off. */

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import weekwright.App;
@@ -41,7 +42,7 @@ public final class ServerFixture implements AutoCloseable {
 
     private final Path folder;
     private final App app;
-    private final List<String> names;
+    private final Listening listening;
     private Server server;
     private final int port;
 
@@ -55,7 +56,7 @@ public final class ServerFixture implements AutoCloseable {
 
     private ServerFixture(Path folder, Clock clock, Consumer<App> fill, Listening listening, Templates templates) {
         this.folder = folder;
-        this.names = listening.names();
+        this.listening = listening;
         try {
             app = new App(
                     new Folder(folder.resolve("project")),
@@ -117,6 +118,15 @@ public final class ServerFixture implements AutoCloseable {
                 new Listening("127.0.0.1", 0, List.of(name), false));
     }
 
+    /** With {@link SmallProject}, called by this name and speaking TLS with this certificate. */
+    public static ServerFixture smallUnderTls(String name, OwnCertificate certificate) {
+        return new ServerFixture(
+                newFolder(),
+                CLOCK,
+                app -> SmallProject.fill(create(app)),
+                new Listening("127.0.0.1", 0, List.of(name), false, Optional.of(certificate.read())));
+    }
+
     /** The server goes out of reach; the project stays. */
     public void stop() {
         server.close();
@@ -125,7 +135,8 @@ public final class ServerFixture implements AutoCloseable {
     /** The server that was stopped is there again, at the port that it had. */
     public void startAgain() {
         try {
-            server = Server.start(app, new Listening("127.0.0.1", port, names, false));
+            server = Server.start(
+                    app, new Listening("127.0.0.1", port, listening.names(), false, listening.certificate()));
         } catch (Server.PortTaken e) {
             throw new IllegalStateException(e);
         }
@@ -133,16 +144,24 @@ public final class ServerFixture implements AutoCloseable {
 
     /** With a copy of the sample. */
     public static ServerFixture sample() {
-        return new ServerFixture(newFolder(), CLOCK, app -> {
-            try (SampleFiles sample = SampleFiles.unpack()) {
-                ProjectData data = PlainFiles.read(sample.folder(), LocalDate.of(2026, 11, 25))
-                        .data()
-                        .orElseThrow();
-                ImportProject.into(data, app.folder(), create(app), CLOCK);
-            } catch (Exception e) {
-                throw new IllegalStateException(e);
-            }
-        });
+        return new ServerFixture(newFolder(), CLOCK, ServerFixture::copySample);
+    }
+
+    /** As above, called by this name besides. */
+    public static ServerFixture sampleNamed(String name) {
+        return new ServerFixture(
+                newFolder(), CLOCK, ServerFixture::copySample, new Listening("127.0.0.1", 0, List.of(name), false));
+    }
+
+    private static void copySample(App app) {
+        try (SampleFiles sample = SampleFiles.unpack()) {
+            ProjectData data = PlainFiles.read(sample.folder(), LocalDate.of(2026, 11, 25))
+                    .data()
+                    .orElseThrow();
+            ImportProject.into(data, app.folder(), create(app), CLOCK);
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** With whatever is written into its new store. */

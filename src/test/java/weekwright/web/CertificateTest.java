@@ -8,11 +8,9 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.KeyStore;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import javax.net.ssl.SSLContext;
@@ -22,6 +20,7 @@ import javax.net.ssl.TrustManagerFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.testkit.OwnCertificate;
 import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
 
@@ -30,54 +29,17 @@ class CertificateTest {
     @TempDir
     static Path folder;
 
-    private static KeyStore made;
+    private static OwnCertificate own;
 
-    /** The certificate is made by the tool that comes with Java. */
     @BeforeAll
-    static void make() throws Exception {
-        Path store = folder.resolve("made.p12");
-        Process tool = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "keytool")
-                                .toString(),
-                        "-genkeypair",
-                        "-alias",
-                        "mill",
-                        "-keyalg",
-                        "EC",
-                        "-dname",
-                        "CN=mill.example",
-                        "-ext",
-                        "san=ip:127.0.0.1",
-                        "-validity",
-                        "36500",
-                        "-storetype",
-                        "PKCS12",
-                        "-keystore",
-                        store.toString(),
-                        "-storepass",
-                        "oak pegs")
-                .redirectErrorStream(true)
-                .start();
-        String said = new String(tool.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(tool.waitFor()).as(said).isZero();
-        made = KeyStore.getInstance(store.toFile(), "oak pegs".toCharArray());
-        Files.writeString(
-                folder.resolve("cert.pem"),
-                pem("CERTIFICATE", made.getCertificate("mill").getEncoded()));
-        Files.writeString(
-                folder.resolve("key.pem"),
-                pem("PRIVATE KEY", made.getKey("mill", "oak pegs".toCharArray()).getEncoded()));
-    }
-
-    private static String pem(String kind, byte[] bytes) {
-        return "-----BEGIN " + kind + "-----\n"
-                + Base64.getMimeEncoder(64, new byte[] {'\n'}).encodeToString(bytes) + "\n-----END " + kind + "-----\n";
+    static void make() {
+        own = OwnCertificate.in(folder);
     }
 
     private static HttpResponse<String> get(int port, String path, String... protocols) throws Exception {
         KeyStore trusted = KeyStore.getInstance("PKCS12");
         trusted.load(null, null);
-        trusted.setCertificateEntry("mill", made.getCertificate("mill"));
+        trusted.setCertificateEntry("mill", own.made());
         TrustManagerFactory trust = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
         trust.init(trusted);
         SSLContext context = SSLContext.getInstance("TLS");
@@ -95,10 +57,9 @@ class CertificateTest {
     @Test
     @Requirement({"3.3.1", "3.4.1", "12.1.1", "12.2.1", "12.2.2"})
     void with_its_certificate_and_key_the_server_speaks_tls_and_asks_for_nothing_else_from_then_on() throws Exception {
-        Certificate certificate = Certificate.of(folder.resolve("cert.pem"), folder.resolve("key.pem"));
         try (ServerFixture project = ServerFixture.small();
                 Server server = Server.start(
-                        project.app(), new Listening("127.0.0.1", 0, List.of(), false, Optional.of(certificate)))) {
+                        project.app(), new Listening("127.0.0.1", 0, List.of(), false, Optional.of(own.read())))) {
             assertThat(server.address()).isEqualTo("https://127.0.0.1:" + server.port() + "/");
             for (String protocol : List.of("TLSv1.2", "TLSv1.3")) {
                 HttpResponse<String> page = get(server.port(), "/account", protocol);
