@@ -6,13 +6,9 @@
   const main = document.getElementById("main");
   const can = window.isSecureContext && "serviceWorker" in navigator;
   if (says) {
-    says.textContent = can
-      ? "Without the server this sheet and the week open here all the same, and entries are kept on this device until they can be"
-        + " sent. The browser's menu can install it."
-      : "Without the server this sheet carries on while it stays open, and entries are kept on this device until they can be sent."
-        + " It cannot be opened anew without the server: browsers allow that under https alone.";
     says.dataset.deviceSays = can ? "opens" : "stays";
-    says.hidden = false;
+    says.querySelector(`[data-says=${can ? "stays" : "opens"}]`).classList.add("by-script");
+    says.classList.remove("by-script");
   }
   if (!can || !/group-(week|log|notes)/.test(document.body.className)) return;
   const pages = ["/week", "/log", "/week/shots", "/notes/new"]

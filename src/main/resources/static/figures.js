@@ -45,14 +45,10 @@
 
   function offer() {
     document.querySelectorAll("[data-figures]").forEach((at) => {
-      const tables = at.matches("table") ? [at] : [...at.querySelectorAll("table")];
-      if (!tables.length || at.dataset.offered) return;
-      at.dataset.offered = "yes";
-      const button = document.createElement("button");
-      button.type = "button";
-      button.className = "button small unprinted as-csv";
-      button.textContent = "As CSV";
-      button.setAttribute("aria-label", `As CSV: ${at.dataset.figures.replaceAll("-", " ")}`);
+      const tables = [...at.querySelectorAll("table")];
+      const button = at.querySelector("[data-as-csv].by-script");
+      if (!tables.length || !button) return;
+      button.classList.remove("by-script");
       button.addEventListener("click", () => {
         const link = document.createElement("a");
         link.href = URL.createObjectURL(new Blob(["\uFEFF", sheet(tables)], { type: "text/csv;charset=utf-8" }));
@@ -60,8 +56,6 @@
         link.click();
         setTimeout(() => URL.revokeObjectURL(link.href), 60000);
       });
-      if (at.matches("table")) at.after(button);
-      else at.append(button);
     });
   }
   offer();

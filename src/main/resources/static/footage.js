@@ -2,7 +2,7 @@
 (() => {
   const form = document.querySelector("[data-footage]");
   if (!form) return;
-  form.querySelectorAll("[data-choose]").forEach((e) => { e.hidden = false; });
+  form.querySelectorAll("[data-choose]").forEach((e) => e.classList.remove("by-script"));
   const listing = form.querySelector("#listing");
   const said = form.querySelector("[data-said]");
   const read = form.querySelector("button[value=read]");

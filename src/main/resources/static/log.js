@@ -49,7 +49,7 @@
   }
 
   form.querySelectorAll("[data-step]").forEach(function (button) {
-    button.hidden = false;
+    button.classList.remove("by-script");
     button.addEventListener("click", function () {
       const now = minutes();
       const step = Number(button.dataset.step);
@@ -57,7 +57,7 @@
       set(step > 0 ? Math.floor(from / 15) * 15 + step : Math.ceil(from / 15) * 15 + step);
     });
   });
-  rule.hidden = false;
+  rule.classList.remove("by-script");
   range.addEventListener("input", function () {
     set(Number(range.value));
   });

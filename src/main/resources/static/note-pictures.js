@@ -8,7 +8,7 @@
   const field = row.querySelector("input[type=file]");
   const said = row.querySelector("[data-sent]");
   const refused = row.querySelector("[data-refused]");
-  row.hidden = false;
+  row.classList.remove("by-script");
 
   const send = (file, tell) => new Promise((done, failed) => {
     const body = new FormData();

@@ -5,8 +5,9 @@
   const dark = () => (root.dataset.theme ? root.dataset.theme === "night" : device.matches);
 
   // Dark or light: the choice is kept in a cookie, so that the server draws the next page in it at once.
+  const shown = (one) => { one.hidden = false; one.classList.remove("by-script"); };
   const switches = document.querySelectorAll("[data-theme-switch]");
-  const say = () => switches.forEach((b) => { b.textContent = dark() ? "Light" : "Dark"; b.hidden = false; });
+  const say = () => switches.forEach((b) => { b.textContent = dark() ? "Light" : "Dark"; shown(b); });
   switches.forEach((b) => b.addEventListener("click", () => {
     root.dataset.theme = dark() ? "day" : "night";
     document.cookie = `theme=${root.dataset.theme}; path=/; max-age=31536000; samesite=lax`;
@@ -15,8 +16,8 @@
   device.addEventListener("change", say);
   say();
 
-  const printing = () => document.querySelectorAll("[data-print][hidden]").forEach((b) => {
-    b.hidden = false;
+  const printing = () => document.querySelectorAll("[data-print].by-script").forEach((b) => {
+    shown(b);
     b.addEventListener("click", () => print());
   });
   printing();
@@ -24,7 +25,7 @@
 
   document.querySelectorAll("[data-copy]").forEach((b) => {
     if (!navigator.clipboard) return;
-    b.hidden = false;
+    shown(b);
     b.addEventListener("click", async () => {
       await navigator.clipboard.writeText(document.getElementById(b.dataset.copy).value);
       b.textContent = "Copied";

@@ -2,6 +2,7 @@ package weekwright.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import weekwright.build.WeekLineStore;
 import weekwright.site.PublicProject;
 import weekwright.site.SupportersLinkStore;
 import weekwright.testkit.BrowserFixture;
+import weekwright.testkit.CameraPicture;
 import weekwright.testkit.EveryPage;
 import weekwright.testkit.FilledProject;
 import weekwright.testkit.ServerFixture;
@@ -21,7 +23,8 @@ import weekwright.testkit.ServerFixture;
 /**
  * One page of every kind, in one browser, against the rules of WCAG 2.2 A and AA (W3C Recommendation of 5 October 2023) as far as
  * axe-core tries them: all of them by day on a desk, on the same page by night on a phone those that colour and width can change.
- * Nothing may scroll sideways at 320 pixels, which is also a desk of 640 pixels at 200 % (WCAG 2.2, 1.4.10 and 1.4.4). The name
+ * Nothing may scroll sideways at 320 pixels, which is also a desk of 640 pixels at 200 % (WCAG 2.2, 1.4.10 and 1.4.4). Nothing
+ * moves while a page loads, its scripts and pictures held back until it is painted, and scripts and styles weigh little. The name
  * is not one of the machine itself, so that no service worker is set up beside.
  */
 class EveryPageInTheBrowserTest {
@@ -39,15 +42,23 @@ class EveryPageInTheBrowserTest {
 
     private static final int NARROWEST = 320;
 
+    /** Compressed bytes of script and style that a page may load. */
+    private static final long HEAVIEST = 60 * 1024;
+
     private static ServerFixture server;
     private static BrowserFixture browser;
     private static boolean onPhone;
 
     @BeforeAll
-    static void start() {
+    static void start() throws Exception {
         server = ServerFixture.named("mill.example", FilledProject::fill).drawn();
+        Files.write(
+                Files.createDirectories(server.app().folder().photos()).resolve("stones.jpg"),
+                CameraPicture.jpeg(640, 480, "2026:11:20 09:00:00"));
         browser = BrowserFixture.at(server, "mill.example", "ilse");
         browser.withRules();
+        browser.withSight();
+        browser.withLateThings();
     }
 
     @AfterAll
@@ -70,7 +81,8 @@ class EveryPageInTheBrowserTest {
                 "/build/stages/weir/materials",
                 "/build/materials/mat.9/cancel");
         List<String> notReached = EveryPage.walk(server, more, EveryPageInTheBrowserTest::open, kind -> {
-            List<String> here = faults();
+            List<String> here = loaded();
+            here.addAll(faults());
             if (!here.isEmpty()) {
                 faults.put(kind, here);
             }
@@ -118,7 +130,8 @@ class EveryPageInTheBrowserTest {
         Map<String, List<String>> faults = new TreeMap<>();
         for (String page : pages) {
             assertThat(open(page).itself()).as(page).isTrue();
-            List<String> here = faults();
+            List<String> here = loaded();
+            here.addAll(faults());
             if (!here.isEmpty()) {
                 faults.put(page, here);
             }
@@ -154,6 +167,16 @@ class EveryPageInTheBrowserTest {
                         fault -> assertThat(fault).startsWith("at 320 pixels it is "));
     }
 
+    @Test
+    void what_moves_while_a_page_loads_is_found() {
+        browser.moveTo(server, "mill.example", "ilse");
+        turn(false);
+        open("/week/words");
+        assertThat(loaded()).isEmpty();
+        browser.script("document.querySelector('main h1').append(document.createElement('br'), 'late')");
+        assertThat(loaded()).singleElement().asString().contains(" moved: ").contains(" to ");
+    }
+
     private static EveryPage.Shown open(String page) {
         browser.open(page);
         return new EveryPage.Shown(
@@ -168,6 +191,16 @@ class EveryPageInTheBrowserTest {
         List<String> faults = new ArrayList<>(tried(onPhone));
         turn(!onPhone);
         faults.addAll(tried(onPhone));
+        return faults;
+    }
+
+    private static List<String> loaded() {
+        List<String> faults = new ArrayList<>();
+        ((List<?>) browser.sight("moved")).forEach(moved -> faults.add(moved.toString()));
+        long sent = (Long) browser.sight("paint");
+        if (sent == 0 || sent > HEAVIEST) {
+            faults.add(sent + " bytes of script and style");
+        }
         return faults;
     }
 

@@ -76,6 +76,21 @@ public final class PhotoFiles {
         }
     }
 
+    /** Pixels of a copy as it is shown. */
+    public record Box(int width, int height) {}
+
+    /** How large a copy of a picture is, made or not; nothing where it is not there or no picture. */
+    public Optional<Box> box(String name, Size size) throws IOException {
+        return facts(name).map(facts -> {
+            boolean turned = facts.orientation() > 4;
+            int width = turned ? facts.height() : facts.width();
+            int height = turned ? facts.width() : facts.height();
+            int longer = Math.max(size.most, Math.max(width, height));
+            return new Box(Math.max(1, (int) ((long) width * size.most / longer)), Math.max(1, (int)
+                    ((long) height * size.most / longer)));
+        });
+    }
+
     /** A copy of a picture, made now where it was not yet; nothing for a name that is no picture of the folder. */
     public Optional<Copy> copy(String name, Size size) throws IOException {
         Optional<Path> original = kept.find(name);

@@ -16,6 +16,7 @@ import weekwright.build.TaskStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.EpisodeStore;
+import weekwright.files.picture.PhotoFiles;
 import weekwright.notes.Markdown;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
@@ -51,14 +52,15 @@ public final class NotePage implements Page {
             String earlier,
             String later) {}
 
-    /** A picture of the note. */
-    public record Picture(long row, String file, String caption, String alternative) {
-        static Picture of(Stored<Photo> photo) {
+    /** @param place the attributes that keep its place until it is there */
+    public record Picture(long row, String file, String caption, String alternative, String place) {
+        static Picture of(Request request, Stored<Photo> photo, PhotoFiles.Size size) {
             return new Picture(
                     photo.row(),
                     photo.value().file(),
                     photo.value().caption(),
-                    photo.value().alternative());
+                    photo.value().alternative(),
+                    Photos.place(request, photo.value().file(), size));
         }
     }
 
@@ -85,7 +87,9 @@ public final class NotePage implements Page {
                     .toList();
             int place = all.indexOf(note);
             Map<Boolean, List<Picture>> photos = pictures(
-                    note, PhotoStore.TABLE.where(read, "note", note.id().value()));
+                    request,
+                    note,
+                    PhotoStore.TABLE.where(read, "note", note.id().value()));
             return new View(
                     note.id().value(),
                     note.title(),
@@ -94,10 +98,12 @@ public final class NotePage implements Page {
                             .flatMap(id -> CrewMemberStore.TABLE.find(read, id))
                             .map(member -> member.value().name())
                             .orElse(""),
-                    Markdown.html(
-                            note.text(),
-                            Addresses.links(read),
-                            request.settings().quotes()),
+                    Photos.inPlace(
+                            request,
+                            Markdown.html(
+                                    note.text(),
+                                    Addresses.links(read),
+                                    request.settings().quotes())),
                     photos.get(false),
                     photos.get(true),
                     hours,
@@ -110,12 +116,14 @@ public final class NotePage implements Page {
     }
 
     /** A note's pictures: true, those that stand in its text; false, those under it. */
-    static Map<Boolean, List<Picture>> pictures(Note note, List<Stored<Photo>> photos) {
+    static Map<Boolean, List<Picture>> pictures(Request request, Note note, List<Stored<Photo>> photos) {
         Set<Photo> under = Set.copyOf(
                 Markdown.under(note.text(), photos.stream().map(Stored::value).toList()));
         return photos.stream()
                 .collect(Collectors.partitioningBy(
-                        photo -> !under.contains(photo.value()), Collectors.mapping(Picture::of, Collectors.toList())));
+                        photo -> !under.contains(photo.value()),
+                        Collectors.mapping(
+                                photo -> Picture.of(request, photo, PhotoFiles.Size.PAGE), Collectors.toList())));
     }
 
     /** Who may read it, in words. */

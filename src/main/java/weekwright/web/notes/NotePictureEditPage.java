@@ -10,6 +10,7 @@ import java.util.Optional;
 import weekwright.build.Shown;
 import weekwright.db.Read;
 import weekwright.db.Stored;
+import weekwright.files.picture.PhotoFiles;
 import weekwright.files.picture.PictureFacts;
 import weekwright.notes.KeepPhoto;
 import weekwright.notes.Note;
@@ -40,6 +41,7 @@ public final class NotePictureEditPage implements Page {
             String title,
             String file,
             String alternative,
+            String place,
             Optional<LocalDate> takenOn,
             List<String> suggested,
             List<Form.Choice> notes) {}
@@ -58,6 +60,7 @@ public final class NotePictureEditPage implements Page {
                     note.title(),
                     photo.value().file(),
                     photo.value().alternative(),
+                    Photos.place(request, photo.value().file(), PhotoFiles.Size.PAGE),
                     takenOn,
                     takenOn.filter(day -> !day.equals(note.date())).stream()
                             .flatMap(day ->

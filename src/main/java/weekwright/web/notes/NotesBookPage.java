@@ -70,7 +70,7 @@ public final class NotesBookPage implements Page {
             if (!asked.isEmpty() && stages.isEmpty()) {
                 throw new NotFound("There is no stage " + asked + ".");
             }
-            Map<String, List<Part>> parts = parts(read, request.settings().quotes());
+            Map<String, List<Part>> parts = parts(request, read);
             List<Chapter> chapters = new ArrayList<>(chapters(read, stages, parts));
             List<Part> rest = parts.getOrDefault("", List.of());
             if (asked.isEmpty() && !rest.isEmpty()) {
@@ -138,7 +138,7 @@ public final class NotesBookPage implements Page {
     }
 
     /** The notes by their stage's id in lower case, empty for none; the oldest first, as a book is read. */
-    private static Map<String, List<Part>> parts(Read read, Project.Quotes quotes) {
+    private static Map<String, List<Part>> parts(Request request, Read read) {
         Map<String, String> names = new HashMap<>();
         CrewMemberStore.TABLE
                 .values(read)
@@ -149,6 +149,7 @@ public final class NotesBookPage implements Page {
                     .add(photo);
         }
         var links = Addresses.links(read);
+        Project.Quotes quotes = request.settings().quotes();
         List<Note> notes = NoteStore.TABLE.values(read).stream()
                 .sorted(Comparator.comparing(Note::date))
                 .toList();
@@ -163,8 +164,9 @@ public final class NotesBookPage implements Page {
                             note.author()
                                     .map(id -> names.getOrDefault(id.folded(), ""))
                                     .orElse(""),
-                            bound(Markdown.html(note.text(), links, quotes), anchor),
+                            bound(Photos.inPlace(request, Markdown.html(note.text(), links, quotes)), anchor),
                             NotePage.pictures(
+                                            request,
                                             note,
                                             pictures.getOrDefault(note.id().folded(), List.of()))
                                     .get(false)));

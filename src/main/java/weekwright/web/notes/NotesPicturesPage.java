@@ -7,6 +7,7 @@ import java.util.List;
 import weekwright.build.StageStore;
 import weekwright.db.Read;
 import weekwright.db.Stored;
+import weekwright.files.picture.PhotoFiles;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
 import weekwright.notes.Photo;
@@ -46,7 +47,7 @@ public final class NotesPicturesPage implements Page {
                     head(read, stage, all.size()),
                     Choices.stages(read),
                     stage,
-                    days(all.subList(page * A_PAGE, to)),
+                    days(request, all.subList(page * A_PAGE, to)),
                     page > 0 ? address(stage, page - 1) : "",
                     to < all.size() ? address(stage, page + 1) : "");
         });
@@ -66,7 +67,7 @@ public final class NotesPicturesPage implements Page {
         return lines;
     }
 
-    private static List<Day> days(List<Line> lines) {
+    private static List<Day> days(Request request, List<Line> lines) {
         List<Day> days = new ArrayList<>();
         for (Line line : lines) {
             Note note = line.note();
@@ -74,7 +75,7 @@ public final class NotesPicturesPage implements Page {
                     || !days.get(days.size() - 1).id().equals(note.id().value())) {
                 days.add(new Day(note.id().value(), note.date(), note.title(), new ArrayList<>()));
             }
-            days.get(days.size() - 1).pictures().add(NotePage.Picture.of(line.photo()));
+            days.get(days.size() - 1).pictures().add(NotePage.Picture.of(request, line.photo(), PhotoFiles.Size.SMALL));
         }
         return days;
     }

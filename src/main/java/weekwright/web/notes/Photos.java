@@ -2,8 +2,12 @@ package weekwright.web.notes;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import weekwright.files.picture.PhotoFiles;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Fragment;
@@ -12,6 +16,8 @@ import weekwright.web.kit.Request;
 
 /** The pictures of the project's folder, as copies without position and other tags; an original is never given out. */
 public final class Photos implements Fragment {
+    private static final Pattern PICTURE = Pattern.compile("<img src=\"/photos/([^\"/]+)\"");
+
     private final PhotoFiles.Size size;
 
     public Photos(PhotoFiles.Size size) {
@@ -20,6 +26,28 @@ public final class Photos implements Fragment {
 
     static PhotoFiles files(Request request) {
         return new PhotoFiles(request.project().folder().photos());
+    }
+
+    /** The attributes that keep a picture's place until it is there; empty where its file is not. */
+    static String place(Request request, String file, PhotoFiles.Size size) {
+        try {
+            return files(request)
+                    .box(file, size)
+                    .map(box -> " width=\"" + box.width() + "\" height=\"" + box.height() + "\"")
+                    .orElse("");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A text as a page, each of its pictures with its place kept. */
+    static String inPlace(Request request, String html) {
+        return PICTURE.matcher(html)
+                .replaceAll(match -> Matcher.quoteReplacement(match.group()
+                        + place(
+                                request,
+                                URLDecoder.decode(match.group(1), StandardCharsets.UTF_8),
+                                PhotoFiles.Size.PAGE)));
     }
 
     @Override
