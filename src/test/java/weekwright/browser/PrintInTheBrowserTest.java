@@ -76,10 +76,18 @@ class PrintInTheBrowserTest {
                             "Income of a published episode",
                             "ask a licensed accountant"),
                     List.of("Open it again", "For a spreadsheet")),
-            new Sheet("/funds/purchases", 3, List.of("Oak planks 70 mm"), List.of()),
-            new Sheet("/build/stages/shaft", 4, List.of("Wheel shaft"), List.of()),
+            new Sheet("/funds/purchases", 2, List.of("Oak planks 70 mm"), List.of()),
+            new Sheet(
+                    "/build/stages/shaft",
+                    3,
+                    List.of("Wheel shaft", "today", "What it costs", "Flat iron 80 x 12"),
+                    List.of("Those ticked are done on", "As CSV")),
             new Sheet("/notes/book", 40, List.of("Wheel shaft"), List.of()),
-            new Sheet("/ahead", 2, List.of("Wheel shaft is done about"), List.of("Earlier", "Fewer weeks", "Show")));
+            new Sheet(
+                    "/ahead",
+                    2,
+                    List.of("Wheel shaft is done about", "Scaffold to the south eaves"),
+                    List.of("Earlier", "Fewer weeks", "Show")));
 
     @Test
     void what_is_printed_stands_whole_on_a4_and_on_letter() throws Exception {

@@ -21,7 +21,7 @@ class BuildPageTest {
         assertThat(page.page().select("h1").text()).isEqualTo("No stages done, one in hand, one to come");
         assertThat(page.page().select("tbody tr").get(0).select("th, .figure").eachText())
                 .containsExactly("1 Weir", "1 of 3", "33", "46", "16½", "€0");
-        assertThat(page.page().select("table[data-figures=stage-progress] svg.tally"))
+        assertThat(page.page().select("[data-figures=stage-progress] svg.tally"))
                 .hasSize(2);
         assertThat(page.page().select("tr.sum .figure").eachText()).containsExactly("33", "72", "42½", "€0");
     }
