@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import java.util.logging.Level;
 import java.util.stream.Stream;
@@ -40,6 +41,7 @@ public final class BrowserFixture implements AutoCloseable {
     private static final String HOW =
             "no browser for this test: put chromium (or google-chrome) and chromedriver on the"
                     + " path, on Debian with: apt-get install chromium chromium-driver";
+    private static final AtomicBoolean TOLD = new AtomicBoolean();
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final ChromeDriver driver;
@@ -108,6 +110,10 @@ public final class BrowserFixture implements AutoCloseable {
         if (browser.isEmpty() || chromedriver.isEmpty()) {
             if ("required".equals(System.getProperty("browser"))) {
                 throw new AssertionError(HOW);
+            }
+            // of a skipped test Maven tells that it was, and not why
+            if (TOLD.compareAndSet(false, true)) {
+                System.out.println("Tests in a browser are skipped: " + HOW);
             }
             Assumptions.abort(HOW);
         }
