@@ -26,6 +26,7 @@ public final class FundsLedgerPage implements Page {
     /**
      * @param chosen what is asked for, by field
      * @param in what came in of all that match, counted balances and transfers left out
+     * @param out what went out of them, without a minus
      * @param newer address of the page before; empty on the first
      * @param older address of the next page; empty on the last
      */
@@ -94,7 +95,7 @@ public final class FundsLedgerPage implements Page {
                 chosen,
                 Formats.count(match.size(), "entry", "entries"),
                 sum(match, false),
-                sum(match, true),
+                sum(match, true).negated(),
                 page > 0 ? address(chosen, page - 1) : "",
                 to < match.size() ? address(chosen, page + 1) : "",
                 !all.isEmpty());

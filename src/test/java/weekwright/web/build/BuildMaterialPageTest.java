@@ -39,7 +39,8 @@ class BuildMaterialPageTest {
         Visitor.Reply promised = ilse.follow(ilse.form(ordered, "form:has(button[value=promise])")
                 .with("promised", "2026-12-11")
                 .press("promise"));
-        assertThat(promised.page().select(".lead").text()).isEqualTo("Ordered Fri 20 Nov, promised for 11 Dec, in 2 weeks.");
+        assertThat(promised.page().select(".lead").text())
+                .isEqualTo("Ordered Fri 20 Nov, promised for 11 Dec, in 2 weeks.");
         Visitor.Reply part = ilse.follow(ilse.form(promised, "form:has(button[value=receive])")
                 .with("part", "10")
                 .with("paid", "150")

@@ -21,7 +21,7 @@ class FundsLedgerPageTest {
     void the_books_are_shown_newest_first_with_sums() {
         Visitor ilse = SERVER.as("ilse");
         Visitor.Reply page = ilse.get("/funds/ledger");
-        assertThat(page.page().select(".lead").text()).isEqualTo("3 entries: €621.00 came in, −€86.20 went out.");
+        assertThat(page.page().select(".lead").text()).isEqualTo("3 entries: €621.00 came in, €86.20 went out.");
         assertThat(page.page().select("tbody tr td.figure").eachText())
                 .containsExactly("−€86.20", "€317.40", "€303.60");
     }
