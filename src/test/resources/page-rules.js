@@ -87,10 +87,26 @@ const pageRules = (() => {
     return [`at ${width} pixels it is ${over} too wide: ${wide.length ? wide[wide.length - 1].outerHTML.slice(0, 160) : ""}`];
   }
 
+  // A refused form says so at once: the focus is on what is wrong, each such field names its fault, and the list leads to it.
+  function announced() {
+    const alert = document.querySelector("main [role=alert]");
+    if (!alert || !alert.textContent.trim()) return ["nothing says that it was refused"];
+    const at = document.activeElement;
+    const faults = at === alert || at.matches("[aria-invalid=true]") ? [] : [`the focus is on ${at.outerHTML.slice(0, 120)}`];
+    const wrong = [...document.querySelectorAll("main [aria-invalid=true]")];
+    if (!wrong.length) faults.push("no field is marked");
+    wrong.forEach((one) => {
+      const said = (one.getAttribute("aria-describedby") || "").split(" ").map((id) => document.getElementById(id));
+      if (!said.some((words) => words && words.textContent.trim())) faults.push(`${one.id} does not say what is wrong with it`);
+      if (!alert.querySelector(`a[href="#${CSS.escape(one.id)}"]`)) faults.push(`nothing leads to ${one.id}`);
+    });
+    return faults;
+  }
+
   function links() {
     return [...document.querySelectorAll("a[href]")].map((one) => new URL(one.getAttribute("href"), location.href))
       .filter((to) => to.origin === location.origin).map((to) => to.pathname + to.search);
   }
 
-  return { all, contrast, phone, reflow, links };
+  return { all, contrast, phone, reflow, announced, links };
 })();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -11,6 +12,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import weekwright.account.WeekLinkStore;
+import weekwright.base.Id;
 import weekwright.build.WeekLineStore;
 import weekwright.site.PublicProject;
 import weekwright.site.SupportersLinkStore;
@@ -28,7 +31,7 @@ import weekwright.testkit.ServerFixture;
  * is not one of the machine itself, so that no service worker is set up beside.
  */
 class EveryPageInTheBrowserTest {
-    /** Tried by the test of doors, or one moment of a form: what a file that is being read holds, the passphrase once more. */
+    /** Tried by the tests of doors and of what no link leads to. */
     private static final List<String> NOT_REACHED = List.of(
             "/account/log-in",
             "/account/passphrase",
@@ -41,6 +44,8 @@ class EveryPageInTheBrowserTest {
             "/funds/files/{key}/rows");
 
     private static final int NARROWEST = 320;
+
+    private static final By MAIN = By.cssSelector("main form[method=post] button.main");
 
     /** Compressed bytes of script and style that a page may load. */
     private static final long HEAVIEST = 60 * 1024;
@@ -80,13 +85,8 @@ class EveryPageInTheBrowserTest {
                 "/build/tasks/weir.2/day-sheet",
                 "/build/stages/weir/materials",
                 "/build/materials/mat.9/cancel");
-        List<String> notReached = EveryPage.walk(server, more, EveryPageInTheBrowserTest::open, kind -> {
-            List<String> here = loaded();
-            here.addAll(faults());
-            if (!here.isEmpty()) {
-                faults.put(kind, here);
-            }
-        });
+        List<String> notReached =
+                EveryPage.walk(server, more, EveryPageInTheBrowserTest::open, kind -> put(faults, kind, all()));
         assertThat(faults).isEmpty();
         assertThat(notReached).containsExactlyInAnyOrderElementsOf(NOT_REACHED);
     }
@@ -115,14 +115,18 @@ class EveryPageInTheBrowserTest {
         try (ServerFixture none = ServerFixture.empty();
                 ServerFixture locked = ServerFixture.small()) {
             browser.moveTo(none, "ilse");
-            keepTheRules("/start", "/start/new", "/start/files");
+            keepTheRules("/start", "/start/files", "/start/new");
+            Map<String, List<String>> faults = new TreeMap<>();
+            put(faults, "a new project, refused", refused());
             locked.giveLogIn("ilse", "seven brass cogs turn slowly");
             browser.moveTo(locked, "ilse");
             keepTheRules("/account/log-in");
             browser.driver().findElement(By.id("name")).sendKeys("ilse");
             browser.driver().findElement(By.id("passphrase")).sendKeys("seven brass cogs turn slowly");
             browser.send(By.cssSelector("main form button"));
-            keepTheRules("/account/passphrase", "/account/confirm");
+            keepTheRules("/account/confirm", "/account/passphrase");
+            put(faults, "a new passphrase, refused", refused());
+            assertThat(faults).isEmpty();
         }
     }
 
@@ -130,13 +134,68 @@ class EveryPageInTheBrowserTest {
         Map<String, List<String>> faults = new TreeMap<>();
         for (String page : pages) {
             assertThat(open(page).itself()).as(page).isTrue();
-            List<String> here = loaded();
-            here.addAll(faults());
-            if (!here.isEmpty()) {
-                faults.put(page, here);
-            }
+            put(faults, page, all());
         }
         assertThat(faults).isEmpty();
+    }
+
+    @Test
+    void what_no_link_leads_to_keeps_the_rules_of_accessibility() {
+        browser.moveTo(server, "mill.example", "ilse");
+        String code = server.db().write("ilse", write -> WeekLinkStore.renew(write, new Id("noor")));
+        keepTheRules("/come/" + code);
+
+        browser.open("/funds/files/new");
+        browser.driver()
+                .findElement(By.id("text"))
+                .sendKeys("Date;Name;Amount\n2026-11-03;Nails;-5,00\n2019-11-04;Oak;-6,00\nTotal;;\n");
+        browser.send(MAIN);
+        Map<String, List<String>> faults = new TreeMap<>();
+        put(faults, "how the file is read", all());
+        browser.driver().findElement(By.id("name")).clear();
+        put(faults, "how it is read, refused", refused());
+        browser.driver().findElement(By.id("name")).sendKeys("The bank");
+        browser.send(MAIN);
+        assertThat(browser.driver().getCurrentUrl()).endsWith("/rows");
+        put(faults, "its rows", all());
+        put(faults, "its rows, refused", refused());
+        browser.open("/help");
+        browser.script("localStorage.clear()");
+        assertThat(faults).isEmpty();
+    }
+
+    /** A page of each group whose field holds what cannot be read. */
+    @Test
+    void a_refused_form_says_so_and_keeps_the_rules_of_accessibility() {
+        browser.moveTo(server, "mill.example", "ilse");
+        Map<String, List<String>> faults = new TreeMap<>();
+        Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("/log", "hours");
+        fields.put("/week/lines/new?date=2026-11-26", "hours");
+        fields.put("/build/tasks/weir.2/edit", "likely");
+        fields.put("/episodes/ep.12/edit", "minutes");
+        fields.put("/funds/costs/new", "amount");
+        fields.put("/notes/new", "title");
+        fields.put("/crew/members/new", "mon");
+        fields.forEach((page, field) -> {
+            browser.open(page);
+            browser.driver().findElement(By.id(field)).clear();
+            browser.driver().findElement(By.id(field)).sendKeys(field.equals("title") ? " " : "many");
+            put(faults, page, refused());
+        });
+        // else it is offered on the next page of its kind, as what was typed and not saved
+        browser.open("/help");
+        browser.script("localStorage.clear()");
+        assertThat(faults).isEmpty();
+    }
+
+    /** What is wrong with the page that answers the form, which the browser was kept from checking by itself. */
+    private static List<String> refused() {
+        browser.script("document.querySelectorAll('form').forEach((form) => { form.noValidate = true; })");
+        browser.send(MAIN);
+        List<String> here = new ArrayList<>(browser.rules("announced"));
+        here.addAll(all());
+        return here;
     }
 
     /** That a page was tried before must hide nothing: each of these stands on a page whose like was found without fault. */
@@ -184,6 +243,18 @@ class EveryPageInTheBrowserTest {
                                 .equals(200L)
                         && browser.script("return location.pathname").equals(page.replaceFirst("\\?.*", "")),
                 browser.rules("links"));
+    }
+
+    private static void put(Map<String, List<String>> faults, String page, List<String> here) {
+        if (!here.isEmpty()) {
+            faults.put(page, here);
+        }
+    }
+
+    private static List<String> all() {
+        List<String> here = loaded();
+        here.addAll(faults());
+        return here;
     }
 
     /** Both ways on the page as it was loaded; every other page is loaded on the phone, so that each turns once. */

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -30,6 +32,10 @@ class KeysInTheBrowserTest {
             assertThat(browser.driver().switchTo().activeElement().getText()).isEqualTo("Skip to the sheet");
             press(browser, "?");
             assertThat(open(browser)).isTrue();
+            assertThat(browser.driver()
+                            .findElement(By.cssSelector("[data-keys] a"))
+                            .getDomAttribute("href"))
+                    .isEqualTo("/help?of=week");
             for (int i = 0; i < 6; i++) {
                 press(browser, Keys.TAB);
                 assertThat((Boolean) browser.script("return document.activeElement === document.body"
@@ -60,11 +66,19 @@ class KeysInTheBrowserTest {
     }
 
     @Test
-    void on_a_phone_nothing_to_press_on_log_shots_and_week_is_lower_than_48_pixels() {
+    void on_a_phone_nothing_to_press_is_lower_than_48_pixels_and_figures_bring_the_keyboard_of_figures() {
         try (ServerFixture server = ServerFixture.small();
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
             List<String> low = new ArrayList<>();
-            for (String page : List.of("/log", "/week", "/week/shots", "/week/sheet", "/notes/new")) {
+            Set<String> letters = new TreeSet<>();
+            for (String page : List.of(
+                    "/log",
+                    "/week",
+                    "/week/shots",
+                    "/week/sheet",
+                    "/week/lines/new",
+                    "/week/shots/new",
+                    "/notes/new")) {
                 browser.device(false, 390);
                 browser.open(page);
                 low.addAll(((List<?>)
@@ -76,8 +90,14 @@ class KeysInTheBrowserTest {
                                         + " one.outerHTML.slice(0, 90) + ' ' +"
                                         + " one.getBoundingClientRect().height)"))
                         .stream().map(one -> page + ": " + one).toList());
+                ((List<?>) browser.script("return [...document.querySelectorAll('main input[type=text]')].filter("
+                                + "(one) => !/^(decimal|numeric)$/.test(one.inputMode)).map((one) =>"
+                                + " one.name)"))
+                        .forEach(name -> letters.add(name.toString()));
             }
             assertThat(low).isEmpty();
+            // words, and times by the clock, whose colon a keyboard of figures has not
+            assertThat(letters).containsExactly("found", "from", "note", "payee", "title", "to", "what");
         }
     }
 }
