@@ -7,6 +7,7 @@ import weekwright.base.Quantity;
 /**
  * Settings of the forecast ([model] in project.toml). One row. Defaults: rule 99.
  *
+ * @param joiningDrift nothing means learned; 0 switches it off
  * @param turnout nothing means learned; 1 switches it off
  * @param foundShare nothing means learned; 0 switches it off
  */

@@ -199,11 +199,6 @@ public record Settings(
         return model.supportersHalfLife().orElse(Quantity.of(6));
     }
 
-    /** Standard deviation a month of the walk of ln joining. */
-    public Quantity joiningDrift() {
-        return model.joiningDrift().orElse(new Quantity(new BigDecimal("0.1")));
-    }
-
     public boolean editingFirst() {
         return model.editingFirst().orElse(true);
     }

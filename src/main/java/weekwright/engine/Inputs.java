@@ -452,6 +452,7 @@ public record Inputs(
     /**
      * Settings of the model (rule 99); half-lives in months, 0 for none.
      *
+     * @param joiningDrift standard deviation of a month's step of ln λ (rule 80), under 0: learned
      * @param turnout share of the stated hours that reaches the build, under 0: learned for each person (rule 120)
      * @param foundShare of a stage's hours that turn up beside its listed tasks, under 0: learned (rule 122)
      * @param leadsApart whether nothing is learned of deliveries that are late together (rule 137)

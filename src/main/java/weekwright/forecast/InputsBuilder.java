@@ -80,7 +80,7 @@ public final class InputsBuilder {
                 settings.priorRatio().doubleValue(),
                 settings.effortHalfLife().doubleValue(),
                 settings.supportersHalfLife().doubleValue(),
-                settings.joiningDrift().doubleValue(),
+                settings.model().joiningDrift().map(Quantity::doubleValue).orElse(-1.0),
                 settings.editingFirst(),
                 settings.cameraFixed().doubleValue(),
                 settings.cameraOperator().doubleValue(),

@@ -33,6 +33,7 @@ import weekwright.engine.simulate.Learned;
  * @param failing open tasks that may fail
  * @param redone how those did that might have failed
  * @param surging of supporters, nothing while nobody was counted
+ * @param wandering of joining
  * @param editing how long editing takes
  * @param purchases what received lines teach of prices and leads
  * @param late whether deliveries are late together
@@ -49,6 +50,7 @@ public record Lessons(
         List<Failing> failing,
         Redone redone,
         Optional<Learned.Surging> surging,
+        Optional<Learned.Wandering> wandering,
         Editing editing,
         PurchaseLessons purchases,
         LateTogether late) {
@@ -145,6 +147,7 @@ public record Lessons(
                         .toList(),
                 redone(facts, day),
                 learned.surging(),
+                learned.wandering(),
                 editing(new EditHours(facts), basis.names()),
                 PurchaseLessons.of(read, day),
                 learned.late());

@@ -182,6 +182,51 @@ class AsItGoesRulesTest {
     }
 
     @Test
+    void rule_122_what_turns_up_waits_for_its_material_as_often_as_the_crews_tasks_buy_some() {
+        ProjectInputs project = withMaterial(0.25);
+        int[] stage = Run.of(project, TRIALS).outcome().held.stageLanding[0];
+        // one of the two listed tasks buys: a job does so with a chance of one half, with a lead of ten days from the
+        // evening of the 4th, a Sunday. A job is there with the chance min(1, ½ g), g gamma of shape ½, and has 16 g
+        // hours:
+        // on the 15th or later if it waits or if g is over 3 (six days of eight hours): 0.1222, by quadrature
+        assertThat(share(stage, "2027-03-15", "2028-12-31")).isCloseTo(0.1222, within(0.02));
+    }
+
+    @Test
+    void rule_122_nothing_turns_up_and_nothing_waits_where_the_settings_say_nought() {
+        assertThat(Run.of(withMaterial(0)).outcome().held.stageLanding[0]).containsExactly(day("2027-03-04"));
+    }
+
+    private static ProjectInputs withMaterial(double foundShare) {
+        ProjectInputs project = project().cash(1_000_000, 0).person("ana").learned(1, foundShare);
+        project.stage(new Inputs.Stage("pit", 1, 1, false, Inputs.Range.EMPTY));
+        project.task("a").stage("pit").exactly(32);
+        return project.material(new Inputs.Material(
+                "oak",
+                "a",
+                "",
+                1,
+                0,
+                Inputs.Range.ZERO,
+                Inputs.Source.BOUGHT,
+                0,
+                Inputs.Range.of(10),
+                0,
+                day("2027-02-01"),
+                Inputs.NONE,
+                day("2027-02-11"),
+                0,
+                ""));
+    }
+
+    @Test
+    void rule_132_a_task_without_a_chance_to_fail_is_done_once() {
+        ProjectInputs project = project().person("ana");
+        project.task("a").exactly(8).fails(0, 100);
+        assertThat(Run.of(project, TRIALS).outcome().taskLanding[0]).containsOnly(day("2027-03-01"));
+    }
+
+    @Test
     void rule_122_the_same_share_of_the_material_not_yet_ordered_is_paid() {
         ProjectInputs project = project().cash(1_000_000, 0).person("ana").learned(1, 0.2);
         project.stage(new Inputs.Stage("pit", 1, 1, false, Inputs.Range.EMPTY));

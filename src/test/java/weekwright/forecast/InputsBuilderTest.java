@@ -318,7 +318,7 @@ class InputsBuilderTest {
                         List.of(),
                         3,
                         0));
-        assertThat(inputs.model()).isEqualTo(new Inputs.Model(1.15, 18, 6, 0.1, true, 15, 30, -1, -1));
+        assertThat(inputs.model()).isEqualTo(new Inputs.Model(1.15, 18, 6, -1, true, 15, 30, -1, -1));
         assertThat(inputs.orders()).isEqualTo(new Inputs.Orders(14, 5000));
         assertThat(inputs.weather().spellDays()).isEqualTo(2);
         assertThat(inputs.weather().lost()).hasSize(12).containsOnly(0.0);

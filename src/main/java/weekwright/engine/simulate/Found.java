@@ -1,7 +1,9 @@
 package weekwright.engine.simulate;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.statistics.distribution.GammaDistribution;
 import weekwright.engine.Inputs;
 import weekwright.engine.Inputs.As;
@@ -45,20 +47,30 @@ public record Found(List<Double> shares, double fixed) {
         int jobs = 0;
         long minutes = 0;
         int since = Inputs.NONE;
+        Set<String> later = later(inputs);
+        for (Task task : inputs.tasks()) {
+            if (later.contains(task.id())) {
+                jobs++;
+                minutes += minutes(task);
+                since = since == Inputs.NONE ? task.added() : Math.min(since, task.added());
+            }
+        }
+        return new TurnedUp(jobs, minutes, since);
+    }
+
+    /** Tasks put down after their stage's first hours. */
+    static Set<String> later(Inputs inputs) {
+        Set<String> later = new HashSet<>();
         for (Inputs.Stage stage : inputs.stages()) {
             List<Task> tasks = inputs.tasks().stream()
                     .filter(task -> task.stage().equals(stage.id()) && task.dropped() == Inputs.NONE)
                     .toList();
             int first = firstHours(tasks);
-            for (Task task : tasks) {
-                if (first != Inputs.NONE && task.added() != Inputs.NONE && task.added() > first) {
-                    jobs++;
-                    minutes += minutes(task);
-                    since = since == Inputs.NONE ? task.added() : Math.min(since, task.added());
-                }
-            }
+            tasks.stream()
+                    .filter(task -> first != Inputs.NONE && task.added() != Inputs.NONE && task.added() > first)
+                    .forEach(task -> later.add(task.id()));
         }
-        return new TurnedUp(jobs, minutes, since);
+        return later;
     }
 
     private static int firstHours(List<Task> tasks) {

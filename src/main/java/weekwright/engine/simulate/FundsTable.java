@@ -26,6 +26,7 @@ final class FundsTable {
 
     final QuantileTable[] leaveShare;
     final Surges surges;
+    final JoiningDrift joiningDrift;
     /** By level, those who came with a surge of the last three months and are taken to be there, last month first. */
     final int[][] newcomers;
 
@@ -86,6 +87,7 @@ final class FundsTable {
             pending(inputs, i);
         }
         surges = new Surges(inputs, thisMonth);
+        joiningDrift = new JoiningDrift(inputs, thisMonth);
         List<int[]> occurrences = new ArrayList<>();
         for (int r = 0; r < inputs.regular().size(); r++) {
             occurrences(inputs.regular().get(r), r, inputs.asOf(), calendar.days, occurrences);
@@ -162,7 +164,8 @@ final class FundsTable {
                 .orElse(null);
     }
 
-    private static double middle(int month) {
+    /** Middle of a month as epoch day. */
+    static double middle(int month) {
         LocalDate first = LocalDate.of(month / 12, month % 12 + 1, 1);
         return first.toEpochDay() + first.lengthOfMonth() / 2.0;
     }

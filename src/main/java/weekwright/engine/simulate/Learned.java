@@ -119,6 +119,25 @@ public final class Learned {
         return new Guessing(tasks, finishedMinutes("").length);
     }
 
+    /**
+     * How much joining wanders from month to month (rule 80).
+     *
+     * @param drift a month's step, as a share
+     * @param months it is learned from; 0 where it is set, or taken as usual for want of them
+     * @param set whether the settings say so
+     */
+    public record Wandering(double drift, int months, boolean set) {}
+
+    /** How joining wanders; nothing while nobody was ever counted. */
+    public java.util.Optional<Wandering> wandering() {
+        if (inputs.supporters().isEmpty()) {
+            return java.util.Optional.empty();
+        }
+        JoiningDrift drift = new JoiningDrift(inputs, LateTogether.month(inputs.asOf()));
+        return java.util.Optional.of(
+                new Wandering(drift.mean(), drift.months, inputs.model().joiningDrift() >= 0));
+    }
+
     /** The finished tasks that it is learned from, in the order of the file. */
     public List<Finished> finished() {
         return List.copyOf(finished);

@@ -75,6 +75,9 @@ final class Luck {
     final int[] back;
 
     final double[] joining;
+    /** How much joining wanders from month to month. */
+    double joiningDrift;
+
     final double[] leaving;
     final long[] regular;
     final long[] other;
@@ -166,8 +169,10 @@ final class Luck {
         weatherKnown = 0;
         FundsTable funds = setup.funds;
         surgeChance = funds.surges.any ? funds.surges.chance(trialKey) : 0;
+        joiningDrift = funds.joiningDrift.drift(trialKey);
+        double now = funds.joiningDrift.now(trialKey);
         for (int i = 0; i < funds.levels; i++) {
-            joining[i] = funds.joinRate[i] == null ? 0 : funds.joinRate[i].at(u(funds.key[i][0], 0));
+            joining[i] = funds.joinRate[i] == null ? 0 : now * funds.joinRate[i].at(u(funds.key[i][0], 0));
             leaving[i] = funds.leaveShare[i].at(u(funds.key[i][1], 0));
         }
         for (int o = 0; o < regular.length; o++) {
@@ -217,6 +222,7 @@ final class Luck {
                     ? 0
                     : ThreePoint.wholeDays(links.wait[l].take(expected ? 0 : u(links.key[l], 0), expected));
         }
+        waitForFound();
         takePurchases();
         takeLines();
         EpisodeTable episodes = setup.episodes;
@@ -247,6 +253,24 @@ final class Luck {
                 back[q] = StrictMath.max(1, from + ThreePoint.wholeDays(days));
             } else {
                 back[q] = from + ThreePoint.wholeDays(equipment.back[q].draw(u(equipment.backKey[q], 0)));
+            }
+        }
+    }
+
+    /** What turns up in a stage is worked when the last of what was bought for it is there (rule 122). */
+    private void waitForFound() {
+        if (expected || !setup.foundMaterial.any()) {
+            return;
+        }
+        TaskTable tasks = setup.tasks;
+        LinkTable links = setup.links;
+        for (int r = tasks.listed; r < tasks.count; r++) {
+            double share = left[r] == 0 ? 0 : foundShare[r - tasks.listed];
+            for (int i = links.inStart[r]; i < links.inStart[r + 1]; i++) {
+                int t = links.inFrom[i];
+                linkWait[links.in[i]] = share > 0 && !tasks.wait[t] && tasks.status[t] < TaskTable.DONE
+                        ? setup.foundMaterial.wait(trialKey, links.in[i], share)
+                        : 0;
             }
         }
     }

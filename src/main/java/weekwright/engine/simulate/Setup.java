@@ -39,6 +39,7 @@ public final class Setup {
     final double[] openPart;
 
     final QuantileTable[] foundUnits;
+    final FoundMaterial foundMaterial;
     final long[] foundKey;
     final long[] failKey;
     final long[] hoursKey;
@@ -94,6 +95,7 @@ public final class Setup {
         foundRate = learned.found().any() && learned.found().fixed() < 0
                 ? new QuantileTable(learned.found()::lambda)
                 : null;
+        foundMaterial = new FoundMaterial(inputs, links, learned.found());
         openPart = tasks.openParts(learned.ratio().betaN());
         foundUnits = new QuantileTable[openPart.length];
         for (int r = 0; r < openPart.length; r++) {

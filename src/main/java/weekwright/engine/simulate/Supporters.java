@@ -60,7 +60,7 @@ final class Supporters {
     }
 
     private void draw(int month) {
-        double drift = setup.inputs.model().joiningDrift();
+        double drift = luck.joiningDrift;
         for (int i = 0; i < levels; i++) {
             if (month > 0 && drift > 0) {
                 joining[i] *= LevelHistory.drift(drift, u(month, i, 2));

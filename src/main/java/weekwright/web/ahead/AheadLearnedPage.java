@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import weekwright.base.Money;
 import weekwright.engine.Inputs;
 import weekwright.engine.simulate.Found;
@@ -33,7 +34,7 @@ public final class AheadLearnedPage implements Page {
      * @param guessed what stands in for hours that nobody gave
      * @param fails what may have to be done again
      * @param redone how often it had to be
-     * @param surges of supporters
+     * @param surges of supporters, and how joining wanders
      * @param editing how long editing takes
      * @param episodes behind that
      * @param prices how prices stand to what was likely
@@ -87,7 +88,10 @@ public final class AheadLearnedPage implements Page {
                 guessed(lessons.guessing()),
                 lessons.failing().stream().map(AheadLearnedPage::fails).toList(),
                 redone(lessons.redone(), !lessons.failing().isEmpty()),
-                lessons.surging().map(AheadLearnedPage::surges).stream().toList(),
+                Stream.concat(
+                                lessons.surging().map(AheadLearnedPage::surges).stream(),
+                                lessons.wandering().map(AheadLearnedPage::wandering).stream())
+                        .toList(),
                 EditingWords.of(lessons.editing()),
                 lessons.editing().episodes().stream()
                         .map(AheadLearnedPage::line)
@@ -246,6 +250,15 @@ public final class AheadLearnedPage implements Page {
         }
         return "Deliveries are late or early together: what is ordered now takes " + times(late.times())
                 + " times what line and supplier say, " + from + "; half of that is forgotten in three months.";
+    }
+
+    static String wandering(Learned.Wandering one) {
+        String said = "How many usually join wanders by about " + percent(one.drift()) + " from month to month, ";
+        return one.set()
+                ? said + "as the settings say."
+                : one.months() == 0
+                        ? said + "as is usual, for fewer than four months are counted."
+                        : said + "from " + Formats.counted(one.months(), "month", "months") + " counted.";
     }
 
     static String surges(Learned.Surging one) {

@@ -186,8 +186,8 @@ final class SettingsKeys {
                             new Key(
                                     "joining_drift",
                                     "Joining drift",
-                                    "How much joining wanders from month to month.",
-                                    "0.1"),
+                                    "How much joining wanders from month to month; 0.1 is a tenth, 0 not at all.",
+                                    "learned"),
                             new Key(
                                     "turnout",
                                     "Turnout",

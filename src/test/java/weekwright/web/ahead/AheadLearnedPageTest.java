@@ -39,6 +39,8 @@ class AheadLearnedPageTest {
                     .contains(
                             "Forge and weld six hoops: one in ten that it fails, and then 60 in a hundred of it is done"
                                     + " again.")
+                    .contains("How many usually join wanders by about 10 in a hundred from month to month, as the"
+                            + " settings say.")
                     .contains("One film in 43 brings a surge of supporters, about 2.6 months’ worth of usual joining,"
                             + " from one month that a film drove, of 45 films.");
             assertThat(page.text())
@@ -121,6 +123,13 @@ class AheadLearnedPageTest {
         assertThat(plain(AheadLearnedPage.redone(new Lessons.Redone(1, 0.1, 0), true)))
                 .isEqualTo("Of one finished task that might have failed, none was done again; by the chances written at"
                         + " them it would be about 0.1.");
+        assertThat(plain(AheadLearnedPage.wandering(new Learned.Wandering(0.1, 0, false))))
+                .isEqualTo(
+                        "How many usually join wanders by about 10 in a hundred from month to month, as is usual, for"
+                                + " fewer than four months are counted.");
+        assertThat(plain(AheadLearnedPage.wandering(new Learned.Wandering(0.347, 18, false))))
+                .isEqualTo("How many usually join wanders by about 35 in a hundred from month to month, from 18 months"
+                        + " counted.");
         assertThat(new Found(List.of(), 0).any()).isFalse();
     }
 
