@@ -9,11 +9,10 @@ import weekwright.worlds.Tally;
 
 /**
  * Whether forecasts keep their word on made-up projects whose truth is known: {@code weekwright.bench.KnownWorldsBench [worlds [seed
- * [kind]]]}, 100 worlds of every kind from seed 1 if not given, two threads; {@code kind} is a part of the name of one kind.
+ * [kind [threads]]]]}, 100 worlds of every kind from seed 1 if not given, two threads; {@code kind} is a part of the name of one kind.
  */
 public final class KnownWorldsBench {
     private static final int TRIALS = 1000;
-    private static final int THREADS = 2;
 
     private KnownWorldsBench() {}
 
@@ -21,14 +20,15 @@ public final class KnownWorldsBench {
         int worlds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100;
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         String part = arguments.length > 2 ? arguments[2] : "";
+        int threadCount = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 2;
         List<Kind> kinds =
                 Kind.all().stream().filter(kind -> kind.name().contains(part)).toList();
         try (ProgressBar bar = new ProgressBar("worlds", (long) worlds * kinds.size())) {
             for (Kind kind : kinds) {
                 Tally tally = new Tally();
                 AtomicInteger next = new AtomicInteger();
-                Thread[] threads = new Thread[THREADS];
-                for (int i = 0; i < THREADS; i++) {
+                Thread[] threads = new Thread[threadCount];
+                for (int i = 0; i < threadCount; i++) {
                     threads[i] = new Thread(() -> {
                         for (int w = next.getAndIncrement(); w < worlds; w = next.getAndIncrement()) {
                             tally.add(new Lived(kind, seed, w, TRIALS));

@@ -7,7 +7,7 @@ import java.util.Set;
  * What is true in a world, and what its settings say of it.
  *
  * @param traits what is so in it beside what the model assumes
- * @param learned whether the settings let the model learn of turnout and found work and know chances to fail, or switch that off
+ * @param learned whether the model may learn of turnout, found work and late deliveries and is told of chances to fail and of surges
  */
 public record Kind(String name, boolean learned, Set<Trait> traits) {
     /** What may be so in a world. */
@@ -26,6 +26,12 @@ public record Kind(String name, boolean learned, Set<Trait> traits) {
         LOST_MONTH,
         /** Deliveries of a quarter are late or early together. */
         CLUMPS,
+        /** Money is short and comes from supporters who join and leave, with a film every Friday. */
+        SUPPORTERS,
+        /** Films set off surges, as often and as large as rule 123 expects before anything is counted. */
+        SURGES,
+        /** Joining drifts by 0.35 a month for all levels together, not by 0.1. */
+        WAVES,
         /** A third of the work without material fails now and then and is done again in part. */
         FAILURES
     }
@@ -49,6 +55,9 @@ public record Kind(String name, boolean learned, Set<Trait> traits) {
 
     /** All that are measured. */
     public static List<Kind> all() {
+        Kind waves = of("supporters, joining in waves", Trait.SUPPORTERS, Trait.WAVES);
+        Kind surges = of("supporters, surges", Trait.SUPPORTERS, Trait.SURGES);
+        Kind clumps = of("late materials in clumps", Trait.CLUMPS);
         Kind failures = of("failures", Trait.FAILURES);
         return List.of(
                 PLAIN,
@@ -63,14 +72,20 @@ public record Kind(String name, boolean learned, Set<Trait> traits) {
                 failures.unlearned("failures, rule 132 off"),
                 of("crew that gets slower", Trait.SLOWER),
                 of("a lost month", Trait.LOST_MONTH),
-                of("late materials in clumps", Trait.CLUMPS));
+                clumps,
+                clumps.unlearned("late materials in clumps, rule 137 off"),
+                of("supporters", Trait.SUPPORTERS),
+                surges,
+                surges.unlearned("supporters, surges in months that are not marked"),
+                waves,
+                waves.unlearned("supporters, joining in waves, drift of rule 80 not learned"));
     }
 
     boolean is(Trait trait) {
         return traits.contains(trait);
     }
 
-    /** Whether the crew lives from plan to plan of four weeks. */
+    /** Whether the crew lives from plan to plan of some weeks. */
     boolean inSteps() {
         return is(Trait.REPLANNED) || is(Trait.FOUND);
     }

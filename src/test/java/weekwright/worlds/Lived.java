@@ -15,11 +15,13 @@ import weekwright.engine.simulate.Trace;
 import weekwright.engine.simulate.TrueFuture;
 import weekwright.forecast.ForecastRun;
 import weekwright.worlds.Kind.Trait;
+import weekwright.worlds.WorldFiles.Told;
 
 /** A world that is lived up to a day, forecast on that day from its plain files, and lived to its end. */
 public final class Lived {
     private static final int WEEKS = 4;
     private static final int QUARTER = 91;
+    private static final int[] CASH_WEEKS = {4, 13, 26, 39};
     /** Orders of work tried at each re-planning. */
     private static final int PASSES = 20;
 
@@ -59,8 +61,8 @@ public final class Lived {
                 return kind.is(Trait.CLUMPS) ? Math.exp(1.2 * (world.chance("clump", clump, 0) - 0.4)) : 1;
             }
         });
-        Plan first =
-                Planner.plan(new Setup(WorldFiles.basis(world, today, false).inputs()), seed, 0);
+        Plan first = Planner.plan(
+                new Setup(WorldFiles.basis(world, today, Told.TRUTH).inputs()), seed, 0);
         world.film(first.landing());
         int last = first.landing().stream()
                 .filter(d -> d != Outcome.LATER)
@@ -74,7 +76,7 @@ public final class Lived {
         if (kind.is(Trait.LOST_MONTH)) {
             world.lostFrom = today + 7 + (int) (120 * world.chance("lost", 0, 0));
         }
-        Setup setup = setup(!kind.learned());
+        Setup setup = setup(kind.learned() ? Told.CREW : Told.LESS);
         plan = Planner.plan(setup, 1, Math.min(60, ForecastRun.passes(setup.inputs())));
         outcome = Simulation.run(setup, plan, trials, 1, 1, Progress.NONE);
         done = new boolean[world.tasks.size()];
@@ -91,7 +93,7 @@ public final class Lived {
         for (int e = 0; e < cutBefore.length; e++) {
             cutBefore[e] = world.films.get(e).cut != World.NEVER;
         }
-        live(setup(false), plan, kind.inSteps() ? next(Integer.MAX_VALUE) : Integer.MAX_VALUE);
+        live(setup(Told.TRUTH), plan, kind.inSteps() ? next(Integer.MAX_VALUE) : Integer.MAX_VALUE);
         for (int step = 0; step < 40 && !world.over(); step++) {
             live(next(Integer.MAX_VALUE));
         }
@@ -106,8 +108,8 @@ public final class Lived {
     /** The order of work of the last planning, kept where the crew keeps it (rule 52). */
     private Inputs.Kept kept = Inputs.Kept.NONE;
 
-    private Setup setup(boolean blind) {
-        Inputs i = WorldFiles.basis(world, today, blind).inputs();
+    private Setup setup(Told told) {
+        Inputs i = WorldFiles.basis(world, today, told).inputs();
         return new Setup(new Inputs(
                 i.asOf(),
                 i.horizonMonths(),
@@ -127,7 +129,7 @@ public final class Lived {
                 i.publishing(),
                 i.weather(),
                 i.orders(),
-                i.model(),
+                i.model().leadsApart(!world.kind.learned()),
                 i.money(),
                 i.levels(),
                 i.supporters(),
@@ -140,7 +142,7 @@ public final class Lived {
     }
 
     private void live(int to) {
-        Setup setup = setup(false);
+        Setup setup = setup(Told.TRUTH);
         live(setup, Planner.plan(setup, 1, PASSES), to);
     }
 
@@ -263,6 +265,7 @@ public final class Lived {
         public void evening(int day, long cash) {
             if (day < days) {
                 world.cash = cash;
+                world.evenings.put(today + day, cash);
             }
         }
 
@@ -307,12 +310,30 @@ public final class Lived {
         return last;
     }
 
+    /** 4, 13, 26 and 39 weeks ahead: whether the balance lay from its P10 to its P90 (1) or not (0), of days that were lived. */
+    public int[] cash() {
+        return Arrays.stream(CASH_WEEKS)
+                .filter(w -> w < outcome.weeks.length && world.evenings.containsKey(outcome.weeks[w]))
+                .map(w -> {
+                    long[] drawn = outcome.held.cash[w].clone();
+                    Arrays.sort(drawn);
+                    long low = drawn[(int) Math.ceil(0.1 * drawn.length) - 1];
+                    long high = drawn[(int) Math.ceil(0.9 * drawn.length) - 1];
+                    long was = world.evenings.get(outcome.weeks[w]);
+                    return low <= was && was <= high ? 1 : 0;
+                })
+                .toArray();
+    }
+
     /** Chance that was given to each episode of the next three months to be cut in time, and whether it was (1 or 0). */
     public double[][] episodes() {
         List<double[]> rows = new ArrayList<>();
         for (int e = 0; e < world.films.size(); e++) {
             World.Film film = world.films.get(e);
-            if (cutBefore[e] || film.slot <= outcome.asOf || film.slot > outcome.asOf + QUARTER) {
+            if (film.task == World.NEVER
+                    || cutBefore[e]
+                    || film.slot <= outcome.asOf
+                    || film.slot > outcome.asOf + QUARTER) {
                 continue;
             }
             int by = film.slot - 1;

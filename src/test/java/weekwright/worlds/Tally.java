@@ -14,6 +14,8 @@ public final class Tally {
     private double crps;
     private double planOff;
     private double length;
+    private int balances;
+    private int balancesWithin;
     private int ratiosWithin;
     private int chances;
     private double brier;
@@ -44,6 +46,9 @@ public final class Tally {
                         .count()
                 / (double) outcome.trials;
         places[Math.min(4, (int) (5 * below))]++;
+        int[] cash = lived.cash();
+        balances += cash.length;
+        balancesWithin += Arrays.stream(cash).sum();
         for (double[] row : lived.episodes()) {
             chances++;
             brier += (row[0] - row[1]) * (row[0] - row[1]);
@@ -80,14 +85,15 @@ public final class Tally {
         double c = coverage();
         return String.format(
                 Locale.ROOT,
-                "%d worlds, %d stages: %.1f %% within (± %.1f), %.1f %% earlier; CRPS %.1f days, of the plan's date"
-                        + " %.1f (%.2f); range %.1f days; effort ratio %.0f %% within, by fifths %s; %d episodes, Brier"
-                        + " %.3f",
+                "%d worlds, %d stages: %.1f %% within (± %.1f), %.1f %% earlier; balance %.1f %% within; CRPS %.1f"
+                    + " days, of the plan's date %.1f (%.2f); range %.1f days; effort ratio %.0f %% within, by fifths"
+                    + " %s; %d episodes, Brier %.3f",
                 worlds,
                 stages,
                 100 * c,
                 100 * Math.sqrt(c * (1 - c) / stages),
                 100.0 * early / stages,
+                100.0 * balancesWithin / balances,
                 crps(),
                 planOff(),
                 crps() / planOff(),

@@ -3,7 +3,9 @@ package weekwright.worlds;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import weekwright.worlds.Kind.Trait;
 
@@ -11,6 +13,9 @@ import weekwright.worlds.Kind.Trait;
 public final class World {
     static final LocalDate START = LocalDate.of(2024, 1, 8);
     static final int NEVER = -1;
+    /** So many weeks long there is a short film on every Friday that has no other. */
+    private static final int SIDE_WEEKS = 120;
+
     private static final String[] TRADES = {"mason", "joiner", "smith"};
 
     /** A link's wait is 0 or low, likely and high days. */
@@ -50,10 +55,10 @@ public final class World {
         int received = NEVER;
     }
 
-    /** An episode of one task. */
+    /** An episode of one task, or of none. */
     static final class Film {
         String id;
-        int task;
+        int task = NEVER;
         int slot;
         int cut = NEVER;
         int published = NEVER;
@@ -76,6 +81,12 @@ public final class World {
     final double[] turnout = {1, 1, 1};
 
     long cash;
+    /** Nothing where money comes in as one regular item. */
+    final Pledges pledges;
+
+    /** Balance by day. */
+    final Map<Integer, Long> evenings = new HashMap<>();
+
     int lostFrom = NEVER;
     private final SplittableRandom random;
 
@@ -96,6 +107,10 @@ public final class World {
         }
         // the whole build takes some 14 months; money comes in at about the rate at which it is spent
         income = Math.max(5_000, (int) (spend / 14.0 * (0.9 + 0.5 * random.nextDouble())));
+        pledges = kind.is(Trait.SUPPORTERS) ? new Pledges(this, income) : null;
+        if (pledges != null) {
+            cash = 60_000 + cash / 3;
+        }
         if (kind.is(Trait.FOUND)) {
             // hours found for an hour listed, as rule 122 expects them before anything is known: 1 / gamma of shape 3
             // and rate 0.3
@@ -212,6 +227,17 @@ public final class World {
             film.task = t;
             film.slot = (int) slot.toEpochDay();
             films.add(film);
+        }
+        if (pledges != null) {
+            LocalDate friday = START.with(java.time.temporal.TemporalAdjusters.nextOrSame(DayOfWeek.FRIDAY));
+            for (int k = 0; k < SIDE_WEEKS; k++, friday = friday.plusWeeks(1)) {
+                if (!taken.contains((int) friday.toEpochDay())) {
+                    Film side = new Film();
+                    side.id = "side" + k;
+                    side.slot = (int) friday.toEpochDay();
+                    films.add(side);
+                }
+            }
         }
     }
 

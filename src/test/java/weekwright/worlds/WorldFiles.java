@@ -30,23 +30,32 @@ final class WorldFiles {
     private final World world;
     private final LocalDate day;
     private final Path folder;
-    /** Whether chances to fail are left out. */
-    private final boolean blind;
+    /** What is written of what is to come. */
+    enum Told {
+        /** What will be paid out is known, as the world is lived by it. */
+        TRUTH,
+        /** What the crew knows. */
+        CREW,
+        /** That without chances to fail and without marks at surges. */
+        LESS
+    }
 
-    private WorldFiles(World world, LocalDate day, Path folder, boolean blind) {
-        this.blind = blind;
+    private final Told told;
+
+    private WorldFiles(World world, LocalDate day, Path folder, Told told) {
+        this.told = told;
         this.world = world;
         this.day = day;
         this.folder = folder;
     }
 
     /** What a forecast of that day is made from. */
-    static Basis basis(World world, int day, boolean blind) {
+    static Basis basis(World world, int day, Told told) {
         try {
             Path folder = Files.createTempDirectory("world");
             try {
                 LocalDate date = LocalDate.ofEpochDay(day);
-                new WorldFiles(world, date, folder, blind).write();
+                new WorldFiles(world, date, folder, told).write();
                 ReadResult read = PlainFiles.read(folder, date);
                 return InputsBuilder.build(
                         read.data().orElseThrow(() -> new IllegalStateException(new Rejected(read.problems()))), date);
@@ -97,10 +106,44 @@ final class WorldFiles {
                             hours(entry.minutes())));
         }
         file("hours", "id,date,crew,task,episode,as,hours", rows);
-        file(
-                "regular",
-                "id,name,amount,spread,every,from,to",
-                List.of("r1,Pledges and rent,%s,25,month,2024-01-15,".formatted(money(world.income))));
+        rows.clear();
+        if (world.pledges == null) {
+            rows.add("r1,Pledges and rent,%s,25,month,2024-01-15,".formatted(money(world.income)));
+        } else if (told == Told.TRUTH) {
+            for (Pledges.Payout one : world.pledges.payouts) {
+                if (one.day() > day.toEpochDay()) {
+                    rows.add("r%d,Pledges,%s,0,year,%s,%s"
+                            .formatted(one.day(), money(one.amount()), date(one.day()), date(one.day())));
+                }
+            }
+        } else {
+            supporters();
+        }
+        file("regular", "id,name,amount,spread,every,from,to", rows);
+    }
+
+    private void supporters() throws IOException {
+        List<String> rows = new ArrayList<>();
+        for (int i = 0; i < Pledges.AMOUNT.length; i++) {
+            rows.add("l%d,Level %d,%s,month,0,0,0,%d"
+                    .formatted(i, i + 1, money(Pledges.AMOUNT[i]), Pledges.PAYOUT_DAYS));
+        }
+        file("pledge-levels", "id,name,amount,charged,fee_percent,fee_fixed,declined,payout_days", rows);
+        rows.clear();
+        for (Pledges.Month month : world.pledges.months) {
+            if (month.over(day) || month.under(day)) {
+                Pledges.Month one = month.over(day) ? month : world.pledges.counted(month, day);
+                rows.add("%tY-%<tm,l%d,%d,%d,%d,%s"
+                        .formatted(
+                                one.first(),
+                                one.level(),
+                                one.start(),
+                                one.joined(),
+                                one.left(),
+                                one.surge() && told == Told.CREW ? "yes" : ""));
+            }
+        }
+        file("supporters", "month,level,start,joined,left,surge", rows);
     }
 
     /** Hours in which somebody was there and had nothing to work on: the crew writes them down as waiting for material. */
@@ -127,6 +170,7 @@ final class WorldFiles {
 
     private void settings() throws IOException {
         String model = world.kind.is(Trait.TURNOUT) && world.kind.learned() ? "" : "turnout = 1\n";
+        model += world.kind.is(Trait.WAVES) && !world.kind.learned() ? "joining_drift = 0.1\n" : "";
         model += world.kind.is(Trait.FOUND) && world.kind.learned() ? "" : "found_share = 0\n";
         Files.writeString(folder.resolve("project.toml"), """
             format = 1
@@ -176,8 +220,8 @@ final class WorldFiles {
                     task.trade,
                     task.outdoors ? "yes" : "",
                     task.camera,
-                    task.fail > 0 && !blind ? task.fail : "",
-                    task.fail > 0 && !blind ? task.redo : "",
+                    task.fail > 0 && told != Told.LESS ? task.fail : "",
+                    task.fail > 0 && told != Told.LESS ? task.redo : "",
                     task.redoOf,
                     date(task.added),
                     date(task.started),
@@ -226,11 +270,20 @@ final class WorldFiles {
         List<String> rows = new ArrayList<>();
         List<String> tells = new ArrayList<>();
         for (World.Film film : world.films) {
-            rows.add("%s,%d,%s,Film,build,15,%s,%s"
-                    .formatted(film.id, rows.size() + 1, date(film.slot), date(film.cut), date(film.published)));
-            tells.add("%s,%s,1".formatted(film.id, world.tasks.get(film.task).id));
+            boolean side = film.task == World.NEVER;
+            rows.add("%s,%d,%s,Film,%s,%s,%s"
+                    .formatted(
+                            film.id,
+                            rows.size() + 1,
+                            date(film.slot),
+                            side ? "side,5,0.5,0.5,0.75" : "build,15,,,",
+                            date(film.cut),
+                            date(film.published)));
+            if (!side) {
+                tells.add("%s,%s,1".formatted(film.id, world.tasks.get(film.task).id));
+            }
         }
-        file("episodes", "id,number,slot,title,kind,minutes,cut,published", rows);
+        file("episodes", "id,number,slot,title,kind,minutes,edit_low,edit_likely,edit_high,cut,published", rows);
         file("tells", "episode,task,share", tells);
     }
 
