@@ -289,6 +289,22 @@ class BankFilesTest {
     }
 
     @Test
+    void a_divider_between_quotation_marks_parts_nothing() {
+        assertThat(BankTable.guess("1,\"Oak; ash; elm; lime\",5\n2,\"Nails; hoops; bolts; pins\",7\n"))
+                .isEqualTo(Divider.COMMA);
+        assertThat(BankTable.guess("1;\"Oak, ash, elm, lime\";5\n2;\"Nails, hoops, bolts, pins\";7\n"))
+                .isEqualTo(Divider.SEMICOLON);
+    }
+
+    @Test
+    void a_name_longer_than_the_books_hold_is_cut_and_ends_in_dots() {
+        List<BankRow> rows = rows(
+                "2026-11-03," + "a".repeat(200) + ",5\n2026-11-04," + "b".repeat(201) + ",5\n",
+                source("payee", "2", "amount", "3"));
+        assertThat(rows).extracting(BankRow::payee).containsExactly("a".repeat(200), "b".repeat(199) + "…");
+    }
+
+    @Test
     void a_quote_that_is_not_closed_is_told_with_the_line_it_opens_in() {
         Problems problems = new Problems();
         assertThat(BankTable.of("x.csv", "a;b\n1;\"open\n2;3\n", Divider.SEMICOLON, problems))
