@@ -198,11 +198,7 @@ public final class Desk {
             int status,
             Map<String, String> errors,
             List<Problem> problems) {
-        FormReader form = request.form();
-        Map<String, List<String>> values = new LinkedHashMap<>(request.context().formParamMap());
-        FormReader.KEYS.forEach(values::remove);
-        Optional<Long> version = form.version() == 0 ? Optional.empty() : Optional.of(form.version());
-        request.refuse(new Request.Typed(form.act(), version, values, errors, problems));
+        request.shownAgain(typed(request, request.form().act(), Map.of(), errors, problems));
         if (status == 503) {
             request.context().header("Retry-After", "2");
         }
@@ -215,15 +211,24 @@ public final class Desk {
 
     /** The page with what was typed and what a button filled in; nothing is wrong with it. */
     private void again(Request request, Browser browser, Page page, Answer.Again once) {
-        Map<String, List<String>> values = new LinkedHashMap<>(request.context().formParamMap());
-        values.putAll(once.instead());
-        FormReader.KEYS.forEach(values::remove);
-        long version = request.form().version();
-        request.refuse(new Request.Typed(
-                "", version == 0 ? Optional.empty() : Optional.of(version), values, Map.of(), List.of()));
+        request.shownAgain(typed(request, "", once.instead(), Map.of(), List.of()));
         Optional<Frame.Flash> flash =
                 once.said().isEmpty() ? Optional.empty() : Optional.of(new Frame.Flash(once.said(), Optional.empty()));
         replies.sheet(request, browser, 200, PageName.of(request.path()).template(), page.show(request), flash);
+    }
+
+    /** @param instead of what was typed in these fields */
+    private static Request.Typed typed(
+            Request request,
+            String act,
+            Map<String, List<String>> instead,
+            Map<String, String> errors,
+            List<Problem> problems) {
+        Map<String, List<String>> values = new LinkedHashMap<>(request.context().formParamMap());
+        values.putAll(instead);
+        FormReader.KEYS.forEach(values::remove);
+        long version = request.form().version();
+        return new Request.Typed(act, version == 0 ? Optional.empty() : Optional.of(version), values, errors, problems);
     }
 
     private void stale(Request request, Browser browser, Stale stale) {

@@ -126,7 +126,7 @@ final class Door {
             String act = String.join("", fields.getOrDefault("do", List.of()));
             Map<String, List<String>> typed = new LinkedHashMap<>(fields);
             FormReader.KEYS.forEach(typed::remove);
-            request.refuse(new Request.Typed(
+            request.shownAgain(new Request.Typed(
                     act,
                     version.matches("[0-9]{1,15}") ? Optional.of(Long.parseLong(version)) : Optional.empty(),
                     typed,

@@ -53,7 +53,7 @@ public final class Request {
     private Optional<List<CrewMember>> crew = Optional.empty();
     private Optional<Forecasts.Look> forecast = Optional.empty();
     private Optional<FormReader> reader = Optional.empty();
-    private Optional<Typed> refused = Optional.empty();
+    private Optional<Typed> again = Optional.empty();
     private final Map<String, List<String>> carried = new LinkedHashMap<>();
 
     /** A form as it was sent and not accepted. */
@@ -358,7 +358,7 @@ public final class Request {
      * @param act what its button posts as {@code do}; empty for the chief form
      */
     public Form form(String act) {
-        return refused.filter(typed -> typed.act().equals(act))
+        return again.filter(typed -> typed.act().equals(act))
                 .map(typed -> new Form(csrf(), Keys.random(), typed.version(), typed.values(), typed.errors()))
                 .orElseGet(() -> new Form(csrf(), Keys.random(), Optional.empty(), Map.of(), Map.of()));
     }
@@ -403,18 +403,19 @@ public final class Request {
 
     /** Whether this very form was sent and not accepted. */
     public boolean wasRefused(String act) {
-        return refused.filter(typed -> typed.act().equals(act)).isPresent();
+        return again.filter(typed -> typed.act().equals(act)).isPresent();
     }
 
     /** Every problem of the form that was sent and not accepted, for a page that lists them itself. */
     public List<Problem> refusals() {
-        return refused.map(Typed::problems).orElse(List.of());
+        return again.map(Typed::problems).orElse(List.of());
     }
 
-    void refuse(Typed typed) {
+    /** The form is shown once more with what was typed: refused, filled in by a button, or kept over a log-in. */
+    void shownAgain(Typed typed) {
         Map<String, List<String>> values = new LinkedHashMap<>(typed.values());
         values.putAll(carried);
-        refused = Optional.of(new Typed(typed.act(), typed.version(), values, typed.errors(), typed.problems()));
+        again = Optional.of(new Typed(typed.act(), typed.version(), values, typed.errors(), typed.problems()));
     }
 
     String csrf() {
