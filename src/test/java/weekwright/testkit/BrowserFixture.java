@@ -82,7 +82,8 @@ public final class BrowserFixture implements AutoCloseable {
                         .build(),
                 options);
         size(1280, 900);
-        driver.manage().timeouts().scriptTimeout(PATIENCE);
+        // as long as the driver waits for a page: the rules of a large one take their time on a busy machine
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(5));
     }
 
     /** A browser at which this person of the crew was chosen. */

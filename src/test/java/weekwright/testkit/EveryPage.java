@@ -6,8 +6,11 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import weekwright.web.Routes;
@@ -49,6 +52,26 @@ public final class EveryPage {
             look.accept(kind.get());
         }
         return missing;
+    }
+
+    /** An address of every kind to which links lead, by its kind, as this visitor finds them. */
+    public static Map<String, String> addresses(ServerFixture server, Visitor visitor) {
+        Map<String, String> addresses = new TreeMap<>();
+        AtomicReference<String> open = new AtomicReference<>();
+        Function<String, Shown> get = path -> {
+            open.set(path);
+            Visitor.Reply reply = visitor.get(path);
+            boolean page = reply.status() == 200 && reply.header("content-type").startsWith("text/html");
+            return new Shown(
+                    page,
+                    !page
+                            ? List.of()
+                            : reply.page().select("a[href^=/]").eachAttr("href").stream()
+                                    .map(link -> link.replaceFirst("#.*", ""))
+                                    .toList());
+        };
+        walk(server, List.of(), get, kind -> addresses.put(kind, open.get()));
+        return addresses;
     }
 
     /** The address with fewest braces that fits. */

@@ -421,6 +421,15 @@ class AheadPictureTest {
                 new AheadPane(Optional.of(MillYear.day(first)), weeks, before, stages, slots, purchases));
     }
 
+    @Test
+    void three_full_years_take_less_than_150_kilobytes() throws Exception {
+        AheadPicture picture = pane(MillYear.threeYears(), "2026-11-23", 156);
+        assertThat(new Drawing(picture.wide()).all("a").size()).isGreaterThan(156);
+        for (String text : List.of(picture.wide(), picture.medium(), picture.upright())) {
+            assertThat(text.getBytes(StandardCharsets.UTF_8).length).isBetween(20_000, 150_000);
+        }
+    }
+
     static Stream<org.junit.jupiter.params.provider.Arguments> panes() {
         return models().stream()
                 .flatMap(model -> Stream.of("2025-06-02", "2026-09-28", "2026-11-23", "2027-03-01", "2031-01-06")

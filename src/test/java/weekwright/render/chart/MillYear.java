@@ -161,6 +161,43 @@ final class MillYear {
                         OptionalInt.of(1), Optional.of(day("2026-11-27")), true, OptionalInt.of(0), OptionalInt.of(0)));
     }
 
+    /** Three years of it: a stage, an episode with its thread and half a purchase for each week or so, and money drawn week by week. */
+    static Model threeYears() {
+        List<Stage> stages = new ArrayList<>();
+        List<Slot> slots = new ArrayList<>();
+        List<Thread> threads = new ArrayList<>();
+        List<Fan> fan = new ArrayList<>();
+        List<Purchase> purchases = new ArrayList<>();
+        for (int week = 0; week < 156; week++) {
+            LocalDate at = TODAY.plusWeeks(week);
+            if (week % 5 == 0) {
+                stages.add(toCome(
+                        "Floor and walls, part " + (week / 5 + 1),
+                        Range.of(at, at.plusDays(9), at.plusDays(30)),
+                        Range.of(at.plusDays(35), at.plusDays(44), at.plusDays(65)),
+                        new Notch("posts", at.plusDays(14)),
+                        new Notch("boards on", at.plusDays(25))));
+            }
+            Safety safety = Safety.values()[week % Safety.values().length];
+            slots.add(new Slot(at.plusDays(2), String.valueOf(46 + week), "Boards, week " + (week + 1), safety, .5));
+            threads.add(Thread.ofWork(week / 5, at.minusDays(6), at.plusDays(2), safety));
+            fan.add(new Fan(at, 300_000, 500_000, 700_000, 900_000, 1_200_000 + week));
+            if (week % 2 == 0) {
+                purchases.add(new Purchase("Oak boards for bay " + (week + 1), at, 54_000, week % 3 * 10_000));
+            }
+        }
+        return new Model(
+                TODAY,
+                DayOfWeek.FRIDAY,
+                stages,
+                slots,
+                threads,
+                Optional.of(TODAY.plusWeeks(30)),
+                4,
+                new Cash(774_000, 300_000, List.of(new Balance(day("2026-10-26"), 700_000)), fan, purchases),
+                Pointers.NONE);
+    }
+
     static Model model() {
         return model(stages());
     }
