@@ -397,7 +397,8 @@ class FundsVerbsTest {
                 .hasMessage(
                         "foreign_amount: is missing beside the foreign currency; write what was paid in it, or leave"
                                 + " out the rest of it\n"
-                                + "foreign_currency: \"EUR\" is the project's own currency; leave out what was paid in another");
+                                + "foreign_currency: \"EUR\" is the project's own currency; leave out what was paid in"
+                                + " another");
     }
 
     @Test
