@@ -238,8 +238,8 @@ public final class PlainProject {
         file(
                 "materials.csv",
                 "id,task,lot,item,quantity,unit,waste,price_low,price_likely,price_high,source,stock,supplier,at_share,"
-                    + "lead_low,lead_likely,lead_high,deposit,cancel_by,ordered,promised,received,value,credit,dimensions,"
-                    + "price_from,price_on,thanked",
+                        + "lead_low,lead_likely,lead_high,deposit,cancel_by,ordered,promised,received,value,credit,dimensions,"
+                        + "price_from,price_on,thanked",
                 "m1,deck.1,,oak beam,2,pc,,180,210,260,,,Sawyer,,14,21,40,30,,2026-09-01,2026-09-22,2026-09-25,,,,,,",
                 "m2,deck.3,,oak plank,1.2,m3,10,700,850.5,1000,,,Sawyer,,14,21,40,30,,,,,,,12 × 50 × 400 mm × 5 m,the"
                         + " sawyer's list,2026-08-20,",
@@ -247,7 +247,7 @@ public final class PlainProject {
         file(
                 "stock.csv",
                 "id,item,species,quantity,unit,place,since,source,from,value,ready_low,ready_likely,ready_high,credit,note,"
-                    + "moisture,meant_for,thanked",
+                        + "moisture,meant_for,thanked",
                 "rope,Hemp rope,,40,m,loft,2026-02-01,given,a neighbour,20.00,,,,,,dry,the hoist,2026-02-08");
         file(
                 "ledger.csv",

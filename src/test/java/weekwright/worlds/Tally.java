@@ -86,8 +86,8 @@ public final class Tally {
         return String.format(
                 Locale.ROOT,
                 "%d worlds, %d stages: %.1f %% within (± %.1f), %.1f %% earlier; balance %.1f %% within; CRPS %.1f"
-                    + " days, of the plan's date %.1f (%.2f); range %.1f days; effort ratio %.0f %% within, by fifths"
-                    + " %s; %d episodes, Brier %.3f",
+                        + " days, of the plan's date %.1f (%.2f); range %.1f days; effort ratio %.0f %% within, by fifths"
+                        + " %s; %d episodes, Brier %.3f",
                 worlds,
                 stages,
                 100 * c,
