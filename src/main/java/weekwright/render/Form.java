@@ -65,11 +65,16 @@ public record Form(
 
     /** Whether it is the first field with something wrong: it takes the focus, without script too. */
     public boolean leads(String name) {
-        return errors.keySet().stream()
-                .filter(field -> !field.isEmpty())
-                .findFirst()
-                .map(name::equals)
-                .orElse(false);
+        return leader().map(name::equals).orElse(false);
+    }
+
+    /** Whether a field takes the focus; where only the whole form is wrong, what is said above it does. */
+    public boolean isLed() {
+        return leader().isPresent();
+    }
+
+    private Optional<String> leader() {
+        return errors.keySet().stream().filter(field -> !field.isEmpty()).findFirst();
     }
 
     public boolean isRefused() {

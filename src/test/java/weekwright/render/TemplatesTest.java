@@ -98,7 +98,18 @@ class TemplatesTest {
         assertThat(document.getElementById("likely-hint").text()).isEqualTo("as you think");
         assertThat(document.select("label[for=likely]").text()).isEqualTo("Likely");
         assertThat(document.select(".trouble[role=alert] a").attr("href")).isEqualTo("#likely");
-        assertThat(document.select("[autofocus]").first().hasClass("trouble")).isTrue();
+        assertThat(document.select("[autofocus]").eachAttr("id")).containsExactly("likely");
+    }
+
+    @Test
+    void where_no_field_is_wrong_by_itself_what_is_said_above_takes_the_focus() {
+        Form refused =
+                new Form("token", "key", Optional.empty(), Map.of(), Map.of("", "hours and days exclude each other"));
+        Document document = page(new View("", Optional.empty(), refused));
+        assertThat(document.select("[autofocus]")).hasSize(1);
+        assertThat(document.select(".trouble[role=alert][tabindex=-1][autofocus]")
+                        .text())
+                .isEqualTo("Not saved yet. Nothing you typed is lost. hours and days exclude each other");
     }
 
     @Test
