@@ -19,6 +19,9 @@ import weekwright.render.chart.StageStrip;
  * @param table the days that it shows
  */
 record StageTimber(String drawing, AheadPicture.Table table) {
+    /** A task and the day on which it was done or is done at even chances. */
+    private record Lands(Task task, LocalDate day) {}
+
     /** Empty without a forecast or a day. */
     static Optional<StageTimber> of(
             Stage stage,
@@ -34,12 +37,12 @@ record StageTimber(String drawing, AheadPicture.Table table) {
         if (done.isEmpty() && landing.isEmpty()) {
             return Optional.empty();
         }
-        List<AheadPicture.Notch> notches = new ArrayList<>();
+        List<Lands> lands = new ArrayList<>();
         for (Task task : tasks) {
             task.done()
                     .or(() -> forecast.flatMap(f -> f.task(task.id().value()))
                             .flatMap(one -> one.landing().p50()))
-                    .ifPresent(day -> notches.add(new AheadPicture.Notch(task.title(), day)));
+                    .ifPresent(day -> lands.add(new Lands(task, day)));
         }
         StageStrip strip = new StageStrip(
                 new AheadPicture.Stage(
@@ -50,31 +53,28 @@ record StageTimber(String drawing, AheadPicture.Table table) {
                                 .map(days -> new AheadPicture.Range(days.p10(), days.p50(), days.p90())),
                         done.isPresent() ? Optional.empty() : landing,
                         done,
-                        notches),
+                        lands.stream()
+                                .map(one -> new AheadPicture.Notch(one.task().title(), one.day()))
+                                .toList()),
                 today,
                 formats);
-        return Optional.of(new StageTimber(strip.drawings(), table(stage, tasks, notches, done, landing, formats)));
+        return Optional.of(new StageTimber(strip.drawings(), table(stage, tasks, lands, done, landing, formats)));
     }
 
     private static AheadPicture.Table table(
             Stage stage,
             List<Task> tasks,
-            List<AheadPicture.Notch> notches,
+            List<Lands> lands,
             Optional<LocalDate> done,
             Optional<AheadPicture.Range> landing,
             Formats formats) {
         List<List<String>> rows = new ArrayList<>();
         StageDays.began(tasks).ifPresent(day -> rows.add(List.of("Begun", formats.dateBrief(day))));
-        notches.stream()
-                .sorted(Comparator.comparing(AheadPicture.Notch::day))
-                .forEach(notch -> rows.add(List.of(
-                        notch.name(),
-                        (tasks.stream()
-                                                .anyMatch(task -> task.title().equals(notch.name())
-                                                        && task.done().isPresent())
-                                        ? "done "
-                                        : "about ")
-                                + formats.dateBrief(notch.day()))));
+        lands.stream()
+                .sorted(Comparator.comparing(Lands::day))
+                .forEach(one -> rows.add(List.of(
+                        one.task().title(),
+                        (one.task().done().isPresent() ? "done " : "about ") + formats.dateBrief(one.day()))));
         landing.ifPresent(range -> {
             range.p10().ifPresent(day -> rows.add(List.of("All done, one chance in ten by", formats.dateBrief(day))));
             range.p50().ifPresent(day -> rows.add(List.of("All done, even chances by", formats.dateBrief(day))));

@@ -53,6 +53,26 @@ class BuildStagePageTest {
     }
 
     @Test
+    void of_two_tasks_with_one_title_the_table_says_which_is_done() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            String done =
+                    ilse.get("/build/tasks/weir.1/edit").page().select("#title").val();
+            ilse.form(ilse.get("/build/tasks/weir.2/edit")).with("title", done).send();
+            server.drawn();
+            assertThat(ilse
+                            .get("/build/stages/weir")
+                            .page()
+                            .select("details[data-figures=stage-progress] tr")
+                            .eachText()
+                            .stream()
+                            .filter(row -> row.startsWith(done))
+                            .map(row -> row.substring(done.length()).replaceAll("\\d+ \\w{3}( 2027)?$", "…")))
+                    .containsExactly(" done …", " about …");
+        }
+    }
+
+    @Test
     void a_stage_that_is_not_there_is_said() {
         Visitor.Reply page = SERVER.as("ilse").get("/build/stages/roof");
         assertThat(page.status()).isEqualTo(404);
