@@ -196,6 +196,8 @@ class EveryPageInTheBrowserTest {
 
     /** What is wrong with the page that answers the form, which the browser was kept from checking by itself. */
     private static List<String> refused() {
+        // what comes late is there before anything is pressed, so that no button moves away from under the press
+        browser.sight("paint");
         browser.script("document.querySelectorAll('form').forEach((form) => { form.noValidate = true; })");
         browser.send(MAIN);
         List<String> here = new ArrayList<>(browser.rules("announced"));

@@ -191,6 +191,8 @@ public final class BrowserFixture implements AutoCloseable {
         pressed.click();
         new WebDriverWait(driver, PATIENCE)
                 .ignoring(WebDriverException.class)
+                .withMessage(() -> button + " led to no other page from " + driver.getCurrentUrl() + ", which says: "
+                        + driver.executeScript("return document.querySelector('main').innerText"))
                 .until(d -> Boolean.TRUE.equals(
                         driver.executeScript("return !window.before && document.readyState === 'complete'")));
     }
