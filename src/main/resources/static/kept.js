@@ -39,19 +39,21 @@
   let away = false;
   let reach = null;
 
-  // Who answers here now; null where nobody does, or something that is not this program.
+  // Who answers here now; null where nobody does, or something that is not this program. What was known stands until it is known
+  // anew: another entry may just be on its way by it.
   async function ask() {
-    reach = null;
+    let found = null;
     try {
       const answer = await fetch("/reach", { cache: "no-store", signal: AbortSignal.timeout(10000) });
       const said = answer.ok ? await answer.json() : {};
       if (typeof said.whose === "string") {
-        reach = said;
+        found = said;
         if (said.day) localStorage.setItem("days beside this device", String(days(said.day) - days(ownDay())));
       }
     } catch (e) { /* out of reach, or no local storage */ }
-    away = !reach;
-    return reach;
+    reach = found;
+    away = !found;
+    return found;
   }
 
   async function post(entry, later) {
