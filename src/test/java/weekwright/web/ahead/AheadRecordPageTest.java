@@ -58,10 +58,12 @@ class AheadRecordPageTest {
 
     /** The page once what it shows is made. */
     private static Visitor.Reply made(ServerFixture server) {
-        Visitor.Reply page = server.as("ilse").get("/ahead/record");
-        for (int i = 0; i < 1000 && !page.page().select("[role=status]").isEmpty(); i++) {
-            page = server.as("ilse").get("/ahead/record");
+        Visitor ilse = server.as("ilse");
+        Visitor.Reply page = ilse.get("/ahead/record");
+        for (int i = 0; i < 1000 && !page.page().select("[data-made=no]").isEmpty(); i++) {
+            page = ilse.get("/ahead/record");
         }
+        assertThat(page.page().select("[data-made=no]")).isEmpty();
         return page;
     }
 }
