@@ -6,7 +6,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
@@ -15,8 +14,6 @@ import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.Read;
 import weekwright.db.StoreTrouble;
-import weekwright.engine.Inputs;
-import weekwright.engine.explain.WhatMoved;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.simulate.Simulation;
 import weekwright.engine.simulate.Stopped;
@@ -50,13 +47,21 @@ public final class Forecasts implements AutoCloseable {
     private Key wanted = Key.NONE;
     private Key working = Key.NONE;
     private Key failed = Key.NONE;
-    private String trouble = "";
-    private Optional<Shown> last = Optional.empty();
+    /** What somebody did not want to wait for. */
+    private Key stopped = Key.NONE;
+
+    private final Lull lull = new Lull();
     private boolean closed;
     private int done;
     private int of;
-    private Optional<Earlier> earlier = Optional.empty();
+    private String trouble = "";
     private LocalDate recalled = LocalDate.MIN;
+
+    private Optional<Shown> last = Optional.empty();
+    private Optional<ForecastRun.Made> whole = Optional.empty();
+    private Optional<Earlier> earlier = Optional.empty();
+    private Optional<Moved> moved = Optional.empty();
+    private Optional<StoryWork> story = Optional.empty();
     private Optional<Proposals> proposals = Optional.empty();
     private final Map<LocalDate, Proposals> printed = new HashMap<>();
 
@@ -104,21 +109,6 @@ public final class Forecasts implements AutoCloseable {
             return which + (state == State.FAILED ? "-failed" : state == State.STOPPED ? "-stopped" : "");
         }
     }
-
-    private static final int MIXTURE_TRIALS = 1000;
-    /** Changes nearer together than the first come in a row; the next forecast begins after a lull, or after the longest wait. */
-    private static final long ROW_NANOS = 1_000_000_000L;
-
-    private static final long LULL_NANOS = 300_000_000L;
-    private static final long LONGEST_NANOS = 3_000_000_000L;
-    private long changedAt;
-    private boolean inRow;
-
-    private Optional<Moved> moved = Optional.empty();
-    private Optional<StoryWork> story = Optional.empty();
-    private Optional<ForecastRun.Made> whole = Optional.empty();
-    /** What somebody did not want to wait for. */
-    private Key stopped = Key.NONE;
 
     /** A forecast that was saved on an earlier day. */
     public record Earlier(LocalDate day, Forecast forecast) {}
@@ -207,9 +197,7 @@ public final class Forecasts implements AutoCloseable {
 
     private synchronized void changed(long version) {
         if (!wanted.equals(Key.NONE) && wanted.version < version) {
-            long now = System.nanoTime();
-            inRow = now - changedAt < ROW_NANOS;
-            changedAt = now;
+            lull.changed(System.nanoTime());
             want(new Key(version, wanted.day));
         }
     }
@@ -288,17 +276,12 @@ public final class Forecasts implements AutoCloseable {
         }
     }
 
-    /** While change follows on change nothing is drawn that the next one would throw away. */
+    /** Waits while change follows on change; false if there is no time to. */
     private boolean lulled() {
         long since = System.nanoTime();
         try {
-            for (long now = since; !closed && inRow; now = System.nanoTime()) {
-                long left = Math.min(LULL_NANOS - (now - changedAt), LONGEST_NANOS - (now - since));
-                if (left <= 0) {
-                    inRow = false;
-                } else {
-                    wait(left / 1_000_000 + 1);
-                }
+            for (long left = lull.left(since, since); !closed && left > 0; left = lull.left(since, System.nanoTime())) {
+                wait(left / 1_000_000 + 1);
             }
             return true;
         } catch (InterruptedException e) {
@@ -369,25 +352,7 @@ public final class Forecasts implements AutoCloseable {
         if (saved.isEmpty() || !saved.get().engine().equals(Simulation.VERSION)) {
             return;
         }
-        Inputs then = saved.get().unpackedInputs();
-        Basis basis = finished.basis();
-        List<WhatMoved.Stage> stages = WhatMoved.between(
-                then,
-                basis.inputs(),
-                finished.plan().keep(),
-                Math.min(trials, MIXTURE_TRIALS),
-                SEED,
-                threads,
-                mixture -> told(key, trials, trials));
-        Moved made = new Moved(
-                saved.get().day(),
-                key.day,
-                key.version,
-                Math.min(trials, MIXTURE_TRIALS),
-                stages,
-                then,
-                basis.inputs(),
-                basis.names());
+        Moved made = Moved.between(saved.get(), finished, trials, threads, mixture -> told(key, trials, trials));
         keep(write -> {
             MovedStore.keep(write, made);
             return null;

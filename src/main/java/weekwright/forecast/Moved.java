@@ -3,6 +3,7 @@ package weekwright.forecast;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import weekwright.engine.Inputs;
 import weekwright.engine.explain.Cause;
 import weekwright.engine.explain.WhatMoved;
@@ -28,8 +29,34 @@ public record Moved(
         Inputs then,
         Inputs now,
         Names names) {
+    /** Futures of each mixture at most: with the same luck in all, differences of means need fewer than a forecast. */
+    private static final int TRIALS = 1000;
+
     public Moved {
         stages = List.copyOf(stages);
+    }
+
+    /**
+     * Draws the mixtures of what was known then and what is known now.
+     *
+     * @param saved by the same engine
+     * @param trials futures of a whole forecast
+     */
+    static Moved between(
+            SavedForecast saved, ForecastRun.Made finished, int trials, int threads, IntPredicate progress) {
+        Inputs then = saved.unpackedInputs();
+        Basis basis = finished.basis();
+        int each = Math.min(trials, TRIALS);
+        return new Moved(
+                saved.day(),
+                basis.asOf(),
+                basis.version(),
+                each,
+                WhatMoved.between(
+                        then, basis.inputs(), finished.plan().keep(), each, Forecasts.SEED, threads, progress),
+                then,
+                basis.inputs(),
+                basis.names());
     }
 
     /** Of one stage. */
