@@ -42,9 +42,7 @@ record FileLists(
                         Map.of(
                                 BankSource.Decimals.POINT, "a point: 1,234.56",
                                 BankSource.Decimals.COMMA, "a comma: 1.234,56")),
-                LedgerFields.kinds().stream()
-                        .filter(kind -> !kind.value().equals("counted"))
-                        .toList());
+                LedgerFields.movements());
     }
 
     static List<Form.Choice> columns(BankTable table, String skip) {

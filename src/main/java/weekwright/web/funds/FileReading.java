@@ -1,17 +1,21 @@
 package weekwright.web.funds;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import weekwright.base.Codec;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Refused;
 import weekwright.base.Shape;
+import weekwright.build.Said;
+import weekwright.build.Settings;
 import weekwright.files.bank.BankGuess;
 import weekwright.files.bank.BankLetters;
 import weekwright.files.bank.BankReading;
@@ -25,6 +29,7 @@ import weekwright.web.kit.Request;
 /** A waiting file and how it is read: its bytes, and from them letters, cells and bookings. */
 final class FileReading {
     static final Shape<BankSource> SHAPE = Shape.of(BankSource.class);
+    private static final List<String> MONEY = List.of("amount", "out", "in", "balance", "gross", "fee");
 
     private final WaitingFile file;
     private final byte[] bytes;
@@ -99,10 +104,51 @@ final class FileReading {
     /** The bookings as a source has them. */
     Optional<BankReading> bookings(BankSource source, Request request, Problems problems) {
         return table(Codec.word(source.encoding()), Codec.word(source.divider()), problems)
-                .map(table -> FundsFilePage.bookings(table, source, request));
+                .map(table -> bookings(table, source, request));
     }
 
-    static <E extends Enum<E>> Optional<E> word(Class<E> type, String text) {
+    static BankReading bookings(BankTable table, BankSource source, Request request) {
+        Settings settings = request.settings();
+        return BankReading.of(table, source, settings.project().currency(), settings.moneyDigits());
+    }
+
+    /** {@code Line 7: "31.02.2026" is no day as day, month, year}. */
+    static String said(Problem problem) {
+        return "Line " + problem.line() + ": " + problem.sentence();
+    }
+
+    /**
+     * What a file leaves open and nobody has chosen yet.
+     *
+     * @param column of the source
+     * @param text of the file that can be read in two ways
+     */
+    record Question(String column, String text, String rule, String choose) {}
+
+    /** Asked, never guessed: a date that can be two days, amounts that leave open what stands before the cents. */
+    List<Question> questions(UnaryOperator<String> field, int digits) {
+        Optional<BankTable> table = table(field.apply("encoding"), field.apply("divider"), new Problems());
+        List<Question> open = new ArrayList<>();
+        if (table.isPresent() && field.apply("date_order").isEmpty()) {
+            BankGuess.twofold(column(table.get(), field, "date"))
+                    .ifPresent(two -> open.add(new Question(
+                            "date_order",
+                            two.text(),
+                            "can be " + Said.day(two.one()) + " or " + Said.day(two.other()),
+                            "choose the order of a date")));
+        }
+        if (table.isPresent() && field.apply("decimals").isEmpty()) {
+            List<String> amounts = MONEY.stream()
+                    .flatMap(role -> column(table.get(), field, role).stream())
+                    .toList();
+            BankGuess.undecided(amounts, digits)
+                    .ifPresent(one -> open.add(
+                            new Question("decimals", one.text(), one.rule(), "choose what stands before the cents")));
+        }
+        return open;
+    }
+
+    private static <E extends Enum<E>> Optional<E> word(Class<E> type, String text) {
         try {
             return text.isEmpty()
                     ? Optional.empty()
@@ -113,7 +159,9 @@ final class FileReading {
     }
 
     /** The texts of a column, such as the dates, under a mapping that is not whole yet. */
-    static List<String> column(BankTable table, String skip, String column) {
+    private static List<String> column(BankTable table, UnaryOperator<String> field, String role) {
+        String skip = field.apply("skip");
+        String column = field.apply(role);
         if (!skip.matches("[0-9]{1,3}") || !column.matches("[0-9]{1,3}")) {
             return List.of();
         }

@@ -13,7 +13,6 @@ import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
-import weekwright.base.Shape;
 import weekwright.build.Settings;
 import weekwright.build.SettingsStore;
 import weekwright.db.Read;
@@ -40,8 +39,6 @@ import weekwright.web.kit.Saved;
  */
 record FileRows(
         FileReading file, BankSource source, List<Line> rows, List<Group> groups, List<String> shut, int empty) {
-    private static final Shape<LedgerEntry> SHAPE = Shape.of(LedgerEntry.class);
-
     /** @param group its number */
     record Line(BankRow row, int group, Optional<BankBooks.Twin> twin) {}
 
@@ -58,13 +55,13 @@ record FileRows(
         BankReading reading = file.bookings(source, request, new Problems()).orElseThrow(() -> back(file));
         Settings settings = SettingsStore.get(read);
         List<String> shut = new ArrayList<>();
-        reading.unread().forEach(problem -> shut.add(FundsFilePage.said(problem)));
+        reading.unread().forEach(problem -> shut.add(FileReading.said(problem)));
         List<BankRow> open = new ArrayList<>();
         for (BankRow row : reading.rows()) {
             Problems problems = new Problems();
             EnterBankFile.check(
                     entry(row, source, source.kindOut(), Optional.empty(), ""), settings, request.today(), problems);
-            problems.faults().forEach(fault -> shut.add(FundsFilePage.said(withoutRemedy(fault, row.line()))));
+            problems.faults().forEach(fault -> shut.add(FileReading.said(withoutRemedy(fault, row.line()))));
             if (!problems.hasFaults()) {
                 open.add(row);
             }
@@ -153,9 +150,5 @@ record FileRows(
                                 .map(LedgerEntry::payee))
                 .map(text -> text.toLowerCase(Locale.ROOT))
                 .collect(Collectors.toSet());
-    }
-
-    static Shape<LedgerEntry> shape() {
-        return SHAPE;
     }
 }

@@ -1,23 +1,20 @@
 package weekwright.web.funds;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import weekwright.base.Id;
-import weekwright.base.Problem;
+import weekwright.base.Money;
 import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.build.Ids;
-import weekwright.build.Said;
-import weekwright.build.Settings;
 import weekwright.db.Read;
 import weekwright.db.Stored;
-import weekwright.files.bank.BankGuess;
 import weekwright.files.bank.BankReading;
 import weekwright.files.bank.BankTable;
 import weekwright.funds.BankRow;
@@ -60,7 +57,7 @@ public final class FundsFilePage implements Page {
             List<String> faults) {}
 
     /** A row as it would be entered. */
-    public record Line(String day, String payee, String reference, weekwright.base.Money amount, String balance) {}
+    public record Line(String day, String payee, String reference, Money amount, String balance) {}
 
     private final WaitingFiles waiting;
 
@@ -78,19 +75,13 @@ public final class FundsFilePage implements Page {
         Form form = request.form("", first(request, read, reading));
         Problems problems = new Problems();
         Optional<BankTable> table = reading.table(form.value("encoding"), form.value("divider"), problems);
-        Optional<BankReading> bookings = table.flatMap(t -> source(form).map(source -> bookings(t, source, request)));
+        Optional<BankReading> bookings =
+                table.flatMap(t -> source(form).map(source -> FileReading.bookings(t, source, request)));
         List<String> remarks = new ArrayList<>();
         problems.list().forEach(problem -> remarks.add(Formats.sentence(problem.text()) + "."));
-        if (form.value("date_order").isEmpty()) {
-            table.flatMap(t -> twofold(t, form.value("skip"), form.value("date")))
-                    .ifPresent(two -> remarks.add("“" + two.text() + "” can be " + Said.day(two.one()) + " or "
-                            + Said.day(two.other()) + ": choose the order of a date, nothing is guessed."));
-        }
-        if (form.value("decimals").isEmpty()) {
-            table.flatMap(t -> undecided(t, form::value, request.settings().moneyDigits()))
-                    .ifPresent(one -> remarks.add("“" + one.text() + "” " + one.rule()
-                            + ": choose what stands before the cents, nothing is guessed."));
-        }
+        reading.questions(form::value, request.settings().moneyDigits())
+                .forEach(open -> remarks.add(
+                        "“" + open.text() + "” " + open.rule() + ": " + open.choose() + ", nothing is guessed."));
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return new View(
                 form,
@@ -102,11 +93,6 @@ public final class FundsFilePage implements Page {
                 bookings.map(b -> lines(b, form.holds("people", "yes"), formats))
                         .orElse(List.of()),
                 bookings.map(FundsFilePage::faults).orElse(List.of()));
-    }
-
-    static BankReading bookings(BankTable table, BankSource source, Request request) {
-        Settings settings = request.settings();
-        return BankReading.of(table, source, settings.project().currency(), settings.moneyDigits());
     }
 
     /** What stands in the fields at first: as the source was read last, or as the file looks. */
@@ -149,18 +135,6 @@ public final class FundsFilePage implements Page {
         return FileReading.SHAPE.parse(texts, Reading.form(2), new Problems());
     }
 
-    private static Optional<BankGuess.Twofold> twofold(BankTable table, String skip, String column) {
-        return BankGuess.twofold(FileReading.column(table, skip, column));
-    }
-
-    private static Optional<BankGuess.Undecided> undecided(BankTable table, UnaryOperator<String> field, int digits) {
-        List<String> amounts = new ArrayList<>();
-        for (String role : List.of("amount", "out", "in", "balance", "gross", "fee")) {
-            amounts.addAll(FileReading.column(table, field.apply("skip"), field.apply(role)));
-        }
-        return BankGuess.undecided(amounts, digits);
-    }
-
     private static String found(BankReading bookings) {
         return Formats.sentence(Formats.counted(bookings.rows().size(), "booking is", "bookings are")) + " read"
                 + (bookings.unreadRows() == 0
@@ -189,13 +163,8 @@ public final class FundsFilePage implements Page {
     private static List<String> faults(BankReading bookings) {
         return bookings.unread().stream()
                 .limit(FAULTS_SHOWN)
-                .map(FundsFilePage::said)
+                .map(FileReading::said)
                 .toList();
-    }
-
-    /** {@code Line 7: "31.02.2026" is no day as day, month, year}. */
-    static String said(Problem problem) {
-        return "Line " + problem.line() + ": " + problem.sentence();
     }
 
     @Override
@@ -228,8 +197,8 @@ public final class FundsFilePage implements Page {
             form.ignoringFields();
             return new Answer.Again(instead, "");
         }
-        askOrder(form, reading);
-        askDecimals(form, reading, digits);
+        reading.questions(form::text, digits)
+                .forEach(open -> form.fault(open.column(), open.text(), open.rule(), open.choose()));
         BankSource draft = form.draft(STAND_IN, asked(form));
         Problems cells = new Problems();
         Optional<BankTable> table = reading.table(form.text("encoding"), form.text("divider"), cells);
@@ -237,7 +206,7 @@ public final class FundsFilePage implements Page {
         Problems rules = request.read(read -> SaveBankSource.check(read, stored(read, reading), draft));
         form.besides(() -> rules);
         if (!form.problems().hasFaults() && !rules.hasFaults()) {
-            if (bookings(table.orElseThrow(), draft, request).rows().isEmpty()) {
+            if (FileReading.bookings(table.orElseThrow(), draft, request).rows().isEmpty()) {
                 form.fault("date", "", "No row can be read like this", "look at the columns and the order of a date");
             }
         }
@@ -251,38 +220,11 @@ public final class FundsFilePage implements Page {
         });
     }
 
-    /** A date that can be two days is asked about with both. */
-    private static void askOrder(FormReader form, FileReading reading) {
-        if (!form.text("date_order").isEmpty()) {
-            return;
-        }
-        reading.table(form.text("encoding"), form.text("divider"), new Problems())
-                .flatMap(table -> twofold(table, form.text("skip"), form.text("date")))
-                .ifPresent(two -> form.fault(
-                        "date_order",
-                        two.text(),
-                        "can be " + Said.day(two.one()) + " or " + Said.day(two.other()),
-                        "choose the order of a date"));
-    }
-
-    /** Amounts that leave open what stands before the cents are asked about with what was found. */
-    private static void askDecimals(FormReader form, FileReading reading, int digits) {
-        if (!form.text("decimals").isEmpty()) {
-            return;
-        }
-        reading.table(form.text("encoding"), form.text("divider"), new Problems())
-                .flatMap(table -> undecided(table, form::text, digits))
-                .ifPresent(
-                        one -> form.fault("decimals", one.text(), one.rule(), "choose what stands before the cents"));
-    }
-
     /** All fields but those that were asked about already. */
     private static String[] asked(FormReader form) {
         Set<String> told = new HashSet<>();
         form.problems().list().forEach(problem -> told.add(problem.column()));
-        return java.util.Arrays.stream(COLUMNS)
-                .filter(name -> !told.contains(name))
-                .toArray(String[]::new);
+        return Arrays.stream(COLUMNS).filter(name -> !told.contains(name)).toArray(String[]::new);
     }
 
     /** What stands in for columns that cannot be read; what it says of amounts passes the rules. */

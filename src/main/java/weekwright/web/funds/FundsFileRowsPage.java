@@ -14,6 +14,7 @@ import weekwright.base.Money;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
+import weekwright.build.SettingsStore;
 import weekwright.db.Read;
 import weekwright.funds.Balance;
 import weekwright.funds.BankBooks;
@@ -22,7 +23,6 @@ import weekwright.funds.BankRow;
 import weekwright.funds.EnterBankFile;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
-import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.WaitingFile;
 import weekwright.funds.WaitingFiles;
 import weekwright.render.Form;
@@ -121,13 +121,9 @@ public final class FundsFileRowsPage implements Page {
                         .map(line -> line(line, rows.source().people(), formats))
                         .toList(),
                 shut(rows.shut()),
-                LedgerFields.kinds().stream()
-                        .filter(kind -> !kind.value().equals("counted"))
-                        .toList(),
+                LedgerFields.movements(),
                 Choices.stages(read),
-                PledgeLevelStore.TABLE.values(read).stream()
-                        .map(level -> new Form.Choice(level.id().value(), level.name()))
-                        .toList());
+                LedgerFields.levels(read));
     }
 
     private static List<String> shut(List<String> all) {
@@ -183,10 +179,7 @@ public final class FundsFileRowsPage implements Page {
                 .filter(line -> line.twin().isEmpty() && !line.row().date().isAfter(last.date()))
                 .map(line -> line.row().amount())
                 .reduce(Money.ZERO, Money::plus)
-                .plus(Balance.accounts(
-                                last.date(),
-                                weekwright.build.SettingsStore.get(read),
-                                LedgerEntryStore.TABLE.values(read))
+                .plus(Balance.accounts(last.date(), SettingsStore.get(read), LedgerEntryStore.TABLE.values(read))
                         .getOrDefault(rows.source().account(), Money.ZERO));
     }
 
@@ -227,33 +220,7 @@ public final class FundsFileRowsPage implements Page {
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
         FileRows rows = request.read(read -> FileRows.of(waiting, request, read));
-        List<LedgerEntry> as = new ArrayList<>();
-        LedgerEntry standIn = LedgerFields.standIn(request);
-        for (int i = 0; i < rows.groups().size(); i++) {
-            as.add(
-                    i < NAMES_MOST
-                            ? chosen(form, i, standIn)
-                            : usual(rows, rows.groups().get(i), standIn));
-        }
-        Set<String> levels = request.read(FileRows::levels);
-        for (int i = 0; i < Math.min(NAMES_MOST, as.size()); i++) {
-            String payee = as.get(i).payee();
-            if (as.get(i).kind() == LedgerEntry.Kind.PAYOUT
-                    && !payee.isEmpty()
-                    && !levels.contains(payee.toLowerCase(Locale.ROOT))) {
-                if (payee.equals(rows.groups().get(i).payee())) {
-                    // as the file has it, and nobody typed it
-                    as.set(i, FileRows.shape().with(as.get(i), "payee", ""));
-                    continue;
-                }
-                form.fault(
-                        "payee." + i,
-                        payee,
-                        "is no pledge level",
-                        "choose one, or leave it empty: of supporters the books keep no names");
-            }
-        }
-        Set<String> ticked = Set.copyOf(form.texts("take"));
+        List<LedgerEntry> as = likes(form, rows, LedgerFields.standIn(request), request.read(FileRows::levels));
         if (!rows.shut().isEmpty() && !form.ticked("leave")) {
             form.fault(
                     "leave",
@@ -261,19 +228,14 @@ public final class FundsFileRowsPage implements Page {
                     Formats.sentence(Formats.counted(rows.shut().size(), "row", "rows")) + " cannot go in",
                     "tick that they are left out, or change how the file is read");
         }
-        List<LedgerEntry> entries = new ArrayList<>();
-        List<Integer> lines = new ArrayList<>();
-        for (int i = 0; i < rows.rows().size(); i++) {
-            FileRows.Line line = rows.rows().get(i);
-            boolean take = i < ROWS_MOST
-                    ? ticked.contains(String.valueOf(line.row().line()))
-                    : line.twin().isEmpty();
-            if (take) {
-                LedgerEntry like = as.get(line.group());
-                entries.add(FileRows.entry(line.row(), rows.source(), like.kind(), like.stage(), like.payee()));
-                lines.add(line.row().line());
-            }
-        }
+        List<FileRows.Line> chosen = ticked(form, rows);
+        List<LedgerEntry> entries = chosen.stream()
+                .map(line -> {
+                    LedgerEntry like = as.get(line.group());
+                    return FileRows.entry(line.row(), rows.source(), like.kind(), like.stage(), like.payee());
+                })
+                .toList();
+        List<Integer> lines = chosen.stream().map(line -> line.row().line()).toList();
         int left = rows.rows().size() - entries.size() + rows.shut().size();
         WaitingFile file = rows.file().file();
         AtomicReference<WaitingFiles.Kept> taken = new AtomicReference<>();
@@ -292,10 +254,59 @@ public final class FundsFileRowsPage implements Page {
         }
     }
 
+    /** The rows to be entered: of those that are listed the ticked ones, of the others what is not there already. */
+    private static List<FileRows.Line> ticked(FormReader form, FileRows rows) {
+        Set<String> ticked = Set.copyOf(form.texts("take"));
+        List<FileRows.Line> chosen = new ArrayList<>();
+        for (int i = 0; i < rows.rows().size(); i++) {
+            FileRows.Line line = rows.rows().get(i);
+            if (i < ROWS_MOST
+                    ? ticked.contains(String.valueOf(line.row().line()))
+                    : line.twin().isEmpty()) {
+                chosen.add(line);
+            }
+        }
+        return chosen;
+    }
+
     private static String entered(BankFile file) {
         return Formats.sentence(Formats.counted(file.entered(), "row", "rows")) + " of " + file.name()
                 + (file.entered() == 1 ? " is" : " are") + " in the books"
                 + (file.leftOut() == 0 ? "." : ", " + Formats.counted(file.leftOut(), "is", "are") + " left out.");
+    }
+
+    /** By name of the file: an entry of which kind, stage and payee count. */
+    private static List<LedgerEntry> likes(FormReader form, FileRows rows, LedgerEntry standIn, Set<String> levels) {
+        List<LedgerEntry> as = new ArrayList<>();
+        for (int i = 0; i < rows.groups().size(); i++) {
+            FileRows.Group group = rows.groups().get(i);
+            as.add(
+                    i < NAMES_MOST
+                            ? ofLevel(form, i, chosen(form, i, standIn), group, levels)
+                            : usual(rows, group, standIn));
+        }
+        return as;
+    }
+
+    /** Of supporters the books keep no names: beside their money stands a level or nothing. */
+    private static LedgerEntry ofLevel(
+            FormReader form, int number, LedgerEntry as, FileRows.Group group, Set<String> levels) {
+        String payee = as.payee();
+        if (as.kind() != LedgerEntry.Kind.PAYOUT
+                || payee.isEmpty()
+                || levels.contains(payee.toLowerCase(Locale.ROOT))) {
+            return as;
+        }
+        if (payee.equals(group.payee())) {
+            // as the file has it, and nobody typed it
+            return LedgerFields.SHAPE.with(as, "payee", "");
+        }
+        form.fault(
+                "payee." + number,
+                payee,
+                "is no pledge level",
+                "choose one, or leave it empty: of supporters the books keep no names");
+        return as;
     }
 
     /** What the fields of a name say: an entry of which kind, stage and payee count. */
@@ -303,21 +314,21 @@ public final class FundsFileRowsPage implements Page {
         LedgerEntry as = standIn;
         for (String column : List.of("kind", "stage", "payee")) {
             Problems found = new Problems();
-            Optional<Object> value = FileRows.shape()
+            Optional<Object> value = LedgerFields.SHAPE
                     .field(column)
                     .orElseThrow()
                     .parse(form.text(column + "." + number), form.reading(), found);
             found.list().forEach(p -> form.fault(column + "." + number, p.read(), p.rule(), p.remedy()));
             if (value.isPresent()) {
-                as = FileRows.shape().with(as, column, value.get());
+                as = LedgerFields.SHAPE.with(as, column, value.get());
             }
         }
         return as;
     }
 
     private static LedgerEntry usual(FileRows rows, FileRows.Group group, LedgerEntry standIn) {
-        LedgerEntry as = FileRows.shape().with(standIn, "kind", kind(rows, group));
-        as = FileRows.shape().with(as, "stage", group.suggestion().flatMap(BankBooks.Suggestion::stage));
-        return FileRows.shape().with(as, "payee", payee(rows, group));
+        LedgerEntry as = LedgerFields.SHAPE.with(standIn, "kind", kind(rows, group));
+        as = LedgerFields.SHAPE.with(as, "stage", group.suggestion().flatMap(BankBooks.Suggestion::stage));
+        return LedgerFields.SHAPE.with(as, "payee", payee(rows, group));
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Refused;
 import weekwright.base.Text;
+import weekwright.funds.BankSourceStore;
 import weekwright.funds.WaitingFile;
 import weekwright.funds.WaitingFiles;
 import weekwright.render.Form;
@@ -51,7 +52,7 @@ public final class FundsFilesNewPage implements Page {
         form.text("file");
         List<Upload> sent = request.uploads("file");
         String pasted = form.text("text");
-        Optional<Id> source = form.oneOf("source", request.read(weekwright.funds.BankSourceStore.TABLE::ids));
+        Optional<Id> source = form.oneOf("source", request.read(BankSourceStore.TABLE::ids));
         if (sent.isEmpty() && pasted.isEmpty()) {
             form.fault("file", "", "is missing", "choose the file, or paste its rows");
         } else if (sent.size() + (pasted.isEmpty() ? 0 : 1) > 1) {

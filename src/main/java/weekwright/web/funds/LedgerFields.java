@@ -43,7 +43,7 @@ final class LedgerFields {
         "rate",
         "note"
     };
-    private static final Shape<LedgerEntry> SHAPE = Shape.of(LedgerEntry.class);
+    static final Shape<LedgerEntry> SHAPE = Shape.of(LedgerEntry.class);
 
     private LedgerFields() {}
 
@@ -67,9 +67,7 @@ final class LedgerFields {
                 MaterialStore.TABLE.values(read).stream()
                         .map(line -> new Form.Choice(line.id().value(), line.item()))
                         .toList(),
-                PledgeLevelStore.TABLE.values(read).stream()
-                        .map(level -> new Form.Choice(level.id().value(), level.name()))
-                        .toList(),
+                levels(read),
                 new Formats(request.settings().project().currency(), request.today()).currencyMark(),
                 request.today().toString());
     }
@@ -81,6 +79,19 @@ final class LedgerFields {
                         LedgerEntry.Kind.PAYOUT, "pay-out of pledges",
                         LedgerEntry.Kind.REGULAR, "comes again",
                         LedgerEntry.Kind.COUNTED, "counted balance"));
+    }
+
+    /** Of what moves money: all but a counted balance. */
+    static List<Form.Choice> movements() {
+        return kinds().stream()
+                .filter(kind -> !kind.value().equals(Codec.word(LedgerEntry.Kind.COUNTED)))
+                .toList();
+    }
+
+    static List<Form.Choice> levels(Read read) {
+        return PledgeLevelStore.TABLE.values(read).stream()
+                .map(level -> new Form.Choice(level.id().value(), level.name()))
+                .toList();
     }
 
     static String word(LedgerEntry.Kind kind) {
