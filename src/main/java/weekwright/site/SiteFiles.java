@@ -1,5 +1,6 @@
 package weekwright.site;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,11 +11,15 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import weekwright.base.Refused;
+import weekwright.files.picture.PhotoFiles;
+import weekwright.files.picture.PictureFacts;
 import weekwright.render.Templates;
 
 /**
@@ -26,9 +31,17 @@ final class SiteFiles {
 
     private final Map<String, byte[]> assets = new LinkedHashMap<>();
     private final Map<String, Path> pictures = new LinkedHashMap<>();
-    private final Map<String, Optional<String>> picturePaths = new LinkedHashMap<>();
+    private final Map<String, Optional<Shown>> shown = new LinkedHashMap<>();
     private final Function<String, Optional<Path>> copies;
     private final String style;
+
+    /**
+     * A picture in the log.
+     *
+     * @param path from the log's folder
+     * @param place the attributes that keep its place in a page until it is there
+     */
+    record Shown(String path, String place) {}
 
     /** @param copies the copy of a picture that may be given out, by the picture's name */
     SiteFiles(Templates templates, Function<String, Optional<Path>> copies) {
@@ -59,16 +72,28 @@ final class SiteFiles {
     }
 
     /** Where a picture stands in the log; empty where it is not there or cannot be given out. */
-    synchronized Optional<String> picture(String name) {
-        return picturePaths.computeIfAbsent(
+    synchronized Optional<Shown> picture(String name) {
+        return shown.computeIfAbsent(
                 name,
                 asked -> copies.apply(asked).map(file -> {
+                    byte[] bytes = read(file);
                     String ending = file.getFileName().toString();
-                    String path = "pictures/" + hash(read(file))
-                            + ending.substring(ending.lastIndexOf('.')).toLowerCase(java.util.Locale.ROOT);
+                    String path = "pictures/" + hash(bytes)
+                            + ending.substring(ending.lastIndexOf('.')).toLowerCase(Locale.ROOT);
                     pictures.put(path, file);
-                    return path;
+                    return new Shown(path, place(bytes));
                 }));
+    }
+
+    private static String place(byte[] copy) {
+        try {
+            PictureFacts facts = PictureFacts.read(new ByteArrayInputStream(copy));
+            return new PhotoFiles.Box(facts.width(), facts.height()).place();
+        } catch (Refused noPicture) {
+            return "";
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private String asset(String name, String ending, byte[] bytes) {

@@ -60,7 +60,7 @@ final class SitePages {
     public record StageLine(int number, String name, String path, String words) {}
 
     /** A picture of a note. */
-    public record Picture(String path, String caption, String alternative) {}
+    public record Picture(String path, String place, String caption, String alternative) {}
 
     /** The first page. */
     public record Index(
@@ -146,7 +146,8 @@ final class SitePages {
         List<Picture> pictures = new ArrayList<>();
         for (Photo photo : Markdown.under(entry.note().text(), entry.photos())) {
             files.picture(photo.file())
-                    .ifPresent(path -> pictures.add(new Picture(root + path, photo.caption(), photo.alternative())));
+                    .ifPresent(shown -> pictures.add(
+                            new Picture(root + shown.path(), shown.place(), photo.caption(), photo.alternative())));
         }
         List<Link> belongs = new ArrayList<>();
         entry.stage()
@@ -185,7 +186,7 @@ final class SitePages {
                         Markdown.under(text, entry.photos()).stream().map(Photo::file))
                 .flatMap(file -> files.picture(file).stream())
                 .findFirst()
-                .map(path -> log.address() + path)
+                .map(shown -> log.address() + shown.path())
                 .orElse("");
     }
 
@@ -314,9 +315,9 @@ final class SitePages {
         String html = Markdown.html(entry.note().text(), entry.links(), log.quotes());
         String plain = OWN_LINK.matcher(html).replaceAll("$1");
         return PICTURE.matcher(plain)
-                .replaceAll(match -> Matcher.quoteReplacement(
-                        files.picture(URLDecoder.decode(match.group(1), StandardCharsets.UTF_8))
-                                .map(path -> "<img src=\"" + root + path + "\"" + match.group(2) + ">")
-                                .orElse("")));
+                .replaceAll(match -> Matcher.quoteReplacement(files.picture(
+                                URLDecoder.decode(match.group(1), StandardCharsets.UTF_8))
+                        .map(shown -> "<img src=\"" + root + shown.path() + "\"" + shown.place() + match.group(2) + ">")
+                        .orElse("")));
     }
 }

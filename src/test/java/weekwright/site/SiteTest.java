@@ -3,6 +3,7 @@ package weekwright.site;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -416,6 +418,9 @@ class SiteTest {
         String path = page.select("img").attr("src");
         assertThat(path).matches("\\.\\./pictures/[0-9a-f]{16}\\.jpg");
         byte[] published = Files.readAllBytes(target.resolve("notes").resolve(path));
+        BufferedImage copy = ImageIO.read(new ByteArrayInputStream(published));
+        assertThat(page.select("img").attr("width")).isEqualTo(String.valueOf(copy.getWidth()));
+        assertThat(page.select("img").attr("height")).isEqualTo(String.valueOf(copy.getHeight()));
         assertThat(CameraPicture.text(published))
                 .doesNotContain(CameraPicture.PRIVATE)
                 .doesNotContain(CameraPicture.text(CameraPicture.LATITUDE))

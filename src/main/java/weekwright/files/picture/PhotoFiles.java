@@ -77,7 +77,12 @@ public final class PhotoFiles {
     }
 
     /** Pixels of a copy as it is shown. */
-    public record Box(int width, int height) {}
+    public record Box(int width, int height) {
+        /** The attributes that keep a picture's place in a page until it is there. */
+        public String place() {
+            return " width=\"" + width + "\" height=\"" + height + "\"";
+        }
+    }
 
     /** How large a copy of a picture is, made or not; nothing where it is not there or no picture. */
     public Optional<Box> box(String name, Size size) throws IOException {

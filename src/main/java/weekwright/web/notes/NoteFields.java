@@ -100,8 +100,13 @@ final class NoteFields {
 
     /** What stands in the field of the text, as a page. */
     static String page(Request request, Read read, Form form) {
-        return Markdown.html(
-                form.value("text"), Addresses.links(read), request.settings().quotes());
+        return page(request, read, form.value("text"));
+    }
+
+    private static String page(Request request, Read read, String text) {
+        return Photos.inPlace(
+                request,
+                Markdown.html(text, Addresses.links(read), request.settings().quotes()));
     }
 
     /** What a button asks for that saves nothing: the page view of what is typed, or another row for a task. */
@@ -114,10 +119,7 @@ final class NoteFields {
             case "page" ->
                 Optional.of(Answer.body(
                         "text/html; charset=utf-8",
-                        request.read(read -> Markdown.html(
-                                        form.text("text"),
-                                        Addresses.links(read),
-                                        request.settings().quotes()))
+                        request.read(read -> page(request, read, form.text("text")))
                                 .getBytes(StandardCharsets.UTF_8)));
             default -> Optional.empty();
         };

@@ -31,10 +31,7 @@ public final class Photos implements Fragment {
     /** The attributes that keep a picture's place until it is there; empty where its file is not. */
     static String place(Request request, String file, PhotoFiles.Size size) {
         try {
-            return files(request)
-                    .box(file, size)
-                    .map(box -> " width=\"" + box.width() + "\" height=\"" + box.height() + "\"")
-                    .orElse("");
+            return files(request).box(file, size).map(PhotoFiles.Box::place).orElse("");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
