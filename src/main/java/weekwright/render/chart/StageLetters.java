@@ -104,7 +104,8 @@ final class StageLetters {
                     new Place(at, top - 5, "middle"),
                     new Place(at + 4, top - 5, "end"),
                     new Place(at + 9, drawing.foot() + 14, "start"),
-                    new Place(at, drawing.foot() + 14, "middle"));
+                    new Place(at, drawing.foot() + 14, "middle"),
+                    new Place(clamped(drawing.timber().ends()[2]) + 8, drawing.foot() - 4, "start"));
         } else {
             boolean before = drawing.timber().ends()[1] < 0;
             text = "about " + formats.far(even.get());
