@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import weekwright.base.Problems;
 import weekwright.base.Words;
 import weekwright.build.Said;
 import weekwright.build.Task;
@@ -141,7 +142,7 @@ public final class AheadLeversPage implements Page {
                 answer.map(AheadLeversPage::drawn).orElse(""),
                 look.map(one -> !one.settled()).orElse(false),
                 address,
-                kept(request));
+                kept(request, words, ground.inputs()));
     }
 
     private static boolean open(Task task) {
@@ -301,15 +302,30 @@ public final class AheadLeversPage implements Page {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 
-    private static List<Kept> kept(Request request) {
+    private static List<Kept> kept(Request request, LeverWords words, Inputs inputs) {
         return request.read(read -> KeptLeversStore.TABLE.list(read).stream()
                 .map(row -> new Kept(
                         row.row(),
                         row.version(),
                         row.value().name(),
-                        String.join(", ", row.value().pulled().list()),
+                        said(request, words, inputs, row.value().pulled().list()),
                         address(row.value().pulled().list())))
                 .toList());
+    }
+
+    /** What a kept lever changes; a task that it names may be done since. */
+    private static String said(Request request, LeverWords words, Inputs inputs, List<String> pulled) {
+        Map<String, List<String>> texts = pulled.stream()
+                .map(word -> word.split("=", 2))
+                .collect(Collectors.groupingBy(
+                        word -> word[0], LinkedHashMap::new, Collectors.mapping(word -> word[1], Collectors.toList())));
+        FormReader kept = request.asked(texts);
+        List<String> all = words.said(LeverFields.read(kept, inputs).levers(), inputs);
+        List<String> parts = new ArrayList<>(all.isEmpty() ? List.of() : List.of(Formats.list(all)));
+        if (kept.problems().hasFaults()) {
+            parts.add(all.isEmpty() ? "nothing of it can be tried any more" : "the rest cannot be tried any more");
+        }
+        return Formats.sentence(String.join("; ", parts));
     }
 
     @Override
@@ -326,7 +342,7 @@ public final class AheadLeversPage implements Page {
         String name = form.text("name", KeptLevers.class, "name");
         KeptLevers row = new KeptLevers(name, pulled);
         form.besides(() -> {
-            var problems = new weekwright.base.Problems();
+            Problems problems = new Problems();
             KeepLevers.check(row, problems);
             return problems;
         });

@@ -4,6 +4,7 @@ import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -13,6 +14,8 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
+import weekwright.funds.PledgeLevel;
+import weekwright.funds.PledgeLevelStore;
 import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.web.kit.Page;
@@ -71,7 +74,7 @@ public final class FundsLedgerPage implements Page {
         }
         Map<String, String> stages = new LinkedHashMap<>();
         List<Form.Choice> choices = Choices.stages(read);
-        choices.forEach(choice -> stages.put(choice.value().toLowerCase(java.util.Locale.ROOT), choice.label()));
+        choices.forEach(choice -> stages.put(choice.value().toLowerCase(Locale.ROOT), choice.label()));
         List<Stored<LedgerEntry>> match = all.stream()
                 .filter(row -> matches(row.value(), chosen))
                 .sorted(Comparator.comparing(
@@ -83,11 +86,12 @@ public final class FundsLedgerPage implements Page {
         int page = Math.min(asked, Math.max(0, match.size() - 1) / A_PAGE);
         int from = page * A_PAGE;
         int to = Math.min(from + A_PAGE, match.size());
+        List<PledgeLevel> levels = PledgeLevelStore.TABLE.values(read);
         Formats formats = new Formats(request.settings().project().currency(), request.today());
         return new View(
                 match.subList(from, to).stream()
-                        .map(row ->
-                                line(row, stages, formats, request.settings().moneyDigits()))
+                        .map(row -> line(
+                                row, stages, levels, formats, request.settings().moneyDigits()))
                         .toList(),
                 LedgerFields.kinds(),
                 months(all),
@@ -122,14 +126,19 @@ public final class FundsLedgerPage implements Page {
                 .toList();
     }
 
-    private static Line line(Stored<LedgerEntry> stored, Map<String, String> stages, Formats formats, int digits) {
+    private static Line line(
+            Stored<LedgerEntry> stored,
+            Map<String, String> stages,
+            List<PledgeLevel> levels,
+            Formats formats,
+            int digits) {
         LedgerEntry entry = stored.value();
         Optional<String> stage = entry.stage().map(id -> stages.getOrDefault(id.folded(), id.value()));
         return new Line(
                 stored.row(),
                 formats.dateShort(entry.date()),
                 LedgerFields.word(entry.kind()),
-                entry.payee().isEmpty() ? entry.note() : entry.payee(),
+                LedgerFields.what(entry, levels),
                 stage.orElse(""),
                 entry.account(),
                 entry.amount(),

@@ -3,9 +3,9 @@ package weekwright.web.funds;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import weekwright.base.Codec;
 import weekwright.base.Money;
 import weekwright.build.Settings;
 import weekwright.db.Read;
@@ -86,7 +86,7 @@ public final class FundsPage implements Page {
                     levels,
                     people,
                     together,
-                    entries(ledger),
+                    entries(ledger, PledgeLevelStore.TABLE.values(read)),
                     FundsStagesPage.open(read, formats),
                     formats.money(settings.reserve().minor()));
         });
@@ -163,15 +163,15 @@ public final class FundsPage implements Page {
         return levels;
     }
 
-    private static List<Entry> entries(List<LedgerEntry> ledger) {
+    private static List<Entry> entries(List<LedgerEntry> ledger, List<PledgeLevel> levels) {
         return ledger.stream()
-                .sorted(java.util.Comparator.comparing(LedgerEntry::date).reversed())
+                .sorted(Comparator.comparing(LedgerEntry::date).reversed())
                 .limit(LAST_ENTRIES)
                 .map(entry -> new Entry(
                         entry.date(),
                         entry.amount(),
-                        Codec.word(entry.kind()).replace('-', ' '),
-                        entry.payee().isEmpty() ? entry.note() : entry.payee()))
+                        LedgerFields.word(entry.kind()),
+                        LedgerFields.what(entry, levels)))
                 .toList();
     }
 }

@@ -13,6 +13,7 @@ import weekwright.db.Stored;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.MaterialStore;
+import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.SaveLedgerEntry;
 import weekwright.render.Form;
@@ -100,6 +101,16 @@ final class LedgerFields {
                 .map(Form.Choice::label)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** From or to whom, else what for; of a pay-out its pledge level. */
+    static String what(LedgerEntry entry, List<PledgeLevel> levels) {
+        return levels.stream()
+                .filter(level -> entry.kind() == LedgerEntry.Kind.PAYOUT
+                        && level.id().value().equalsIgnoreCase(entry.payee()))
+                .map(PledgeLevel::name)
+                .findFirst()
+                .orElse(entry.payee().isEmpty() ? entry.note() : entry.payee());
     }
 
     static Answer add(Request request) throws Exception {

@@ -282,8 +282,12 @@ public final class Request {
 
     /** What stands after the question mark, read as a form is; its faults are the page's to show. */
     public FormReader asked() {
-        Reading reading = hasProject() ? settings().typed() : Reading.form(2);
-        return new FormReader(context.queryParamMap(), reading);
+        return asked(context.queryParamMap());
+    }
+
+    /** As above, of words that were kept from an earlier address. */
+    public FormReader asked(Map<String, List<String>> words) {
+        return new FormReader(words, hasProject() ? settings().typed() : Reading.form(2));
     }
 
     /** A request header; empty where there is none. */

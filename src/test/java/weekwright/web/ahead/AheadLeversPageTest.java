@@ -7,6 +7,9 @@ import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Words;
+import weekwright.forecast.KeptLevers;
+import weekwright.forecast.KeptLeversStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -46,6 +49,29 @@ class AheadLeversPageTest {
         assertThat(page.page().select(".kept-levers a").eachAttr("href"))
                 .containsExactly(
                         "/ahead/levers?supporters=-33", "/ahead/levers?hours.wren=16", "/ahead/levers?every=2");
+        assertThat(page.page().select(".kept-levers small").eachText())
+                .containsExactly(
+                        "33 in a hundred fewer supporters", "Wren 16 hours a week more", "An episode every two weeks");
+    }
+
+    @Test
+    void what_a_kept_lever_names_and_is_done_since_is_told() {
+        try (ServerFixture own = ServerFixture.of(SmallProject::fillWithOnePerson)) {
+            own.db().write("ilse", write -> {
+                KeptLeversStore.TABLE.insert(
+                        write, new KeptLevers("Both", new Words(List.of("prices=10", "drop=gone.1"))));
+                KeptLeversStore.TABLE.insert(write, new KeptLevers("One", new Words(List.of("drop=gone.1"))));
+                return null;
+            });
+            assertThat(own.as("ilse")
+                            .get("/ahead/levers")
+                            .page()
+                            .select(".kept-levers small")
+                            .eachText())
+                    .containsExactly(
+                            "Prices 10 in a hundred higher; the rest cannot be tried any more",
+                            "Nothing of it can be tried any more");
+        }
     }
 
     @Test
