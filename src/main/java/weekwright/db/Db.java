@@ -19,8 +19,12 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
+import org.jdbi.v3.core.ConnectionFactory;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.statement.ColonPrefixSqlParser;
+import org.jdbi.v3.core.statement.SqlParser;
+import org.jdbi.v3.core.statement.SqlStatements;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteErrorCode;
@@ -36,6 +40,9 @@ public final class Db implements AutoCloseable {
     private static final int READERS = 4;
     private static final int BUSY_MILLIS = 5_000;
 
+    /** One for all connections: it keeps the statements that it has taken apart, which costs more than to run them. */
+    private static final SqlParser PARSER = new ColonPrefixSqlParser();
+
     private final SQLiteDataSource writing;
     private final HikariDataSource readingPool;
     private final Jdbi reading;
@@ -43,8 +50,7 @@ public final class Db implements AutoCloseable {
     private final ReentrantLock writerLock = new ReentrantLock(true);
     private final List<LongConsumer> listeners = new CopyOnWriteArrayList<>();
     private Connection writer;
-    /** One for all transactions: it keeps the statements that it has taken apart, which costs more than to run them. */
-    private final Jdbi overWriter = Jdbi.create(this::connection);
+    private final Jdbi overWriter = jdbi(this::connection);
 
     private volatile long version;
     private final KeptRows keptRows = new KeptRows();
@@ -60,7 +66,7 @@ public final class Db implements AutoCloseable {
         config.setPoolName("readers");
         config.setConnectionInitSql("PRAGMA query_only = ON");
         readingPool = new HikariDataSource(config);
-        reading = Jdbi.create(readingPool);
+        reading = jdbi(readingPool::getConnection);
         version = read(Read::projectVersion);
     }
 
@@ -281,6 +287,12 @@ public final class Db implements AutoCloseable {
             throw new UncheckedIOException("no copy of it can be made in " + copy, e);
         }
         handle.execute("VACUUM INTO ?", copy.resolve(Folder.DATABASE).toString());
+    }
+
+    private static Jdbi jdbi(ConnectionFactory connections) {
+        Jdbi jdbi = Jdbi.create(connections);
+        jdbi.getConfig(SqlStatements.class).setSqlParser(PARSER);
+        return jdbi;
     }
 
     private void migrate(Path file) {

@@ -39,28 +39,29 @@ final class Migrations {
         return FILES.size();
     }
 
-    /** Runs what is missing, each migration whole or not at all. The handle must be outside a transaction. */
+    /** Runs what is missing, all of it or nothing. The handle must be outside a transaction. */
     static void run(Handle handle, int from) {
         run(handle, from, newest());
     }
 
     /** As above, but no further than an older schema. */
     static void run(Handle handle, int from, int to) {
-        for (int done = from; done < to; done++) {
-            int number = done + 1;
-            String sql = text(FILES.get(done));
-            handle.useTransaction(h -> {
-                script(h, sql);
-                if (number == 1) {
+        if (from >= to) {
+            return;
+        }
+        handle.useTransaction(h -> {
+            for (int done = from; done < to; done++) {
+                script(h, text(FILES.get(done)));
+                if (done == 0) {
                     h.createUpdate("INSERT INTO meta VALUES (1, 1, :project, :csrf)")
                             .bind("project", secret())
                             .bind("csrf", secret())
                             .execute();
                 }
-                h.execute("PRAGMA application_id = " + APPLICATION_ID);
-                h.execute("PRAGMA user_version = " + number);
-            });
-        }
+            }
+            h.execute("PRAGMA application_id = " + APPLICATION_ID);
+            h.execute("PRAGMA user_version = " + to);
+        });
     }
 
     /** SQLite takes the statements apart itself; to have them parsed for parameters first takes longer than to run them. */

@@ -2,25 +2,34 @@ package weekwright.requirements;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.Requirement;
 
 class RequirementTableTest {
+    private static RequirementTable table;
+
+    @BeforeAll
+    static void read() throws Exception {
+        table = RequirementTable.read();
+    }
+
     @Test
-    void every_requirement_has_a_test_that_names_it_or_a_reason() throws Exception {
-        assertThat(RequirementTable.read().faults()).isEmpty();
+    void every_requirement_has_a_test_that_names_it_or_a_reason() {
+        assertThat(table.faults()).isEmpty();
     }
 
     /** Else: {@code mvn -q test-compile exec:java … -Dexec.mainClass=weekwright.requirements.RequirementTable}. */
     @Test
     void the_table_in_the_guide_is_what_the_tests_say() throws Exception {
         String guide = Files.readString(RequirementTable.GUIDE);
-        assertThat(RequirementTable.inGuide(guide))
-                .isEqualTo(RequirementTable.read().markdown());
+        assertThat(RequirementTable.inGuide(guide)).isEqualTo(table.markdown());
     }
 
     @Test
@@ -38,8 +47,8 @@ class RequirementTableTest {
     private static List<String> lines(Path file) {
         try {
             return Files.readAllLines(file);
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }
