@@ -17,6 +17,7 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
+import weekwright.episodes.SlotCalendar;
 import weekwright.files.NamedLinks;
 import weekwright.funds.MaterialStore;
 import weekwright.funds.StockItemStore;
@@ -38,6 +39,7 @@ import weekwright.render.Formats;
  * @param supporters those for supporters, with the ones for everyone, newest first; empty without a link
  * @param token of the supporters' link
  * @param landing when the stage in hand is done, a sentence; empty where that is not shown
+ * @param nextFilm the first day on which an episode is planned; empty where episodes are not shown or none is planned soon
  * @param thanks credits in their order
  * @param moved why that date moved, a sentence; empty where that is not shown or not known
  * @param rung the next purchase; empty where that is not shown
@@ -57,12 +59,16 @@ public record PublicLog(
         boolean showsStages,
         String landing,
         List<Film> episodes,
+        Optional<LocalDate> nextFilm,
         List<String> thanks,
         boolean showsDrawing,
         String moved,
         Optional<PublicMoney.Rung> rung,
         List<PublicMoney.Share> pledge,
         Project.Quotes quotes) {
+
+    /** A film further ahead than this is not promised. */
+    private static final int FILM_WEEKS = 4;
 
     /**
      * A note that may be read.
@@ -109,6 +115,7 @@ public record PublicLog(
                 BuildLog.on(shown.stages()),
                 BuildLog.on(shown.landing()) ? PublicStage.landing(read, stages, formats, settings.moneyDigits()) : "",
                 BuildLog.on(shown.episodes()) ? films : List.of(),
+                BuildLog.on(shown.episodes()) ? nextFilm(read, today) : Optional.empty(),
                 BuildLog.on(shown.thanks()) ? thanks(read) : List.of(),
                 BuildLog.on(shown.drawing()),
                 BuildLog.on(shown.moved()) ? PublicStage.moved(read, stages, formats) : "",
@@ -129,6 +136,14 @@ public record PublicLog(
                         one.address()))
                 .sorted(Comparator.comparing(Film::out).reversed())
                 .toList();
+    }
+
+    /** The day alone: what is told on it stays with the crew until it is out. */
+    private static Optional<LocalDate> nextFilm(Read read, LocalDate today) {
+        return SlotCalendar.of(read, today, today.plusWeeks(FILM_WEEKS)).stream()
+                .filter(slot -> slot.episode().isPresent() && slot.skipped().isEmpty())
+                .map(SlotCalendar.Slot::day)
+                .findFirst();
     }
 
     private static boolean isOut(Episode episode, LocalDate today) {

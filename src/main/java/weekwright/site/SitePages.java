@@ -71,6 +71,7 @@ final class SitePages {
             String moved,
             String drawing,
             List<Line> notes,
+            String nextFilm,
             List<String> thanks,
             Optional<PublicMoney.Rung> rung,
             List<PublicMoney.Share> pledge) {}
@@ -124,6 +125,7 @@ final class SitePages {
                         log.moved(),
                         drawn(),
                         lines(log.notes().stream().limit(LATEST).toList(), "notes/"),
+                        log.nextFilm().map(formats::date).orElse(""),
                         log.thanks(),
                         log.rung(),
                         log.pledge()));

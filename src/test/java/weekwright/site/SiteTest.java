@@ -134,6 +134,8 @@ class SiteTest {
                 .containsExactly("Weir in hand, 33 hours done, about 17 hours to go", "Sluice gate to come");
         assertThat(index.select("section[aria-labelledby=thanks] li").eachText())
                 .containsExactly("Oak: the upper farm");
+        assertThat(index.select("section[aria-labelledby=next]").text().replace('\u00a0', ' '))
+                .isEqualTo("Next film Friday 27 November");
         assertThat(page(site, "episodes.html").select("h2").eachText()).containsExactly("Episode 10, The footing");
         assertThat(page(site, "notes/n.out.html").select(".by").text())
                 .isEqualTo("16 Oct 2026 · B. · Weir · Episode 10, The footing");

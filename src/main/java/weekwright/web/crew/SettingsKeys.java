@@ -223,7 +223,11 @@ final class SettingsKeys {
                             new Key("lead", "Lead", "The sentences under its title.", "none"),
                             new Key("stages", "Stages", "How far each is, by hours: yes or no.", "no"),
                             new Key("landing", "Landing", "When the stage in hand is done: yes or no.", "no"),
-                            new Key("episodes", "Episodes", "Those that are out, with their notes: yes or no.", "no"),
+                            new Key(
+                                    "episodes",
+                                    "Episodes",
+                                    "Those that are out, with their notes, and the day of the next: yes or no.",
+                                    "no"),
                             new Key("thanks", "Thanks", "Who gave, by the credit agreed: yes or no.", "no"),
                             new Key("drawing", "Drawing", "Your own drawing, inked as stages land: yes or no.", "no"),
                             new Key(
