@@ -60,10 +60,10 @@ public final class PassphraseRules {
         if (length < LEAST) {
             return refused(
                     "is too short",
-                    "take " + LEAST + " signs or more: four or five words that nobody would expect together");
+                    "take " + LEAST + " characters or more: four or five words that nobody would expect together");
         }
         if (length > MOST) {
-            return refused("is too long", "take " + MOST + " signs at most");
+            return refused("is too long", "take " + MOST + " characters at most");
         }
         String plain = plain(passphrase);
         if (plain.codePoints().distinct().count() < DIFFERENT || repeats(plain) || runs(plain)) {

@@ -100,7 +100,7 @@ public final class Shape<R extends Record> {
             if (value instanceof String text) {
                 double most = bounds == null ? lines ? LINES_MOST : LINE_MOST : bounds.max();
                 if (text.codePointCount(0, text.length()) > most) {
-                    throw new Refused("is too long", "write at most " + (int) most + " letters");
+                    throw new Refused("is too long", "write at most " + (int) most + " characters");
                 }
                 return;
             }

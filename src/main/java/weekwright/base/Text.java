@@ -21,12 +21,12 @@ public final class Text {
             int point = plain.codePointAt(i);
             boolean lineMark = point == '\n' || point == '\t';
             if (lineMark && !lines) {
-                throw new Refused("has a line break or tab at letter " + (i + 1), "write it on one line");
+                throw new Refused("has a line break or tab at character " + (i + 1), "write it on one line");
             }
             boolean control = point < 0x20 && !lineMark || point >= 0x7f && point < 0xa0;
             boolean broken = point >= 0xd800 && point <= 0xdfff || (point & 0xfffe) == 0xfffe;
             if (control || broken) {
-                throw new Refused("has a character that is no text at letter " + (i + 1), "take it out");
+                throw new Refused("has a character that is no text at character " + (i + 1), "take it out");
             }
             i += Character.charCount(point);
         }

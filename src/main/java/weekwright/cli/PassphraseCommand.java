@@ -28,7 +28,7 @@ import weekwright.db.Folder;
                     + " used while the folder is served.",
             "",
             "The passphrase is asked twice and not shown; where there is no terminal it is one line of standard input."
-                    + " " + PassphraseRules.LEAST + " signs or more."
+                    + " " + PassphraseRules.LEAST + " characters or more."
         })
 final class PassphraseCommand implements Callable<Integer> {
     private final Terminal terminal;

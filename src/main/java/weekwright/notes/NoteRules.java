@@ -22,7 +22,7 @@ public final class NoteRules {
     public static void check(Photo photo, Problems problems) {
         if (!FILE.matcher(photo.file()).matches()) {
             problems.fault(
-                    "photo", photo.file(), "is not a plain file name", "use letters, digits, blanks, - _ and . only");
+                    "photo", photo.file(), "is not a plain file name", "use letters, digits, spaces, - _ and . only");
         } else if (!isPicture(photo.file())) {
             problems.fault("photo", photo.file(), "is not a picture", "name a file in .jpg, .png or .webp");
         }

@@ -52,6 +52,8 @@ final class FormatFilters extends AbstractExtension {
                 (f, v) ->
                         Formats.list(((List<?>) v).stream().map(String::valueOf).toList()));
         add("sentence", (f, v) -> Formats.sentence(String.valueOf(v)));
+        filters.put("count", new Counting(Formats::count));
+        filters.put("counted", new Counting(Formats::counted));
     }
 
     @Override
@@ -72,6 +74,25 @@ final class FormatFilters extends AbstractExtension {
                 return input == null ? "" : words.apply(formats(context), input);
             }
         });
+    }
+
+    /** A number with the words that agree with it: {@code 3 | count("picture", "pictures")}. */
+    private record Counting(Words words) implements Filter {
+        interface Words {
+            String of(long number, String one, String many);
+        }
+
+        @Override
+        public List<String> getArgumentNames() {
+            return List.of("one", "many");
+        }
+
+        @Override
+        public Object apply(
+                Object input, Map<String, Object> args, PebbleTemplate self, EvaluationContext context, int line) {
+            return words.of(
+                    ((Number) input).longValue(), String.valueOf(args.get("one")), String.valueOf(args.get("many")));
+        }
     }
 
     /** Inside a macro the frame is out of sight; the outermost scopes hold it. */

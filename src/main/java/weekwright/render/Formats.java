@@ -8,6 +8,7 @@ import java.text.DecimalFormatSymbols;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.MonthDay;
 import java.time.format.TextStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Currency;
@@ -31,6 +32,8 @@ public final class Formats {
     private static final int WEEKDAY_WITHIN_DAYS = 10;
 
     private static final int MOST_WEEKS_AWAY = 8;
+    /** Any leap year, so that 29 February has a place in it. */
+    private static final int LEAP_YEAR = 2024;
 
     private final LocalDate today;
     private final int moneyDigits;
@@ -76,7 +79,13 @@ public final class Formats {
 
     /** {@code 3½ hours}, {@code 1 hour}, {@code ½ hour}, for sentences. */
     public static String hoursLong(long minutes) {
-        return hours(minutes) + NBSP + (Math.abs(minutes) <= 60 && minutes != 0 ? "hour" : "hours");
+        return hoursCounted(minutes, "hour", "hours");
+    }
+
+    /** {@code 1 hour is}, {@code 3½ hours are}, {@code 0 hours are}: with the words that agree with them. */
+    public static String hoursCounted(long minutes, String one, String many) {
+        boolean single = Math.abs(minutes) <= 60 && minutes % 15 == 0 && minutes != 0;
+        return hours(minutes) + NBSP + (single ? one : many);
     }
 
     /** Hours that a forecast gives: whole ones from ten up, quarters below. */
@@ -96,6 +105,12 @@ public final class Formats {
     /** As booked, always with all digits, for columns that add up: {@code €5,180.00}. */
     public String moneyExact(long minor) {
         return money(BigDecimal.valueOf(minor, moneyDigits), moneyDigits);
+    }
+
+    /** The price of one, which may have more places than the currency: {@code €1,520}, {@code €0.1875}. */
+    public String price(BigDecimal major) {
+        int places = Math.max(0, major.stripTrailingZeros().scale());
+        return money(major, places == 0 ? 0 : Math.max(places, moneyDigits));
     }
 
     /** With a plus before what comes in: {@code +€40}, {@code −€310}. */
@@ -175,6 +190,11 @@ public final class Formats {
     /** {@code 9 December}, neither weekday nor year. */
     public static String dayMonthLong(LocalDate day) {
         return day.getDayOfMonth() + NBSP + month(day);
+    }
+
+    /** {@code 1 April}, of a day of every year. */
+    public static String dayMonthLong(MonthDay day) {
+        return dayMonthLong(day.atYear(LEAP_YEAR));
     }
 
     /** {@code December}. */

@@ -109,10 +109,10 @@ class ShapeTest {
     void text_that_is_no_text_is_refused_with_its_place() {
         assertThat(refused(Map.of("id", "a", "hours", "1", "title", "a\u0000b", "note", "ok\n\u0007")))
                 .containsExactly(
-                        "title: \"a\u0000b\" has a character that is no text at letter 2; take it out",
-                        "note: \"ok\n\u0007\" has a character that is no text at letter 4; take it out");
+                        "title: \"a\u0000b\" has a character that is no text at character 2; take it out",
+                        "note: \"ok\n\u0007\" has a character that is no text at character 4; take it out");
         assertThat(refused(Map.of("id", "a", "hours", "1", "title", "a\nb")))
-                .containsExactly("title: \"a\nb\" has a line break or tab at letter 2; write it on one line");
+                .containsExactly("title: \"a\nb\" has a line break or tab at character 2; write it on one line");
     }
 
     @Test

@@ -95,7 +95,7 @@ class CommandLinesTest {
                 .isEqualTo(new Run(
                         1,
                         "",
-                        "passphrase: is too short; take 15 signs or more: four or five words that nobody would"
+                        "passphrase: is too short; take 15 characters or more: four or five words that nobody would"
                                 + " expect together\n"));
         Run nobody = typing(List.of("oak pegs and tallow"), "passphrase", folder, "greta");
         assertThat(nobody.status()).isEqualTo(1);

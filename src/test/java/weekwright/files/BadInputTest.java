@@ -372,10 +372,10 @@ class BadInputTest {
         fault(
                 small().change("stages.csv", "Oak deck", "Oak\u0007deck")
                         .change("shots.csv", "Chips fly from the axe", "\"Chips\nfly from the axe\""),
-                "stages.csv line 4, column name: \"Oak\u0007deck\" has a character that is no text at letter 4; take it"
+                "stages.csv line 4, column name: \"Oak\u0007deck\" has a character that is no text at character 4; take it"
                         + " out",
                 "shots.csv line 2, column what: \"Chips\n"
-                        + "fly from the axe\" has a line break or tab at letter 6; write it on one line");
+                        + "fly from the axe\" has a line break or tab at character 6; write it on one line");
     }
 
     @Test

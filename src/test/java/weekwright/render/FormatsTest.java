@@ -3,9 +3,12 @@ package weekwright.render;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.MonthDay;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,6 +76,7 @@ class FormatsTest {
         assertThat(seen(Formats.hoursLong(60))).isEqualTo("1_hour");
         assertThat(seen(Formats.hoursLong(45))).isEqualTo("¾_hour");
         assertThat(seen(Formats.hoursLong(0))).isEqualTo("0_hours");
+        assertThat(seen(Formats.hoursLong(20))).isEqualTo("0:20_hours");
     }
 
     @Test
@@ -202,5 +206,36 @@ class FormatsTest {
         assertThat(seen(Formats.counted(0, "shot", "shots"))).isEqualTo("no_shots");
         assertThat(seen(Formats.counted(13, "week", "weeks"))).isEqualTo("13_weeks");
         assertThat(Formats.sentence("four weeks")).isEqualTo("Four weeks");
+    }
+
+    @Test
+    void words_agree_with_none_one_two_and_with_hours_of_a_part() {
+        assertThat(Stream.of(0, 1, 2).map(n -> seen(Formats.count(n, "shot"))))
+                .containsExactly("0_shots", "1_shot", "2_shots");
+        assertThat(Stream.of(0, 1, 2).map(n -> seen(Formats.counted(n, "person is", "people are"))))
+                .containsExactly("no_people are", "one_person is", "two_people are");
+        assertThat(Stream.of(0, 15, 45, 60, 61, 75, 120)
+                        .map(minutes -> seen(Formats.hoursCounted(minutes, "hour is", "hours are"))))
+                .containsExactly(
+                        "0_hours are",
+                        "¼_hour is",
+                        "¾_hour is",
+                        "1_hour is",
+                        "1:01_hours are",
+                        "1¼_hours are",
+                        "2_hours are");
+    }
+
+    @Test
+    void the_price_of_one_may_have_more_places_than_the_currency() {
+        Formats euro = new Formats("EUR", LocalDate.of(2026, 11, 25));
+        assertThat(euro.price(new BigDecimal("1520"))).isEqualTo("€1,520");
+        assertThat(euro.price(new BigDecimal("12.5"))).isEqualTo("€12.50");
+        assertThat(euro.price(new BigDecimal("0.1875"))).isEqualTo("€0.1875");
+    }
+
+    @Test
+    void a_day_of_every_year_has_no_year() {
+        assertThat(seen(Formats.dayMonthLong(MonthDay.of(2, 29)))).isEqualTo("29_February");
     }
 }

@@ -146,14 +146,14 @@ public final class BadInput {
     public static List<Sent> text(String field) {
         String most = "a".repeat(59);
         return List.of(
-                typed(field, "a".repeat(201), "\"" + most + "…\" is too long; write at most 200 letters"),
+                typed(field, "a".repeat(201), "\"" + most + "…\" is too long; write at most 200 characters"),
                 line(field),
-                typed(field, "a\u0007b", "\"a\u0007b\" has a character that is no text at letter 2; take it out"));
+                typed(field, "a\u0007b", "\"a\u0007b\" has a character that is no text at character 2; take it out"));
     }
 
     /** Browsers send no line break in such a field, and none is shown in it. */
     public static Sent line(String field) {
-        return typed(field, "a\nb", "\"a b\" has a line break or tab at letter 2; write it on one line");
+        return typed(field, "a\nb", "\"a b\" has a line break or tab at character 2; write it on one line");
     }
 
     public static List<Sent> day(String field) {
@@ -197,7 +197,7 @@ public final class BadInput {
                 typed(
                         field,
                         "a".repeat(most + 1),
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most " + most + " letters"),
-                typed(field, "a\u0007b", "\"a\u0007b\" has a character that is no text at letter 2; take it out"));
+                        "\"" + "a".repeat(59) + "…\" is too long; write at most " + most + " characters"),
+                typed(field, "a\u0007b", "\"a\u0007b\" has a character that is no text at character 2; take it out"));
     }
 }

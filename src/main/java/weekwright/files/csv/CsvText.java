@@ -131,7 +131,7 @@ public record CsvText(Line header, List<Line> records) {
                     return fault;
                 }
                 if (at - start > MOST_LINE) {
-                    return fault(line, "is longer than " + MOST_LINE + " letters", "shorten it");
+                    return fault(line, "is longer than " + MOST_LINE + " characters", "shorten it");
                 }
                 if (at >= text.length() || lineEnd()) {
                     return Optional.empty();

@@ -122,8 +122,8 @@ public final class YearFolder {
                 "Written on " + Said.day(today) + ". All amounts in "
                         + settings.project().currency() + "; plus came in, minus went out.",
                 "",
-                "entries.csv     every entry of the books, " + entries.size()
-                        + " of them; counted is a counted balance",
+                "entries.csv     every entry of the books, " + Said.count(entries.size(), "row", "rows")
+                        + "; counted is a counted balance",
                 "totals.csv      sums by month and kind, then of the year",
                 "pay-outs.csv    what the pledges brought: gross, fees taken off, net",
                 "gifts.csv       what was given in the year, with the value that the crew wrote down",
@@ -139,7 +139,8 @@ public final class YearFolder {
                 Gift.all(read).stream().filter(gift -> gift.day().isEmpty()).count();
         if (undated > 0) {
             lines.add(Said.count(undated, "gift has", "gifts have")
-                    + " no day in the register and so stands in no year.");
+                    + " no day in the register and so "
+                    + (undated == 1 ? "stands" : "stand") + " in no year.");
         }
         if (!gone.isEmpty()) {
             lines.add("The receipt is named and its file is gone: " + Said.list(gone) + ".");

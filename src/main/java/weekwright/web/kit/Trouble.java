@@ -78,7 +78,7 @@ public record Trouble(
 
     static String sentence(int status) {
         return switch (status) {
-            case 400 -> "The address holds signs that no address of this program has.";
+            case 400 -> "The address holds characters that no address of this program has.";
             case 404 -> "No sheet has this address. The sheets are named above.";
             case 405 -> "This address does not take that kind of request.";
             case 413 -> "What was sent is too large. Nothing of it was saved. Send at most 1 MB of text.";

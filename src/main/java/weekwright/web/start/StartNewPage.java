@@ -158,7 +158,7 @@ public final class StartNewPage implements Page {
                 .findFirst()
                 .ifPresentOrElse(
                         problem -> form.fault("crew", problem.read(), problem.rule(), problem.remedy()),
-                        () -> form.fault("crew", name, "is no name", "write at most 200 letters on one line"));
+                        () -> form.fault("crew", name, "is no name", "write at most 200 characters on one line"));
     }
 
     /** The name itself in lower case where it is fit for an id and free, else with a number. */

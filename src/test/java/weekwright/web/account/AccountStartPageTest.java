@@ -97,7 +97,7 @@ class AccountStartPageTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
                 .containsExactly(
-                        "is too short; take 15 signs or more: four or five words that nobody would expect together",
+                        "is too short; take 15 characters or more: four or five words that nobody would expect together",
                         "is not the same as above; type the passphrase twice");
         assertThat(refused.body()).doesNotContain("\"short\"", "\"other\"");
     }

@@ -41,7 +41,7 @@ class StartBadInputTest {
                                     typed(
                                             "started",
                                             "1066-10-14",
-                                            "\"1066-10-14\" is no likely start; write a day from 1900 to 2199")),
+                                            "\"14 October 1066\" is no likely start; write a day from 1900 to 2199")),
                             day("started"),
                             List.of(
                                     typed(
@@ -52,18 +52,18 @@ class StartBadInputTest {
                                     typed(
                                             "weekday",
                                             "a\nb",
-                                            "\"a b\" has a line break or tab at letter 2; write it on one line"),
+                                            "\"a b\" has a line break or tab at character 2; write it on one line"),
                                     typed("crew", "", "names nobody; write at least one name"),
                                     typed(
                                             "crew",
                                             "a".repeat(201),
                                             "\"" + "a".repeat(59)
-                                                    + "…\" is no name; write at most 200 letters on one line"),
+                                                    + "…\" is no name; write at most 200 characters on one line"),
                                     typed("crew", "Ilse\nILSE", "\"ILSE\" stands there twice; add a second name"),
                                     typed(
                                             "crew",
                                             "Il\u0007se",
-                                            "\"Il\u0007se\" is no name; write at most 200 letters on one line")),
+                                            "\"Il\u0007se\" is no name; write at most 200 characters on one line")),
                             dayHours("hours"),
                             List.of(
                                     typed("currency", "", "is missing; write its three letters, such as EUR"),
