@@ -11,6 +11,7 @@ import weekwright.forecast.HeldWords;
 import weekwright.forecast.Names;
 import weekwright.render.Chances;
 import weekwright.render.Formats;
+import weekwright.web.parts.HeldBy;
 
 /** A forecast in sentences, remarks first. Plain spaces, lines of any length, words of rule 115 for chances. */
 final class ForecastText {
@@ -117,8 +118,7 @@ final class ForecastText {
                 others.add(HeldWords.of(held, names));
             }
         }
-        return Optional.of("Held mostly by " + HeldWords.of(first, names) + ", " + Chances.parts(first.share())
-                + (others.isEmpty() ? "" : ", then " + Formats.list(others)) + ".");
+        return Optional.of(HeldBy.sentence(first, others, names));
     }
 
     /** Both answers are said where they lie a week or more apart. */
@@ -128,9 +128,7 @@ final class ForecastText {
         boolean apart = held.isPresent() && first.isPresent()
                 ? held.get().toEpochDay() - first.get().toEpochDay() >= WORTH_SAYING_DAYS
                 : held.isEmpty() && first.isPresent();
-        return apart
-                ? Optional.of("If the money were there: " + formats.dateLong(first.get()) + ".")
-                : Optional.empty();
+        return apart ? Optional.of(HeldWords.enoughMoney(formats.dateLong(first.get()))) : Optional.empty();
     }
 
     private Optional<String> materials(Forecast.Stage stage) {

@@ -66,11 +66,11 @@ final class ReplayCommand implements Callable<Integer> {
         if (!record.all().isEmpty()) {
             TrackRecord.Losses crps = record.crps();
             TrackRecord.Losses pinball = record.pinball();
-            sheet.head("How far off, in days");
-            sheet.line(loss("The forecast with its ranges", crps.model(), pinball.model()));
-            sheet.line(loss("The plan as one date", crps.plan(), pinball.plan()));
-            sheet.line(loss("The last eight weeks' pace carried on", crps.velocity(), pinball.velocity()));
-            sheet.line(loss("Likely hours over stated hours", crps.likely(), pinball.likely()));
+            sheet.head(RecordWords.OFF);
+            sheet.line(loss(RecordWords.OURS, crps.model(), pinball.model()));
+            sheet.line(loss(RecordWords.PLAN, crps.plan(), pinball.plan()));
+            sheet.line(loss(RecordWords.PACE, crps.velocity(), pinball.velocity()));
+            sheet.line(loss(RecordWords.LIKELY, crps.likely(), pinball.likely()));
             sheet.line("From " + Formats.counted(record.fridays().size(), "Friday", "Fridays")
                     + "; what is still open counts with what is known of it today.");
         }

@@ -25,6 +25,16 @@ public final class HeldWords {
         };
     }
 
+    /** Both answers to the question of money: the date with what there is, and what it would be with enough. */
+    public static String money(String held, String free) {
+        return "With the money as it is: " + held + ". " + enoughMoney(free);
+    }
+
+    /** The date if money held nothing up. */
+    public static String enoughMoney(String free) {
+        return "If money were there: " + free + ".";
+    }
+
     /** The month as the engine names it, 1 to 12. */
     private static String month(String what) {
         return what.matches("[0-9]{1,2}")

@@ -161,17 +161,17 @@ public final class AheadLearnedPage implements Page {
     }
 
     static String turnout(Lessons.Turnout one) {
-        String hours = Formats.hours(one.statedMinutes());
-        String there = Long.toString(Math.round(one.statedMinutes() * one.mean() / 60));
+        String hours = one.name() + "’s " + Formats.hoursLong(one.statedMinutes()) + " a week";
+        long there = Math.round(one.statedMinutes() * one.mean() / 60);
         if (one.set()) {
             return one.mean() == 1
-                    ? "All of " + one.name() + "’s " + hours + " hours a week count: the settings say so."
-                    : "Of " + one.name() + "’s " + hours + " hours a week, " + there + " count: the settings say so.";
+                    ? "All of " + hours + " count: the settings say so."
+                    : "Of " + hours + ", " + there + (there == 1 ? " counts" : " count") + ": the settings say so.";
         }
         String from = one.weeks() == 0
                 ? "four fifths, as fewer than eight weeks are logged"
                 : "from " + Formats.counted(one.weeks(), "week", "weeks") + " of log";
-        return "Of " + one.name() + "’s " + hours + " hours a week, " + there + " reach the build, " + from + ".";
+        return "Of " + hours + ", " + there + (there == 1 ? " reaches" : " reach") + " the build, " + from + ".";
     }
 
     static List<String> found(Lessons lessons) {
@@ -233,7 +233,7 @@ public final class AheadLearnedPage implements Page {
         }
         String who = Formats.sentence(Formats.counted(one.tasks(), "open task has", "open tasks have")) + " no hours: ";
         return one.finished() == 0
-                ? who + "taken as 12 hours, times or over two and a half, until a task is finished."
+                ? who + "taken as 12 hours, give or take a factor of two and a half, until a task is finished."
                 : who + "drawn as the hours of a finished task of the same stage, or of any of your "
                         + Formats.counted(one.finished(), "finished task", "finished tasks") + " where it has none.";
     }

@@ -44,7 +44,11 @@ public final class AheadRecordPage implements Page {
     public View show(Request request) {
         LocalDate today = request.today();
         Records.Look look = records.look(request.version(), today, () -> request.read(read -> Replay.ask(read, today)));
-        String making = look.making() ? "Looking back: " + look.done() + " of " + look.of() + " Fridays." : "";
+        String making = !look.making()
+                ? ""
+                : look.of() == 0
+                        ? "Looking back."
+                        : "Looking back: " + look.done() + " of " + Formats.count(look.of(), "Friday") + ".";
         if (look.shown().isEmpty()) {
             return new View(making, "", List.of(), "", List.of(), List.of());
         }
@@ -65,10 +69,10 @@ public final class AheadRecordPage implements Page {
 
     private static List<Loss> losses(TrackRecord.Losses crps, TrackRecord.Losses pinball) {
         return List.of(
-                loss("The forecast with its ranges", crps.model(), pinball.model()),
-                loss("The plan as one date", crps.plan(), pinball.plan()),
-                loss("The last eight weeks’ pace carried on", crps.velocity(), pinball.velocity()),
-                loss("Likely hours over stated hours", crps.likely(), pinball.likely()));
+                loss(RecordWords.OURS, crps.model(), pinball.model()),
+                loss(RecordWords.PLAN, crps.plan(), pinball.plan()),
+                loss(RecordWords.PACE, crps.velocity(), pinball.velocity()),
+                loss(RecordWords.LIKELY, crps.likely(), pinball.likely()));
     }
 
     private static Loss loss(String name, double crps, double pinball) {

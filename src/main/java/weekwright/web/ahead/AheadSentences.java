@@ -14,6 +14,7 @@ import weekwright.forecast.Names;
 import weekwright.render.Chances;
 import weekwright.render.Formats;
 import weekwright.web.parts.Choices;
+import weekwright.web.parts.HeldBy;
 import weekwright.web.parts.SlotWords;
 
 /** The five answers of the sheet, A to E, from one forecast. Pure. */
@@ -88,12 +89,13 @@ final class AheadSentences {
             String sentence = stage.name() + " is done " + after + ".";
             String why = days.p10()
                     .map(day -> "The earliest is " + formats.dateLong(day) + ", one chance in ten. ")
-                    .orElse("Nothing in this forecast brings it to its end: somebody has to be there who can do it. ");
+                    .orElse("Nothing in this forecast brings it to its end"
+                            + (people(stage) ? ": somebody has to be there who can do it. " : ". "));
             return new Answer("A", sentence, (why + held(stage)).strip(), link);
         }
         LocalDate middle = days.p50().get();
         boolean rough = facts.loggedMinutes() < ROUGH_MINUTES;
-        String about = rough ? Formats.monthYear(middle) : formats.date(middle);
+        String about = rough ? Formats.monthYear(middle) : formats.date(middle) + formats.comingOrGone(middle);
         List<String> more = new ArrayList<>();
         more.add(range(days, rough));
         said(stage, middle).ifPresent(more::add);
@@ -107,6 +109,13 @@ final class AheadSentences {
         }
         more.removeIf(String::isEmpty);
         return new Answer("A", stage.name() + " is done about " + about + ".", String.join(" ", more), link);
+    }
+
+    /** Whether it is people that a stage waits for, as far as that is known. */
+    private static boolean people(Forecast.Stage stage) {
+        return stage.heldBy().isEmpty()
+                || List.of("person", "company", "camera")
+                        .contains(stage.heldBy().get(0).kind());
     }
 
     private String range(Forecast.Days days, boolean rough) {
@@ -138,8 +147,7 @@ final class AheadSentences {
         if (held.isEmpty() || free.isEmpty() || ChronoUnit.DAYS.between(free.get(), held.get()) < APART_DAYS) {
             return Optional.empty();
         }
-        return Optional.of("With the money as it is: " + formats.dateLong(held.get()) + ". If money were there: "
-                + formats.dateLong(free.get()) + ".");
+        return Optional.of(HeldWords.money(formats.dateLong(held.get()), formats.dateLong(free.get())));
     }
 
     private String held(Forecast.Stage stage) {
@@ -147,10 +155,10 @@ final class AheadSentences {
             return "";
         }
         Forecast.HeldBy first = stage.heldBy().get(0);
-        String then = stage.heldBy().size() > 1 && stage.heldBy().get(1).share() >= 0.1
-                ? ", then " + HeldWords.of(stage.heldBy().get(1), names)
-                : "";
-        return "Held mostly by " + HeldWords.of(first, names) + ", " + Chances.parts(first.share()) + then + ".";
+        List<String> then = stage.heldBy().size() > 1 && stage.heldBy().get(1).share() >= 0.1
+                ? List.of(HeldWords.of(stage.heldBy().get(1), names))
+                : List.of();
+        return HeldBy.sentence(first, then, names);
     }
 
     Answer nextSlot() {
@@ -158,13 +166,13 @@ final class AheadSentences {
         if (slot.isEmpty()) {
             return new Answer("B", "No publication day is set.", "Say under Crew on which day you publish.", "/crew");
         }
-        String day = formats.date(slot.get());
+        String day = formats.date(slot.get()) + aside(slot.get());
         Optional<Episode> planned = facts.onSlot(slot.get());
         if (planned.isEmpty()) {
             return new Answer(
                     "B",
-                    "Nothing is planned for " + day + ".",
-                    "The story bank or a standby could fill it, where there is one.",
+                    "Nothing is planned for " + formats.date(slot.get()) + formats.comingOrGone(slot.get()) + ".",
+                    SlotWords.COULD_FILL,
                     "/episodes");
         }
         Episode episode = planned.get();
@@ -181,6 +189,12 @@ final class AheadSentences {
                         .map(task -> " It waits for " + names.task(task) + ".")
                         .orElse("");
         return new Answer("B", "The episode of " + day + " is " + Chances.safety(chance) + ".", more, link);
+    }
+
+    /** How far off a day is, to stand behind it in the middle of a sentence: {@code , in 2 days,}. */
+    private String aside(LocalDate day) {
+        String away = formats.comingOrGone(day);
+        return away.isEmpty() ? "" : away + ",";
     }
 
     Answer inHand() {
@@ -219,7 +233,8 @@ final class AheadSentences {
         long even = order.shortBy().p50().minor();
         long bad = order.shortBy().p90().minor();
         String cost = "About " + formats.moneyForecast(order.amount().minor()) + ", due "
-                + formats.date(order.orderBy().orElseThrow()) + ", with the reserve kept.";
+                + formats.date(order.orderBy().orElseThrow())
+                + formats.comingOrGone(order.orderBy().orElseThrow()) + ", with the reserve kept.";
         if (even > 0) {
             return new Answer(
                     "D",
@@ -260,6 +275,9 @@ final class AheadSentences {
                 .flatMap(stage -> {
                     Optional<LocalDate> held = stage.landing().p50();
                     Optional<LocalDate> free = stage.workFirst().p50();
+                    if (held.isEmpty() && free.isPresent()) {
+                        return Optional.of("Waiting for the money costs " + stage.name() + " more than is drawn.");
+                    }
                     if (held.isEmpty() || free.isEmpty() || !held.get().isAfter(free.get())) {
                         return Optional.of("Waiting for the money costs " + stage.name() + " nothing as yet.");
                     }

@@ -216,7 +216,7 @@ final class MovedFacts {
                         Inputs.Material::id,
                         names::material,
                         (x, y) -> x.received() == Inputs.NONE && y.received() != Inputs.NONE),
-                "come");
+                "came");
         say(
                 Cause.MATERIALS,
                 both(
@@ -247,13 +247,14 @@ final class MovedFacts {
         if (then.money().cashMinor() != now.money().cashMinor()) {
             say(
                     Cause.MONEY,
-                    "in the bank " + formats.money(now.money().cashMinor()) + ", then "
-                            + formats.money(then.money().cashMinor()));
+                    "in the bank: from " + formats.money(then.money().cashMinor()) + " to "
+                            + formats.money(now.money().cashMinor()));
         }
         if (supporters(then) != supporters(now)) {
             say(
                     Cause.MONEY,
-                    Formats.count(supporters(now), "supporter") + ", then " + Formats.grouped(supporters(then)));
+                    "supporters: from " + Formats.grouped(supporters(then)) + " to "
+                            + Formats.grouped(supporters(now)));
         }
         if (!Objects.equals(then.levels(), now.levels())) {
             say(Cause.MONEY, "pledge levels changed");

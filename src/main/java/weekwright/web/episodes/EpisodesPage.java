@@ -105,9 +105,8 @@ public final class EpisodesPage implements Page {
                     .limit(PUBLISHED)
                     .map(e -> line(read, e, shown, formats))
                     .toList();
-            String days = SlotWords.several(settings);
             return new View(
-                    head(slots, days, shown.isPresent()),
+                    head(slots, settings, shown.isPresent()),
                     lead(slots, all, shown, formats),
                     SlotWords.one(settings),
                     slots,
@@ -197,7 +196,7 @@ public final class EpisodesPage implements Page {
                                     "",
                                     "",
                                     "Nothing planned",
-                                    "The story bank or a standby could fill it, where there is one.",
+                                    SlotWords.COULD_FILL,
                                     "open",
                                     "",
                                     "",
@@ -246,18 +245,26 @@ public final class EpisodesPage implements Page {
         return told + late + from;
     }
 
-    private static String head(List<Line> slots, String days, boolean forecast) {
+    private static String head(List<Line> slots, Settings settings, boolean forecast) {
         if (slots.isEmpty()) {
             return "No slots ahead";
         }
         if (!forecast) {
-            return Formats.sentence(Formats.number(slots.size()) + " " + days + " ahead");
+            return Formats.sentence(SlotWords.counted(slots.size(), settings)) + " ahead";
         }
         long safe = slots.stream().filter(line -> line.safety().equals("safe")).count();
-        return safe == slots.size()
-                ? "All of the next " + Formats.number(slots.size()) + " " + days + " are safe"
+        return safe(safe, slots.size(), settings);
+    }
+
+    /** {@code Five of the next eight Fridays are safe}. */
+    static String safe(long safe, int of, Settings settings) {
+        if (of == 1) {
+            return "The next " + SlotWords.one(settings) + (safe == 1 ? " is safe" : " is not safe");
+        }
+        return safe == of
+                ? "All of the next " + SlotWords.counted(of, settings) + " are safe"
                 : Formats.sentence(safe == 0 ? "none" : Formats.number(safe)) + " of the next "
-                        + Formats.number(slots.size()) + " " + days + (safe == 1 ? " is safe" : " are safe");
+                        + SlotWords.counted(of, settings) + (safe == 1 ? " is safe" : " are safe");
     }
 
     private static String lead(List<Line> slots, List<Episode> all, Optional<Forecasts.Shown> shown, Formats formats) {
@@ -265,7 +272,7 @@ public final class EpisodesPage implements Page {
             return "";
         }
         if (shown.isEmpty()) {
-            return "There is no forecast yet, so nothing is said about how safe they are.";
+            return SlotWords.NOT_SAID;
         }
         List<String> parts = new ArrayList<>();
         for (String word : List.of("close", "at risk", "open")) {
@@ -293,7 +300,9 @@ public final class EpisodesPage implements Page {
                     long minutes = Math.round(s.forecast().storyBank().get(0).p50());
                     return minutes == 0
                             ? "Nothing is in the story bank."
-                            : "About " + Formats.count(minutes, "minute") + " of filmed story are not told yet.";
+                            : "About "
+                                    + Formats.count(minutes, "minute of filmed story is", "minutes of filmed story are")
+                                    + " not told yet.";
                 })
                 .orElse("");
     }

@@ -136,18 +136,28 @@ public final class EpisodesSlotsPage implements Page {
                 .toList();
         long all = open.size();
         long planned = open.stream().filter(slot -> slot.episode().isPresent()).count();
-        return Formats.sentence(Formats.number(planned)) + " of " + Formats.number(all) + " "
-                + SlotWords.several(settings) + " ahead " + (planned == 1 ? "has its episode" : "have their episode");
+        return planned(planned, all, settings);
+    }
+
+    /** {@code Twelve of 50 Fridays ahead have their episode}. */
+    static String planned(long planned, long all, Settings settings) {
+        if (all == 0) {
+            return "No slots ahead";
+        }
+        return Formats.sentence(planned == 0 ? "none" : Formats.number(planned)) + " of "
+                + SlotWords.counted(all, settings) + " ahead "
+                + (planned < 2 ? "has its episode" : "have their episode");
     }
 
     private static String lead(List<Line> lines, Optional<Forecast> forecast, Formats formats) {
         if (forecast.isEmpty()) {
-            return "There is no forecast yet, so nothing is said about how safe they are.";
+            return SlotWords.NOT_SAID;
         }
         return lines.stream()
                 .filter(Line::trouble)
                 .findFirst()
-                .map(line -> "The first in trouble is " + formats.date(line.date()) + ": " + line.chance() + ".")
+                .map(line -> "The first in trouble is " + formats.date(line.date()) + formats.comingOrGone(line.date())
+                        + ": " + line.chance() + ".")
                 .orElse("None of them has more than one chance in five to stay empty.");
     }
 }

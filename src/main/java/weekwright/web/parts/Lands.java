@@ -50,7 +50,7 @@ public final class Lands {
             return "It is done "
                     + formats.landingRange(
                             days.p10().get(), days.p50().get(), days.p90().get())
-                    + ".";
+                    + formats.comingOrGone(days.p50().get()) + ".";
         }
         if (days.p10().isPresent()) {
             return "It is done from " + formats.date(days.p10().get()) + " on, perhaps not before "

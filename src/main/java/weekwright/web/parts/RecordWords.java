@@ -7,6 +7,15 @@ import weekwright.render.Formats;
 
 /** What a track record says, in sentences that page and command line share. */
 public final class RecordWords {
+    /** What is compared, each against what happened. */
+    public static final String OURS = "The forecast with its ranges";
+
+    public static final String PLAN = "The plan as one date";
+    public static final String PACE = "The last eight weeks’ pace carried on";
+    public static final String LIKELY = "Likely hours over stated hours";
+    /** What the comparison is called. */
+    public static final String OFF = "How far off, in days";
+
     private RecordWords() {}
 
     /** Whether the ranges have been too narrow. */

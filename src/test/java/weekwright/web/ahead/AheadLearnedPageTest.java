@@ -104,6 +104,8 @@ class AheadLearnedPageTest {
                 .isEqualTo("All of Ilse’s 40 hours a week count: the settings say so.");
         assertThat(plain(AheadLearnedPage.turnout(new Lessons.Turnout("Ilse", 2400, 0.5, 0, true))))
                 .isEqualTo("Of Ilse’s 40 hours a week, 20 count: the settings say so.");
+        assertThat(plain(AheadLearnedPage.turnout(new Lessons.Turnout("Wren", 60, 1, 9, false))))
+                .isEqualTo("Of Wren’s 1 hour a week, 1 reaches the build, from nine weeks of log.");
         assertThat(plain(AheadLearnedPage.fails(new Lessons.Failing("t", "Cast the bearing", 0.15, 1))))
                 .isEqualTo("Cast the bearing: one in ten that it fails, and then all of it is done again.");
         assertThat(plain(AheadLearnedPage.fails(new Lessons.Failing("t", "Glue up the rim", 0.1, 0.3))))
@@ -112,9 +114,9 @@ class AheadLearnedPageTest {
                 .isEqualTo("One film in 30 brings a surge of supporters, about 4.2 months’ worth of usual joining, from"
                         + " one month that a film drove, of 20 films.");
         assertThat(plain(AheadLearnedPage.guessed(new Learned.Guessing(1, 0))))
-                .isEqualTo(
-                        "One open task has no hours: taken as 12 hours, times or over two and a half, until a task is"
-                                + " finished.");
+                .isEqualTo("One open task has no hours: taken as 12 hours, give or take a factor of two and a half,"
+                        + " until a"
+                        + " task is finished.");
         assertThat(plain(AheadLearnedPage.guessed(new Learned.Guessing(3, 36))))
                 .isEqualTo("Three open tasks have no hours: drawn as the hours of a finished task of the same stage, or"
                         + " of any of your 36 finished tasks where it has none.");

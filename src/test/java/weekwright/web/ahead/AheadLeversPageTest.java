@@ -147,7 +147,7 @@ class AheadLeversPageTest {
                         "\"perhaps\" is neither yes nor empty; tick it, or leave it");
         assertThat(page.select("[data-answer] .trouble .head").text()).isEqualTo("Nothing is drawn yet.");
         assertThat(page.select("[data-answer] .trouble li").eachText())
-                .contains("\"2020-01-01\" is not after today; write a later day");
+                .contains("\"1 January 2020\" is not after today; write a later day");
         assertThat(page.select("[data-answer] table")).isEmpty();
         assertThat(page.select("#supporters").attr("value")).isEqualTo("-101");
         assertThat(page.select("#helper").attr("value")).isEqualTo("x");
