@@ -171,6 +171,8 @@ public final class CrewMarksPage implements Page {
             new Fact("receiptField", "/funds/costs/new"),
             new Fact("episodeFields", "/episodes/new"),
             new Fact("shotFields", "/week/shots/new"),
+            new Fact("weekLineHead", "/week/lines/new"),
+            new Fact("weekLineFields", "/week/lines/new"),
             new Fact("noteFields", "/notes/new"),
             new Fact("noteDraft", "/notes/new"),
             new Fact("memberFields", "/crew/members/new"),
