@@ -3,6 +3,7 @@ package weekwright.build;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -73,6 +74,13 @@ public final class HazardCodes {
     /** What a code stands for in words. */
     public static Optional<String> title(String code) {
         return Optional.ofNullable(TITLES.get(code));
+    }
+
+    /** What codes stand for, as they stand within a sentence: {@code hot work}, {@code lifting and rigging}. */
+    public static List<String> said(Collection<String> codes) {
+        return codes.stream()
+                .map(code -> title(code).orElse(code).toLowerCase(Locale.ROOT))
+                .toList();
     }
 
     /** Adds a fault for each code that is not known, with the nearest ones. */

@@ -81,7 +81,7 @@ public final class HoursRules {
         problems.fault(
                 "hours",
                 last.hours().text(),
-                "makes " + new Hours(sum).text() + " hours of " + last.crew() + " on " + last.date() + " ("
+                "makes " + Said.hours(new Hours(sum)) + " of " + last.crew() + " on " + last.date() + " ("
                         + ofTheDay.stream()
                                 .map(e -> e.id() + " " + e.hours().text())
                                 .collect(Collectors.joining(", "))
@@ -97,14 +97,14 @@ public final class HoursRules {
             problems.remark(
                     "hours",
                     last.hours().text(),
-                    "makes " + new Hours(sum).text() + " hours of " + last.crew() + " on " + last.date()
+                    "makes " + Said.hours(new Hours(sum)) + " of " + last.crew() + " on " + last.date()
                             + ", whose stated hours that day are " + stated.text(),
                     "");
         }
     }
 
     /**
-     * A line must not put a person to hazards that are not for them (rule 125). For forms and lines still to come.
+     * A line of a file must not put a person to hazards that are not for them (rule 125), where it is still to come.
      *
      * @param hazards those of the line's task and its equipment
      */

@@ -93,11 +93,11 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
         if (sum > HoursRules.MINUTES_A_DAY) {
             List<String> parts = new ArrayList<>();
             others.forEach(other -> parts.add(other.hours().text() + " on " + what(read, other)));
-            String listed = parts.isEmpty() ? "" : " (" + Said.list(parts) + " stand there already)";
+            String listed = parts.isEmpty() ? "" : " (already there: " + Said.list(parts) + ")";
             problems.fault(
                     "hours",
                     entry.hours().text(),
-                    "makes " + new Hours(sum).text() + " hours for " + day + listed,
+                    "makes " + Said.hours(new Hours(sum)) + " for " + day + listed,
                     "at most 24 fit in a day");
             return;
         }
@@ -107,7 +107,7 @@ public record LoggedHours(Stored<HoursEntry> entry, List<Problem> remarks) {
             problems.remark(
                     "hours",
                     "",
-                    "makes " + new Hours(sum).text() + " hours for " + day + ", more than the " + stated.text()
+                    "makes " + Said.hours(new Hours(sum)) + " for " + day + ", more than the " + stated.text()
                             + " stated",
                     "");
         }

@@ -61,7 +61,14 @@ public final class SaveWeekLine {
             return;
         }
         Set<String> hazards = TaskHazards.of(read, task.get());
-        HoursRules.keptOff(person.get(), hazards, problems);
+        if (HazardCodes.keptOff(person.get(), hazards)) {
+            problems.fault(
+                    "crew",
+                    person.get().name(),
+                    "is kept off " + Said.list(HazardCodes.said(hazards)),
+                    "name somebody else, or change under Crew what "
+                            + person.get().name() + " is kept off");
+        }
         Task.Company company = TaskHazards.company(read, task.get());
         if (company == Task.Company.ALONE) {
             return;

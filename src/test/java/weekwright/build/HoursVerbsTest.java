@@ -135,8 +135,9 @@ class HoursVerbsTest {
         log("crew", "tomas", "date", "2026-11-24", "task", "shaft.2", "hours", "20");
         assertThatThrownBy(() -> log("crew", "ilse", "date", "2026-11-24", "task", "shaft.3", "hours", "2"))
                 .isInstanceOf(Rejected.class)
-                .hasMessage("hours: \"2\" makes 25 hours for Ilse on 24 November 2026 (13 on Arm mortises and 10 on"
-                        + " shop and office stand there already); at most 24 fit in a day");
+                .hasMessage("hours: \"2\" makes 25 hours for Ilse on 24 November 2026 (already there: 13 on Arm"
+                        + " mortises and 10"
+                        + " on shop and office); at most 24 fit in a day");
         assertThat(log("crew", "ilse", "date", "2026-11-24", "task", "shaft.3", "hours", "1")
                         .entry()
                         .value()
@@ -209,7 +210,7 @@ class HoursVerbsTest {
         log("crew", "ilse", "date", "2026-11-24", "task", "shaft.1", "hours", "5");
         assertThatThrownBy(() -> db.write("ilse", write -> UndoChange.undo(write, removed, TODAY)))
                 .hasMessage(
-                        "The hours “Ilse, 24 November 2026, Square the log” cannot be taken back: “5” makes 25 hours"
+                        "The hours entry “Ilse, 24 November 2026, Square the log” cannot be taken back: “5” makes 25 hours"
                                 + " of ilse on 2026-11-24 (hours.1 20, hours.3 5), and a day has 24");
         assertThat(db.read(HoursEntryStore.TABLE::count)).isEqualTo(2);
     }

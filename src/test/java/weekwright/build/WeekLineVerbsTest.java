@@ -107,7 +107,9 @@ class WeekLineVerbsTest {
         hazard("shaft.2", "dust");
         assertThatThrownBy(() -> save("date", "2026-11-28", "crew", "wren", "task", "shaft.2", "hours", "6"))
                 .hasMessageStartingWith(
-                        "crew: \"wren\" is kept off dust; name somebody else, or strike it out of not_for");
+                        "crew: \"Wren\" is kept off hardwood dust; name somebody else, or change under Crew what"
+                                + " Wren is"
+                                + " kept off");
     }
 
     @Test

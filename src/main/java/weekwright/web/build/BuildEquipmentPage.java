@@ -47,9 +47,7 @@ public final class BuildEquipmentPage implements Page {
                 one.id().value(),
                 one.name(),
                 one.quantityOrDefault(),
-                Formats.list(one.hazards().list().stream()
-                        .map(code -> HazardCodes.title(code).orElse(code))
-                        .toList()),
+                Formats.list(HazardCodes.said(one.hazards().list())),
                 standing(read, one, formats),
                 inspect.map(day -> formats.dateShort(day) + formats.comingOrGone(day))
                         .orElse(""),

@@ -55,13 +55,13 @@ public final class BuildMaterialCancelPage implements Page {
                 .map(day -> day.isBefore(formats.today())
                         ? "The last day to call it off was " + formats.dateLong(day)
                                 + "; ask the supplier what holds now."
-                        : "It can be called off until " + formats.dateLong(day) + ".")
+                        : "It can be called off until " + formats.date(day) + formats.comingOrGone(day) + ".")
                 .orElse("No last day to call it off was agreed; ask the supplier.");
     }
 
     private static String lost(Money paid, Formats formats) {
         return paid.minor() > 0
-                ? formats.moneyExact(paid.minor()) + " are paid and lost, as far as nothing comes back."
+                ? formats.moneyExact(paid.minor()) + " is paid and lost, as far as nothing comes back."
                 : "Nothing is paid for it, so nothing is lost.";
     }
 
@@ -76,10 +76,10 @@ public final class BuildMaterialCancelPage implements Page {
         return request.save(write -> {
             CancelMaterial.Cancelled done =
                     CancelMaterial.cancel(write, shown, day.orElseThrow(), back, request.today());
-            String returned = back.map(money -> " " + formats.moneyExact(money.minor()) + " back are in the books.")
+            String returned = back.map(money -> " " + formats.moneyExact(money.minor()) + " back is in the books.")
                     .orElse("");
             String lost = done.lost().minor() > 0
-                    ? " " + formats.moneyExact(done.lost().minor()) + " are lost."
+                    ? " " + formats.moneyExact(done.lost().minor()) + " is lost."
                     : "";
             return Saved.to("/build/materials/" + line.id()).saying("The order is called off." + returned + lost);
         });

@@ -124,12 +124,14 @@ public final class BuildMaterialPage implements Page {
                         + formats.moneyForecast(one.shortBy().p50().minor()) + " short."
                 : one.shortBy().p90().minor() > 0
                         ? " The money is probably there by then; with bad luck "
-                                + formats.moneyForecast(one.shortBy().p90().minor()) + " are missing."
+                                + formats.moneyForecast(one.shortBy().p90().minor()) + " is missing."
                         : " The money is there.";
-        return "It has to be " + (line.sourceOrDefault() == Material.Source.BOUGHT ? "ordered" : "asked for") + " by "
+        return (one.orderBy().get().isBefore(formats.today()) ? "It should have been " : "It has to be ")
+                + (line.sourceOrDefault() == Material.Source.BOUGHT ? "ordered" : "asked for") + " by "
                 + formats.date(one.orderBy().get())
+                + formats.comingOrGone(one.orderBy().get())
                 + one.needBy()
-                        .map(day -> " to be there by " + formats.date(day))
+                        .map(day -> ", to be there by " + formats.date(day))
                         .orElse("") + "." + money;
     }
 
@@ -152,10 +154,9 @@ public final class BuildMaterialPage implements Page {
         line.priceLikely()
                 .ifPresent(price -> facts.add(new Frame.Cell(
                         "Price",
-                        formats.currencyMark()
-                                + price.text()
+                        formats.price(price.value())
                                 + (line.unit().isEmpty() ? "" : " a " + line.unit())
-                                + side(line.priceLow(), line.priceHigh()))));
+                                + prices(line, formats))));
         if (!line.priceFrom().isEmpty() || line.priceOn().isPresent()) {
             facts.add(new Frame.Cell("Price got", priceGot(line, formats)));
         }
@@ -167,10 +168,16 @@ public final class BuildMaterialPage implements Page {
                                         .map(all -> (": " + all.text() + " " + line.unit()).stripTrailing())
                                         .orElse(""))));
         line.leadLikely()
-                .ifPresent(days -> facts.add(
-                        new Frame.Cell("Lead", days.text() + " days" + side(line.leadLow(), line.leadHigh()))));
+                .ifPresent(days -> facts.add(new Frame.Cell(
+                        "Lead",
+                        days.text()
+                                + (days.equals(Quantity.ONE) ? " day" : " days")
+                                + side(line.leadLow(), line.leadHigh()))));
         line.deposit().ifPresent(percent -> facts.add(new Frame.Cell("Deposit", percent.text() + " %")));
-        line.cancelBy().ifPresent(day -> facts.add(new Frame.Cell("Can be called off until", formats.dateLong(day))));
+        line.cancelBy()
+                .ifPresent(day -> facts.add(new Frame.Cell(
+                        "Can be called off until",
+                        formats.date(day) + (line.received().isEmpty() ? formats.comingOrGone(day) : ""))));
         if (!line.lot().isEmpty()) {
             facts.add(new Frame.Cell("Lot", line.lot()));
         }
@@ -185,6 +192,14 @@ public final class BuildMaterialPage implements Page {
     static String priceGot(Material line, Formats formats) {
         String day = line.priceOn().map(formats::dateLong).orElse("");
         return line.priceFrom() + (line.priceFrom().isEmpty() || day.isEmpty() ? "" : ", ") + day;
+    }
+
+    /** " (€1,390 to €1,780)"; empty where one end is missing. */
+    static String prices(Material line, Formats formats) {
+        return line.priceLow().isPresent() && line.priceHigh().isPresent()
+                ? " (" + formats.price(line.priceLow().get().value()) + " to "
+                        + formats.price(line.priceHigh().get().value()) + ")"
+                : "";
     }
 
     private static String side(Optional<Quantity> low, Optional<Quantity> high) {
@@ -222,7 +237,7 @@ public final class BuildMaterialPage implements Page {
                     return Saved.to(here)
                             .saying("Ordered on " + Formats.dayMonthLong(day.get()) + "."
                                     + paid.map(money ->
-                                                    " " + formats.moneyExact(money.minor()) + " paid are in the books.")
+                                                    " " + formats.moneyExact(money.minor()) + " paid is in the books.")
                                             .orElse(""));
                 });
             }
@@ -241,16 +256,19 @@ public final class BuildMaterialPage implements Page {
                     ReceiveMaterial.Received received =
                             ReceiveMaterial.receive(write, shown, day.orElseThrow(), part, paid, request.today());
                     String rest = received.rest()
-                            .map(later -> " "
-                                    + later.value()
-                                            .quantity()
-                                            .map(Quantity::text)
-                                            .orElse("") + " " + later.value().unit() + " are still to come.")
+                            .map(later -> (" Still to come: "
+                                                    + later.value()
+                                                            .quantity()
+                                                            .map(Quantity::text)
+                                                            .orElse("")
+                                                    + " " + later.value().unit())
+                                            .stripTrailing()
+                                    + ".")
                             .orElse("");
                     return Saved.to(here)
                             .saying("Received on " + Formats.dayMonthLong(day.get()) + "." + rest
                                     + paid.map(money ->
-                                                    " " + formats.moneyExact(money.minor()) + " paid are in the books.")
+                                                    " " + formats.moneyExact(money.minor()) + " paid is in the books.")
                                             .orElse(""));
                 });
             }

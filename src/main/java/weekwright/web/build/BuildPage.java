@@ -86,8 +86,7 @@ public final class BuildPage implements Page {
         Money spent = lines.stream().map(Line::spent).reduce(Money.ZERO, Money::plus);
         String head = Formats.sentence(Formats.counted(done, "stage", "stages") + " done, " + some(begun) + " in hand, "
                 + some(lines.size() - done - begun) + " to come");
-        String lead = Formats.hoursLong(all.logged()) + " are logged, about " + Formats.hoursLong(all.left())
-                + " are left by the estimates."
+        String lead = LoggedWords.loggedAndLeft(all) + "."
                 + (forecast.isEmpty() ? " There is no forecast yet, so no stage has a date." : "");
         Optional<Line> sum = lines.isEmpty()
                 ? Optional.empty()

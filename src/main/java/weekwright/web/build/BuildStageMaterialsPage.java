@@ -126,12 +126,7 @@ public final class BuildStageMaterialsPage implements Page {
 
     private static String price(Material line, Formats formats) {
         return line.priceLikely()
-                .map(price -> formats.currencyMark()
-                        + price.text()
-                        + (line.priceLow().isPresent() && line.priceHigh().isPresent()
-                                ? " (" + line.priceLow().get().text() + " to "
-                                        + line.priceHigh().get().text() + ")"
-                                : ""))
+                .map(price -> formats.price(price.value()) + BuildMaterialPage.prices(line, formats))
                 .orElse("");
     }
 

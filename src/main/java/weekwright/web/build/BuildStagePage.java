@@ -21,6 +21,7 @@ import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.episodes.FinishFilmed;
 import weekwright.forecast.Forecast;
+import weekwright.forecast.HeldWords;
 import weekwright.forecast.MovedStore;
 import weekwright.forecast.Names;
 import weekwright.funds.StageCosts;
@@ -251,18 +252,18 @@ public final class BuildStagePage implements Page {
             Formats formats,
             Optional<Forecast> forecast) {
         if (tasks.isEmpty()) {
-            return "It has no tasks yet. Give it two with an estimate and a landing date appears.";
+            return "It has no tasks yet. Give it two with an estimate, and a landing date appears.";
         }
-        String hours = Formats.hoursLong(sum.logged()) + " are logged";
         if (done.isPresent()) {
-            return hours + " against " + Formats.hoursLong(sum.estimate()) + " estimated. It was done on "
+            return LoggedWords.logged(sum) + " against " + Formats.hoursLong(sum.estimate()) + " estimated. It was"
+                    + " done on "
                     + formats.dateLong(done.get()) + ".";
         }
         String rough = ahead.map(StageDays::rough)
                 .filter(r -> !r.isEmpty())
                 .map(r -> " That is " + r + ".")
                 .orElse("");
-        return hours + ", about " + Formats.hoursLong(sum.left()) + " are left by the estimates. "
+        return LoggedWords.loggedAndLeft(sum) + ". "
                 + Lands.sentence(
                         ahead.map(Forecast.Stage::landing),
                         formats,
@@ -277,9 +278,8 @@ public final class BuildStagePage implements Page {
         if (free.isEmpty() || held.isPresent() && !held.get().isAfter(free.get().plusDays(6))) {
             return "";
         }
-        return "With the money as it is: "
-                + held.map(formats::far).orElse("not before the end of what is drawn")
-                + ". If the money were there: " + formats.far(free.get()) + ".";
+        return HeldWords.money(
+                held.map(formats::far).orElse("not before the end of what is drawn"), formats.far(free.get()));
     }
 
     private static List<CauseBar.Cause> causeList(

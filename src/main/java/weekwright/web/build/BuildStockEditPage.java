@@ -105,7 +105,8 @@ public final class BuildStockEditPage implements Page {
             case "remove" -> {
                 return request.save(write -> {
                     RemoveStockItem.remove(write, new Shown(item.row(), form.version()), item.value());
-                    return Saved.to("/build/stock").saying(item.value().item() + " is off the yard's list.");
+                    return Saved.to("/build/stock")
+                            .saying("Off the yard's list: " + item.value().item() + ".");
                 });
             }
             case "cover", "uncover" -> {
@@ -121,8 +122,8 @@ public final class BuildStockEditPage implements Page {
                             cover ? Optional.of(item.value().id()) : Optional.empty(),
                             request.today());
                     return Saved.to(here)
-                            .saying(line.value().item()
-                                    + (cover ? " is taken from the yard." : " has to come from elsewhere again.")
+                            .saying((cover ? "Taken from the yard: " : "To come from elsewhere again: ")
+                                    + line.value().item() + "."
                                     + Remarks.said(kept.remarks()));
                 });
             }

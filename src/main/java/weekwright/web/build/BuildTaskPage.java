@@ -9,6 +9,8 @@ import weekwright.base.Hours;
 import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.EquipmentNeeds;
+import weekwright.build.EquipmentStore;
 import weekwright.build.HazardCodes;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.LayAside;
@@ -114,7 +116,7 @@ public final class BuildTaskPage implements Page {
                     task.started().isPresent(),
                     LayAside.isAside(task, request.today()),
                     figures,
-                    TaskFacts.of(task, figures, Footage.of(read), formats),
+                    TaskFacts.of(task, figures, Footage.of(read), equipment(read, task), formats),
                     TaskHazards.of(read, task).stream()
                             .map(code -> HazardCodes.title(code).orElse(code))
                             .toList(),
@@ -145,6 +147,17 @@ public final class BuildTaskPage implements Page {
                 .map(Problem::sentence)
                 .map(sentence -> Formats.sentence(sentence) + ".")
                 .orElse("");
+    }
+
+    /** {@code Bandsaw}, {@code Trestles: 2}: what it holds. */
+    private static List<String> equipment(Read read, Task task) {
+        return EquipmentNeeds.of(task).counts().entrySet().stream()
+                .map(one -> EquipmentStore.TABLE
+                                .find(read, one.getKey())
+                                .map(found -> found.value().name())
+                                .orElse(one.getKey().value())
+                        + (one.getValue() == 1 ? "" : ": " + one.getValue()))
+                .toList();
     }
 
     private static Map<String, Form> forms(Request request, Stored<Task> task) {

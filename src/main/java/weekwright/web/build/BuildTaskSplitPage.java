@@ -54,9 +54,11 @@ public final class BuildTaskSplitPage implements Page {
                 pieces ? "Pieces of the second part" : task.likely().isEmpty() ? "" : "Of it, in the second part",
                 pieces ? "" : task.isWork() ? "h" : "days",
                 pieces
-                        ? task.piecesOrDefault() + " pieces"
+                        ? Formats.count(task.piecesOrDefault(), "piece")
                         : task.likely()
-                                .map(q -> q.text() + (task.isWork() ? " hours" : " days"))
+                                .map(q -> q.text()
+                                        + (task.isWork() ? " hour" : " day")
+                                        + (q.equals(Quantity.ONE) ? "" : "s"))
                                 .orElse(""),
                 request.read(read -> hours(read, task)));
     }

@@ -92,7 +92,7 @@ final class DayChecks {
                                     one.name()
                                             + (count > 1 ? ", " + count : "")
                                             + (down
-                                                    ? ": broken"
+                                                    ? ": down"
                                                     : late
                                                             ? ": inspection was due "
                                                                     + formats.dateShort(one.inspectBy()

@@ -75,7 +75,7 @@ final class EquipmentFields {
             SaveEquipment.Saved kept =
                     SaveEquipment.save(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow());
             return Saved.to("/build/equipment")
-                    .saying(edited.get().name() + " is changed." + Remarks.said(kept.remarks()));
+                    .saying("Saved: " + edited.get().name() + "." + Remarks.said(kept.remarks()));
         });
     }
 }

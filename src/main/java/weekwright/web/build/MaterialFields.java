@@ -155,7 +155,7 @@ final class MaterialFields {
             SaveMaterial.Saved kept = SaveMaterial.save(
                     write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow(), request.today());
             return Saved.to("/build/materials/" + old.value().id())
-                    .saying("The line is changed." + made(kept.line().value()) + Remarks.said(kept.remarks()));
+                    .saying("The line is saved." + made(kept.line().value()) + Remarks.said(kept.remarks()));
         });
     }
 }

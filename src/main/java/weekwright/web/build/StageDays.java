@@ -33,7 +33,9 @@ final class StageDays {
             return "";
         }
         if (tasks == 0) {
-            return "rough: about " + Formats.hoursLong((minutes + 30) / 60 * 60) + " are guessed";
+            return "rough: about "
+                    + Formats.hoursCounted(Math.max(60, (minutes + 30) / 60 * 60), "hour is", "hours" + " are")
+                    + " guessed";
         }
         return "rough: " + Formats.counted(tasks, "task is", "tasks are") + " guessed";
     }

@@ -41,7 +41,7 @@ final class StageFields {
         Optional<Stage> edited = form.edited(old.value(), COLUMNS);
         return request.save(write -> {
             SaveStage.save(write, Optional.of(new Shown(old.row(), form.version())), edited.orElseThrow());
-            return Saved.to("/build/stages/" + old.value().id()).saying("The stage is changed.");
+            return Saved.to("/build/stages/" + old.value().id()).saying("The stage is saved.");
         });
     }
 }

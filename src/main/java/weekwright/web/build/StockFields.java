@@ -83,7 +83,7 @@ final class StockFields {
         return request.save(write -> {
             StockItem item = edited.orElseThrow();
             SaveStockItem.save(write, Optional.of(new Shown(old.row(), form.version())), item);
-            return Saved.to("/build/stock").saying(item.item() + " is changed.");
+            return Saved.to("/build/stock").saying("Saved: " + item.item() + ".");
         });
     }
 }

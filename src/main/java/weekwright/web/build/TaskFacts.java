@@ -1,9 +1,12 @@
 package weekwright.web.build;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import weekwright.base.Quantity;
 import weekwright.build.LayAside;
 import weekwright.build.Link;
@@ -32,7 +35,7 @@ final class TaskFacts {
         return task.started().map(day -> "under way since " + formats.date(day)).orElse("not begun");
     }
 
-    static List<Frame.Cell> of(Task task, TaskFigures hours, Footage footage, Formats formats) {
+    static List<Frame.Cell> of(Task task, TaskFigures hours, Footage footage, List<String> equipment, Formats formats) {
         List<Frame.Cell> facts = new ArrayList<>();
         if (task.isWork()) {
             add(facts, "Estimate", estimate(task, hours));
@@ -60,21 +63,20 @@ final class TaskFacts {
                                             : ""));
             add(facts, "Trades", Formats.list(task.trades().list()));
         } else {
-            add(facts, "Waits", range(task, " days"));
+            add(facts, "Waits", days(task));
         }
-        add(facts, "Equipment", Formats.list(task.equipment().list()));
+        add(facts, "Equipment", Formats.list(equipment));
         add(facts, "Where", task.outdoors() ? "outdoors" : "");
         if (task.seasonFrom().isPresent() || task.seasonTo().isPresent()) {
             add(
                     facts,
                     "Season",
-                    task.seasonFrom().map(d -> d.toString().substring(2)).orElse("…") + " to "
-                            + task.seasonTo()
-                                    .map(d -> d.toString().substring(2))
-                                    .orElse("…"));
+                    task.seasonFrom().map(Formats::dayMonthLong).orElse("…") + " to "
+                            + task.seasonTo().map(Formats::dayMonthLong).orElse("…")
+                            + (task.isOpen() ? season(task, formats) : ""));
         }
-        task.notBefore().ifPresent(day -> add(facts, "Not before", formats.dateLong(day)));
-        task.booked().ifPresent(day -> add(facts, "Booked", formats.dateLong(day)));
+        task.notBefore().ifPresent(day -> add(facts, "Not before", formats.dateLong(day) + coming(day, task, formats)));
+        task.booked().ifPresent(day -> add(facts, "Booked", formats.dateLong(day) + coming(day, task, formats)));
         add(facts, "In one go", task.oneGo() ? "yes" : "");
         add(
                 facts,
@@ -91,14 +93,15 @@ final class TaskFacts {
         return facts;
     }
 
-    /** "6 minutes, of about 71 of footage; 40 are filmed". */
+    /** "6 minutes, of about 71 of footage; filmed so far: 40". */
     private static String story(Quantity minutes, BigDecimal filmed, Footage footage) {
         String usual = footage.usual(minutes)
                 .map(all -> ", of about " + all.toPlainString() + " of footage")
                 .orElse("");
-        String done =
-                filmed.signum() == 0 ? "" : "; " + filmed.stripTrailingZeros().toPlainString() + " are filmed";
-        return minutes.text() + " minutes" + usual + done;
+        String done = filmed.signum() == 0
+                ? ""
+                : "; filmed so far: " + filmed.stripTrailingZeros().toPlainString();
+        return minutes.text() + (minutes.equals(Quantity.ONE) ? " minute" : " minutes") + usual + done;
     }
 
     private static void add(List<Frame.Cell> facts, String label, String text) {
@@ -112,16 +115,51 @@ final class TaskFacts {
             return "none: it is guessed from finished tasks";
         }
         return task.pieces().isPresent()
-                ? Formats.hoursLong(hours.estimate()) + " for " + task.piecesOrDefault() + " pieces"
-                : range(task, " h");
+                ? Formats.hoursLong(hours.estimate()) + " for " + Formats.count(task.piecesOrDefault(), "piece")
+                : Formats.hoursLong(minutes(task.likely().get())) + sides(task, q -> Formats.hours(minutes(q)));
     }
 
-    private static String range(Task task, String unit) {
-        String likely = task.likely().map(Quantity::text).orElse("");
-        String sides = task.low().isPresent() && task.high().isPresent()
-                ? " (" + task.low().get().text() + " to " + task.high().get().text() + ")"
+    private static String days(Task task) {
+        return task.likely()
+                .map(days -> days.text() + (days.equals(Quantity.ONE) ? " day" : " days") + sides(task, Quantity::text))
+                .orElse("");
+    }
+
+    private static String sides(Task task, Function<Quantity, String> said) {
+        return task.low().isPresent() && task.high().isPresent()
+                ? " (" + said.apply(task.low().get()) + " to "
+                        + said.apply(task.high().get()) + ")"
                 : "";
-        return likely.isEmpty() ? "" : likely + unit + sides;
+    }
+
+    private static long minutes(Quantity hours) {
+        return hours.value()
+                .multiply(BigDecimal.valueOf(60))
+                .setScale(0, RoundingMode.HALF_UP)
+                .longValue();
+    }
+
+    private static String coming(LocalDate day, Task task, Formats formats) {
+        return task.isOpen() && day.isAfter(formats.today()) ? formats.comingOrGone(day) : "";
+    }
+
+    /** {@code ; it closes in 3 weeks}, {@code ; it opens in 9 days}: told up to eight weeks before. */
+    private static String season(Task task, Formats formats) {
+        if (task.seasonFrom().isEmpty() || task.seasonTo().isEmpty()) {
+            return "";
+        }
+        LocalDate today = formats.today();
+        LocalDate opens = next(task.seasonFrom().get(), today);
+        LocalDate closes = next(task.seasonTo().get(), today);
+        boolean open = closes.isBefore(opens) || opens.equals(today);
+        String away = formats.away(open ? closes : opens);
+        return away.isEmpty() ? "" : (open ? "; it closes " : "; it opens ") + away;
+    }
+
+    /** The next such day, today among them. */
+    private static LocalDate next(MonthDay day, LocalDate today) {
+        LocalDate here = day.atYear(today.getYear());
+        return here.isBefore(today) ? day.atYear(today.getYear() + 1) : here;
     }
 
     /** What a link asks for beside the order: "once half is done", "then 7 days". */

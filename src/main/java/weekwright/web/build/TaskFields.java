@@ -166,7 +166,7 @@ final class TaskFields {
                     links,
                     request.today());
             return Saved.to("/build/tasks/" + old.value().id())
-                    .saying("The task is changed." + Remarks.said(kept.remarks()));
+                    .saying("The task is saved." + Remarks.said(kept.remarks()));
         });
     }
 

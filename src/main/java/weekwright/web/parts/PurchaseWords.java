@@ -34,7 +34,8 @@ public final class PurchaseWords {
         lessons.lead(line.supplier()).ifPresent(one -> {
             String here = line.leadLikely()
                     .filter(days -> days.compareTo(Quantity.ZERO) > 0)
-                    .map(days -> " Of the " + days.text() + " days written here it makes "
+                    .map(days -> " Of the " + days.text() + (days.equals(Quantity.ONE) ? " day" : " days")
+                            + " written here it makes "
                             + Math.round(days.doubleValue() * one.ratio().p50()) + ".")
                     .orElse("");
             said.add(lead(one) + here);

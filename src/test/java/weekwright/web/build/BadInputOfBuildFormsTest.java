@@ -31,7 +31,7 @@ class BadInputOfBuildFormsTest {
         assertThat(troubles(edit, "title", ""))
                 .containsExactly("is missing; write what is done, such as Raise the wheel shaft");
         assertThat(troubles(edit, "title", "a".repeat(201)))
-                .containsExactly("\"" + "a".repeat(59) + "…\" is too long; write at most 200 letters");
+                .containsExactly("\"" + "a".repeat(59) + "…\" is too long; write at most 200 characters");
     }
 
     @Test
@@ -61,8 +61,9 @@ class BadInputOfBuildFormsTest {
                 .asString()
                 .startsWith("\"2026-02-29\" is not a day of the calendar");
         assertThat(troubles(edit, "not_before", "1066-10-14"))
-                .containsExactly("\"1066-10-14\" is too far from the start of the project, 2026-09-01; write a day from"
-                        + " 1976-09-01 to 2086-09-01");
+                .containsExactly("\"14 October 1066\" is too far from the start of the project, 1 September 2026;"
+                        + " write a day from"
+                        + " 1 September 1976 to 1 September 2086");
         assertThat(troubles(edit, "season_from", "04-01"))
                 .containsExactly("is missing beside the other end of the season; write both, or neither");
     }

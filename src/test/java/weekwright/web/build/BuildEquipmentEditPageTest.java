@@ -26,7 +26,7 @@ class BuildEquipmentEditPageTest {
                 .with("quantity", "2")
                 .with("kept", "yes")
                 .send());
-        assertThat(changed.page().select(".flash p").text()).isEqualTo("Chain hoist is changed.");
+        assertThat(changed.page().select(".flash p").text()).isEqualTo("Saved: Chain hoist.");
         Visitor.Reply bad = ilse.form(ilse.get("/build/tasks/gate.2/edit"))
                 .with("equipment.hoist", "two")
                 .send();
@@ -35,7 +35,7 @@ class BuildEquipmentEditPageTest {
         Visitor.Reply held =
                 ilse.follow(ilse.form(bad).with("equipment.hoist", "3").send());
         assertThat(held.page().select(".flash p").text())
-                .isEqualTo("The task is changed. \"Chain hoist\" is there 2 times and wanted 3 times, so the task never"
+                .isEqualTo("The task is saved. \"Chain hoist\" is there 2 times and wanted 3 times, so the task never"
                         + " starts.");
         assertThat(held.page().select(".task-caution").text()).startsWith("Hazards. Lifting and rigging.");
         Visitor.Reply page = ilse.get("/build/equipment/hoist/edit");

@@ -44,7 +44,7 @@ class BuildEquipmentPageTest {
                         .select("tbody tr")
                         .eachText())
                 .containsExactly(
-                        "Bandsaw 1 Saws, planers, spindle cutters down from Fri 20 Nov, back about Friday 4 December 1"
+                        "Bandsaw 1 saws, planers, spindle cutters down from Fri 20 Nov, back about Friday 4 December 1"
                                 + " Nov, 3 weeks ago (overdue) 0");
     }
 

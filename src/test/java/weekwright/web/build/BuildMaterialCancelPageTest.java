@@ -29,9 +29,8 @@ class BuildMaterialCancelPageTest {
                 .press("order"));
         Visitor.Reply page = ilse.get("/build/materials/mat.1/cancel");
         assertThat(page.page().select(".lead").text())
-                .isEqualTo(
-                        "No last day to call it off was agreed; ask the supplier. €90.30 are paid and lost, as far as"
-                                + " nothing comes back.");
+                .isEqualTo("No last day to call it off was agreed; ask the supplier. €90.30 is paid and lost, as far as"
+                        + " nothing comes back.");
         Visitor.Reply refused = ilse.form(page, "form:has(button[value=cancel])")
                 .with("back", "90.31")
                 .press("cancel");
@@ -43,7 +42,7 @@ class BuildMaterialCancelPageTest {
                 .with("back", "40")
                 .press("cancel"));
         assertThat(done.page().select(".flash p").text())
-                .isEqualTo("The order is called off. €40.00 back are in the books. €50.30 are lost.");
+                .isEqualTo("The order is called off. €40.00 back is in the books. €50.30 is lost.");
         assertThat(done.page().select("form:has(button[value=order])")).hasSize(1);
         assertThat(SERVER.as("noor").get("/build/materials/mat.1/cancel").status())
                 .isEqualTo(403);

@@ -27,7 +27,8 @@ class BuildMaterialEditPageTest {
                 .send();
         assertThat(refused.troubles())
                 .containsExactly(
-                        "\"2026-11-20\" is before ordered 2026-11-26; write 2026-11-26 or later, or change ordered",
+                        "\"20 November 2026\" is before ordered 26 November 2026; write 26 November 2026 or later,"
+                                + " or change ordered",
                         "\"26 November 2026\" is after today, 25 November 2026; write the day it happened");
         assertThat(refused.page().select("details[open] summary").eachText())
                 .contains("Part of the task, days, value, credit, lot");
@@ -37,7 +38,7 @@ class BuildMaterialEditPageTest {
                 .with("waste", "0.1")
                 .send());
         assertThat(saved.page().select(".flash p").text())
-                .isEqualTo("The line is changed. \"0.1\" is read as 0.1 %; if a share was meant, write 10.");
+                .isEqualTo("The line is saved. \"0.1\" is read as 0.1 %; if a share was meant, write 10.");
         assertThat(saved.page().select(".above a").text()).isEqualTo("Hang the gate");
     }
 

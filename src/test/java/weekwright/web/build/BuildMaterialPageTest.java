@@ -35,7 +35,7 @@ class BuildMaterialPageTest {
                 .with("ordered", "2026-11-20")
                 .press("order"));
         assertThat(ordered.page().select(".flash p").text())
-                .isEqualTo("Ordered on 20 November. €90.30 paid are in the books.");
+                .isEqualTo("Ordered on 20 November. €90.30 paid is in the books.");
         Visitor.Reply promised = ilse.follow(ilse.form(ordered, "form:has(button[value=promise])")
                 .with("promised", "2026-12-11")
                 .press("promise"));
@@ -46,7 +46,7 @@ class BuildMaterialPageTest {
                 .with("paid", "150")
                 .press("receive"));
         assertThat(part.page().select(".flash p").text())
-                .isEqualTo("Received on 25 November. 4 m are still to come. €150.00 paid are in the books.");
+                .isEqualTo("Received on 25 November. Still to come: 4 m. €150.00 paid is in the books.");
         assertThat(part.page().select("section[aria-labelledby=paid-head] td").eachText())
                 .containsExactly("€90.30", "−€25.80", "€150.00");
         assertThat(ilse.get("/build/materials/mat.3").page().select("h1").text())

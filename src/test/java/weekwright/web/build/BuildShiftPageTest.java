@@ -127,7 +127,7 @@ class BuildShiftPageTest {
                     .send();
             assertThat(refused.troubles())
                     .containsExactly(
-                            "\"2026-11-24\" is past, and what is past stays; write today or a later day",
+                            "\"24 November 2026\" is past, and what is past stays; write today or a later day",
                             "\"0\" moves nothing; write how many days later; with a minus, earlier");
             Visitor.Reply slots = ilse.form(refused)
                     .with("first", "2026-11-26")

@@ -25,7 +25,7 @@ class BuildStageEditPageTest {
         Visitor.Reply saved =
                 ilse.follow(ilse.form(refused).with("name", "The long weir").send());
         assertThat(saved.page().select("h1").text()).isEqualTo("The long weir");
-        assertThat(saved.page().select(".flash p").text()).isEqualTo("The stage is changed.");
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("The stage is saved.");
     }
 
     @Test

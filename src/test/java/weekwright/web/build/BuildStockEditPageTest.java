@@ -31,7 +31,7 @@ class BuildStockEditPageTest {
                 .with("material", "mat.1")
                 .press("cover"));
         assertThat(covered.page().select(".flash p").text())
-                .isEqualTo("Oak boards is taken from the yard. \"Old oak boards\" has 10 m, and its lines take 14; take"
+                .isEqualTo("Taken from the yard: Oak boards. \"Old oak boards\" has 10 m, and its lines take 14; take"
                         + " less, or buy the rest.");
         assertThat(ilse.get("/build/materials/mat.1").page().select(".lead").text())
                 .isEqualTo("From stock.");
@@ -41,10 +41,10 @@ class BuildStockEditPageTest {
                 .containsExactly("\"Old oak boards\" covers Oak boards; take that line off it first");
         Visitor.Reply back = ilse.follow(
                 ilse.form(refused, "form:has(button[value=uncover])").press("uncover"));
-        assertThat(back.page().select(".flash p").text()).isEqualTo("Oak boards has to come from elsewhere again.");
+        assertThat(back.page().select(".flash p").text()).isEqualTo("To come from elsewhere again: Oak boards.");
         Visitor.Reply gone =
                 ilse.follow(ilse.form(back, "form:has(button[value=remove])").press("remove"));
-        assertThat(gone.page().select(".flash p").text()).isEqualTo("Old oak boards is off the yard's list.");
+        assertThat(gone.page().select(".flash p").text()).isEqualTo("Off the yard's list: Old oak boards.");
     }
 
     @Test

@@ -2,6 +2,7 @@ package weekwright.web.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import weekwright.build.StageStore;
@@ -29,6 +30,28 @@ class BuildTaskPageTest {
                                 + " tbody th")
                         .eachText())
                 .containsExactly("Is waited for by", "Set the sill stones");
+    }
+
+    @Test
+    void a_season_and_a_first_day_are_said_with_how_far_off_they_are() {
+        try (ServerFixture own = ServerFixture.small()) {
+            Visitor ilse = own.as("ilse");
+            assertThat(facts(ilse, "season_from", "04-01", "season_to", "12-10", "not_before", "2026-11-30"))
+                    .contains(
+                            "Season 1 April to 10 December; it closes in 2 weeks", "Not before 30 November, in 5 days");
+            assertThat(facts(ilse, "season_from", "12-04", "season_to", "02-29", "not_before", ""))
+                    .contains("Season 4 December to 29 February; it opens in 9 days");
+            assertThat(facts(ilse, "season_from", "03-01", "season_to", "10-31", "not_before", ""))
+                    .contains("Season 1 March to 31 October");
+        }
+    }
+
+    private static List<String> facts(Visitor ilse, String... typed) {
+        Visitor.Form form = ilse.form(ilse.get("/build/tasks/gate.2/edit"), "form.form");
+        for (int i = 0; i < typed.length; i += 2) {
+            form = form.with(typed[i], typed[i + 1]);
+        }
+        return ilse.follow(form.send()).page().select(".facts div").eachText();
     }
 
     @Test

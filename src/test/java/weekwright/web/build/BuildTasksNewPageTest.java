@@ -60,7 +60,7 @@ class BuildTasksNewPageTest {
                 .with("likely", "2,5")
                 .send());
         assertThat(saved.page().select("h1").text()).isEqualTo("Oil the straps");
-        assertThat(saved.page().select(".facts dd").eachText()).contains("2.5 h");
+        assertThat(saved.page().select(".facts dd").eachText()).contains("2½ hours");
     }
 
     @Test

@@ -58,7 +58,7 @@ class EpisodesFootagePageTest {
                             .page()
                             .select(".facts div:has(dt:containsOwn(Story)) dd")
                             .text())
-                    .isEqualTo("7 minutes, of about 18 of footage; 6.5 are filmed");
+                    .isEqualTo("7 minutes, of about 18 of footage; filmed so far: 6.5");
         }
     }
 
