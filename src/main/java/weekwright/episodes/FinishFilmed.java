@@ -41,7 +41,7 @@ public final class FinishFilmed {
         if (said.isBlank()) {
             faults.addAll(faults(lost, FIELD, "tick it off first, or say what became of it to go on"));
         } else if (said.length() > 500) {
-            faults.add(Problem.fault(FIELD, said, "is longer than 500 letters", "say it shorter"));
+            faults.add(Problem.fault(FIELD, said, "is longer than 500 characters", "say it shorter"));
         }
         MarkDone.Done done;
         try {

@@ -18,7 +18,7 @@ public final class KeepRoll {
     public static void keep(Write write, Id episode, String names, long version) throws Rejected, Stale {
         if (names.length() > LONGEST) {
             throw new Rejected(Problem.fault(
-                    "names", "", "is longer than " + LONGEST + " letters", "paste the names alone, a line each"));
+                    "names", "", "is longer than " + LONGEST + " characters", "paste the names alone, a line each"));
         }
         Optional<Stored<Roll>> stands =
                 RollStore.ofEpisode(write, episode).stream().findFirst();

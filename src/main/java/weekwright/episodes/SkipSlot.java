@@ -42,7 +42,7 @@ public final class SkipSlot {
                         "is the slot of \"" + episode.value().title() + "\"",
                         "move that one to another slot first"));
         if (reason.length() > REASON_MOST) {
-            problems.fault("reason", reason, "is longer than 300 letters", "write it shorter");
+            problems.fault("reason", reason, "is longer than 300 characters", "write it shorter");
         }
         Faults.refuse(problems);
         List<String> dates = new ArrayList<>(days(settings));

@@ -51,7 +51,7 @@ public final class EpisodeCreditsPage implements Page {
         return request.save(write -> {
             KeepRoll.keep(write, episode.id(), names, version);
             return Saved.to("/episodes/" + episode.id() + "/credits")
-                    .saying(names.isEmpty() ? "There is no roll any more." : "The roll is kept with the episode.");
+                    .saying(names.isEmpty() ? "There is no roll any more." : "The roll is saved with the episode.");
         });
     }
 }

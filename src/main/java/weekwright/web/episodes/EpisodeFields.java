@@ -234,7 +234,7 @@ final class EpisodeFields {
         return request.save(write -> {
             SaveEpisode.Saved kept = SaveEpisode.save(write, shown, draft, tells, request.today());
             return Saved.to("/episodes/" + old.value().id())
-                    .saying("The episode is changed." + Remarks.said(kept.remarks()));
+                    .saying("The episode is saved." + Remarks.said(kept.remarks()));
         });
     }
 

@@ -107,7 +107,7 @@ final class EpisodeLines {
                             .filter(share -> share.doubleValue() < 1)
                             .map(share -> Math.round(share.doubleValue() * 100) + " % of it")
                             .orElse("all of it"),
-                    EpisodeSteps.far(read, one),
+                    one.done().isPresent() ? "" : EpisodeSteps.far(read, one),
                     Lands.brief(
                             one.done(),
                             forecast,
@@ -164,7 +164,7 @@ final class EpisodeLines {
     static List<Frame.Cell> facts(Request request, Read read, Episode episode) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("Kind", Codec.word(episode.kindOrDefault()));
-        episode.minutes().ifPresent(minutes -> facts.put("Length", minutes.text() + " minutes"));
+        episode.minutes().ifPresent(minutes -> facts.put("Length", EpisodesFootagePage.minutes(minutes.value())));
         facts.put("Editing", editing(request, read, episode));
         facts.put(
                 "Footage",

@@ -63,7 +63,7 @@ public final class EpisodeOrderPage implements Page {
     /** "Seven parts, 19:30 of 22 minutes." */
     static String lead(List<Segment> parts, Quantity wanted) {
         if (parts.isEmpty()) {
-            return "No part is written down yet; " + wanted.text() + " minutes are wanted.";
+            return "No part is written down yet; wanted: " + EpisodesFootagePage.minutes(wanted.value()) + ".";
         }
         RunTime sum = parts.stream().flatMap(part -> part.minutes().stream()).reduce(RunTime.ZERO, RunTime::plus);
         long unknown = parts.stream().filter(part -> part.minutes().isEmpty()).count();
@@ -91,7 +91,7 @@ public final class EpisodeOrderPage implements Page {
         return request.save(write -> {
             KeepParts.keep(write, SegmentStore.TABLE, seen, SegmentStore.ofEpisode(write, episode.id()), parts);
             return Saved.to("/episodes/" + episode.id())
-                    .saying("The running order is kept. " + lead(parts, wanted(request, episode)));
+                    .saying("The running order is saved. " + lead(parts, wanted(request, episode)));
         });
     }
 }

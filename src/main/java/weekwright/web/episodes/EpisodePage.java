@@ -166,9 +166,13 @@ public final class EpisodePage implements Page {
                 + forecast.flatMap(f -> f.episode(episode.id().value()))
                         .flatMap(Forecast.Episode::onTime)
                         .map(chance -> " " + Formats.sentence(Chances.words(chance)) + " that it is ready "
-                                + Formats.count(request.settings().earlyDays(), "day") + " before its slot: "
-                                + Chances.safety(chance) + ".")
+                                + early(request.settings().earlyDays()) + ": " + Chances.safety(chance) + ".")
                         .orElse(episode.slot().isEmpty() ? "" : forecast.isEmpty() ? " There is no forecast yet." : "");
+    }
+
+    /** {@code two days before its slot}, {@code on its day}. */
+    private static String early(int days) {
+        return days == 0 ? "on its day" : Formats.counted(days, "day", "days") + " before its slot";
     }
 
     private static String next(Episode episode) {

@@ -75,13 +75,16 @@ public final class EpisodeRightsPage implements Page {
             LocalDate until = music.until().orElseThrow();
             warnings.add("The licence of “" + music.title() + "” "
                     + (until.isBefore(formats.today())
-                            ? "ended on " + formats.dateLong(until) + "."
-                            : "ends on " + formats.dateLong(until) + ", before the episode is out."));
+                            ? "ended on " + formats.dateLong(until) + formats.comingOrGone(until) + "."
+                            : "ends on " + formats.dateLong(until) + formats.comingOrGone(until)
+                                    + ", before the episode is out."));
         }
         if (!rights.missing().isEmpty()) {
             warnings.add("The consent of "
                     + Formats.list(rights.missing().stream().map(Release::who).toList()) + " is still to be got"
-                    + episode.slot().map(day -> " before " + formats.date(day)).orElse("") + ".");
+                    + episode.slot()
+                            .map(day -> " before " + formats.date(day) + formats.comingOrGone(day))
+                            .orElse("") + ".");
         }
         return warnings;
     }
@@ -129,7 +132,7 @@ public final class EpisodeRightsPage implements Page {
             KeepParts.keep(write, MusicStore.TABLE, musicSeen, MusicStore.ofEpisode(write, episode.id()), music);
             KeepParts.keep(
                     write, ReleaseStore.TABLE, releasesSeen, ReleaseStore.ofEpisode(write, episode.id()), releases);
-            return Saved.to("/episodes/" + id).saying("Music and releases are kept.");
+            return Saved.to("/episodes/" + id).saying("Music and releases are saved.");
         });
     }
 }

@@ -81,7 +81,7 @@ public final class EpisodeSlotPage implements Page {
                 stored.value().title(),
                 stored.value()
                         .slot()
-                        .map(day -> "It is planned for " + SlotDays.day(day, formats) + ".")
+                        .map(day -> "It is planned for " + SlotDays.day(day, formats) + formats.comingOrGone(day) + ".")
                         .orElse("It has no slot yet."),
                 slots,
                 compared.map(pair -> SlotChanges.rows(

@@ -57,7 +57,7 @@ public final class EpisodesFootageEditPage implements Page {
         Optional<Clip> edited = form.edited(clip.value(), COLUMNS);
         return request.save(write -> {
             LogClips.change(write, shown, edited.orElseThrow(), request.today());
-            return Saved.to("/episodes/footage").saying("Clip " + edited.get().clip() + " is corrected.");
+            return Saved.to("/episodes/footage").saying("Clip " + edited.get().clip() + " is saved.");
         });
     }
 }

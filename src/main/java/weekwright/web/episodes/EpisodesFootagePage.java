@@ -135,13 +135,17 @@ public final class EpisodesFootagePage implements Page {
         return lines;
     }
 
-    /** "34 minutes in hand of about 51 that 17 finished ones usually take", "34 minutes in hand, 17 finished ones wanted". */
+    /** "34 minutes in hand of about 51 that 17 finished ones usually take", "34 minutes in hand, 17 finished ones"
+     * + " wanted". */
     static String words(Footage footage, Episode episode, Quantity usually) {
         String hand = minutes(footage.ofEpisode(episode.id())) + " in hand";
         Quantity finished = episode.minutes().orElse(usually);
         return footage.usual(finished)
                 .map(usual -> hand + " of about " + usual.toPlainString() + " that " + finished.text()
-                        + " finished ones usually take")
-                .orElse(hand + ", " + finished.text() + " finished ones wanted");
+                        + (finished.equals(Quantity.ONE)
+                                ? " finished one usually takes"
+                                : " finished ones usually" + " take"))
+                .orElse(hand + ", " + finished.text()
+                        + (finished.equals(Quantity.ONE) ? " finished one wanted" : " finished ones wanted"));
     }
 }

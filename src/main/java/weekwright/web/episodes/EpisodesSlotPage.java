@@ -93,7 +93,7 @@ public final class EpisodesSlotPage implements Page {
                     request.form(act),
                     day,
                     formats.dateLong(day),
-                    SlotDays.day(day, formats),
+                    SlotDays.day(day, formats) + formats.comingOrGone(day),
                     lead(slot, forecast),
                     planned ? "planned" : slot.skipped().isPresent() ? "skipped" : "open",
                     slot.episode().map(e -> e.id().value()).orElse(""),

@@ -121,8 +121,8 @@ final class SlotRemedies {
                 Kind.SHORTER,
                 "",
                 "A shorter cut of “" + one.title() + "”",
-                minutes(cut).text() + " minutes instead of " + minutes(one).text() + "; "
-                        + Formats.hoursLong(edit(one) - edit(cut)) + " less of editing",
+                EpisodesFootagePage.minutes(minutes(cut).value()) + " instead of "
+                        + minutes(one).text() + "; " + Formats.hoursLong(edit(one) - edit(cut)) + " less editing",
                 Optional.of(cut),
                 tells(one.id()),
                 Optional.empty(),
@@ -145,8 +145,9 @@ final class SlotRemedies {
                 Kind.WITHOUT,
                 late.value(),
                 "“" + one.title() + "” without “" + task.get().title() + "”",
-                minutes(cut).text() + " minutes instead of " + minutes(one).text() + "; "
-                        + Formats.hoursLong(edit(one) - edit(cut)) + " less of editing; that work is told later",
+                EpisodesFootagePage.minutes(minutes(cut).value()) + " instead of "
+                        + minutes(one).text() + "; " + Formats.hoursLong(edit(one) - edit(cut))
+                        + " less editing; that work is told later",
                 Optional.of(cut),
                 left,
                 Optional.empty(),
@@ -184,7 +185,7 @@ final class SlotRemedies {
                 Kind.BANK,
                 "",
                 "A short piece from the story bank",
-                new Quantity(wanted).text() + " minutes instead of "
+                EpisodesFootagePage.minutes(wanted) + " instead of "
                         + settings.targetMinutes().text() + " from the bank; " + Formats.hoursLong(edit(piece))
                         + " of editing",
                 Optional.of(piece),
@@ -236,7 +237,7 @@ final class SlotRemedies {
                 Kind.STANDBY,
                 one.id().value(),
                 "The standby “" + one.title() + "”",
-                minutes(one).text() + " minutes; "
+                EpisodesFootagePage.minutes(minutes(one).value()) + "; "
                         + (one.cut().isPresent() ? "ready" : Formats.hoursLong(edit(one)) + " of editing in all")
                         + goes,
                 Optional.of(here),

@@ -62,7 +62,7 @@ class EpisodeCreditsPageTest {
     @Test
     void a_roll_is_pasted_changed_and_taken_away() {
         Visitor.Reply kept = pasted();
-        assertThat(kept.page().select(".flash p").text()).isEqualTo("The roll is kept with the episode.");
+        assertThat(kept.page().select(".flash p").text()).isEqualTo("The roll is saved with the episode.");
         assertThat(kept.page().select("#names").text()).isEqualTo(NAME + "\nSomebody else");
         Visitor.Reply gone =
                 ilse.follow(ilse.form(kept, "form.form").with("names", " ").send());
@@ -72,7 +72,7 @@ class EpisodeCreditsPageTest {
                 .with("names", "x".repeat(20_001))
                 .send();
         assertThat(refused.troubles())
-                .containsExactly("is longer than 20000 letters; paste the names alone, a line each");
+                .containsExactly("is longer than 20000 characters; paste the names alone, a line each");
     }
 
     @Test

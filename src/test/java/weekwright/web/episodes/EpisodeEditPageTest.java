@@ -69,7 +69,7 @@ class EpisodeEditPageTest {
             assertThat(bram.form(refused).value("views")).isEqualTo("7");
             Visitor.Reply saved = bram.follow(
                     bram.form(refused).with("task.0", "").with("share.0", "").send());
-            assertThat(saved.page().select(".flash p").text()).isEqualTo("The episode is changed.");
+            assertThat(saved.page().select(".flash p").text()).isEqualTo("The episode is saved.");
             int tells = server.db()
                     .read(read -> TellStore.ofEpisode(read, new Id("ep.12")).size());
             assertThat(tells).isZero();
@@ -94,8 +94,7 @@ class EpisodeEditPageTest {
                     .with("title", "Boards, late")
                     .send());
             assertThat(saved.page().select(".flash p").text())
-                    .isEqualTo(
-                            "The episode is changed. \"13 November 2026\" is past and the episode is not published.");
+                    .isEqualTo("The episode is saved. \"13 November 2026\" is past and the episode is not published.");
             Visitor.Reply refused = bram.form(bram.get("/episodes/ep.12/edit"))
                     .with("slot", "2026-11-06")
                     .send();

@@ -42,7 +42,7 @@ class EpisodeOrderPageTest {
         Visitor.Reply up = form(moved).press("parts-up.3");
         Visitor.Reply kept = ilse.follow(form(up).send());
         assertThat(kept.page().select(".flash p").text())
-                .isEqualTo("The running order is kept. Four parts, 15 of 16 minutes: 1 min still to fill.");
+                .isEqualTo("The running order is saved. Four parts, 15 of 16 minutes: 1 min still to fill.");
         assertThat(kept.page().select(".running li span:first-child").eachText())
                 .containsExactly(
                         "The first heat, and the second", "Why a shaft wants hoops", "Six in a row", "Weld and quench");
@@ -86,7 +86,7 @@ class EpisodeOrderPageTest {
                 .with("parts.5.minutes", "4,5")
                 .send());
         assertThat(kept.page().select(".flash p").text())
-                .isEqualTo("The running order is kept. Four parts, 17:30 of 16 minutes: 1:30 min too long.");
+                .isEqualTo("The running order is saved. Four parts, 17:30 of 16 minutes: 1:30 min too long.");
     }
 
     @Test

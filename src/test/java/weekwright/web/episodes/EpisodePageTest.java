@@ -100,9 +100,10 @@ class EpisodePageTest {
                             + " 2026. \"The smith at the ford\" is a consent that is not got yet.");
             assertThat(ilse.get("/episodes").page().select(".owed").eachText())
                     .containsExactly(
-                            "Rack, pinion, gate: The licence of “Water over stones” ends on 15 December, before the"
-                                    + " episode is out. The consent of The smith at the ford is still to be got before 18"
-                                    + " December.");
+                            "Rack, pinion, gate: The licence of “Water over stones” ends on 15 December, in 3 weeks,"
+                                    + " before the episode is out. The consent of The smith at the ford is still to"
+                                    + " be got"
+                                    + " before 18 December, in 3 weeks.");
         }
     }
 

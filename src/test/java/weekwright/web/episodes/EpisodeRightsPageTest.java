@@ -26,12 +26,14 @@ class EpisodeRightsPageTest {
     @Test
     void a_licence_that_ends_before_the_episode_is_out_and_a_missing_consent_are_warned_of() {
         assertThat(ilse.get("/episodes/e49/rights").page().select("main .short").eachText())
-                .containsExactly("The licence of “Water over stones” ends on 15 December, before the episode is out.");
+                .containsExactly("The licence of “Water over stones” ends on 15 December, in 3 weeks, before the"
+                        + " episode is out.");
         assertThat(ilse.get("/episodes/e49")
                         .page()
                         .select("section:has(#rights-head) .short")
                         .eachText())
-                .containsExactly("The licence of “Water over stones” ends on 15 December, before the episode is out.");
+                .containsExactly("The licence of “Water over stones” ends on 15 December, in 3 weeks, before the"
+                        + " episode is out.");
         assertThat(ilse.get("/episodes/e54/rights").page().select("main .short").eachText())
                 .containsExactly(
                         "The consent of The parish, for the old bridge is still to be got before 5 February 2027.");
@@ -48,13 +50,13 @@ class EpisodeRightsPageTest {
                 .with("music.0.until", "2026-11-20")
                 .with("releases.0.got", "2026-11-25")
                 .send());
-        assertThat(kept.page().select(".flash p").text()).isEqualTo("Music and releases are kept.");
+        assertThat(kept.page().select(".flash p").text()).isEqualTo("Music and releases are saved.");
         assertThat(kept.page().select("section:has(#rights-head) li").eachText())
                 .containsExactly(
                         "“The long wall”, lent for this film, until 20 November",
                         "The parish, for the old bridge: consent got 25 November");
         assertThat(kept.page().select("section:has(#rights-head) .short").eachText())
-                .containsExactly("The licence of “The long wall” ended on 20 November.");
+                .containsExactly("The licence of “The long wall” ended on 20 November, 5 days ago.");
     }
 
     @Test
@@ -71,7 +73,7 @@ class EpisodeRightsPageTest {
         assertThat(refused.troubles())
                 .containsExactly(
                         "\"soon\" is not a date; write year-month-day, such as 2026-03-05",
-                        "\"2026-12-24\" is after today; write it down once you have it",
+                        "\"24 December 2026\" is after today; write it down once you have it",
                         "is missing; write the person or the place");
     }
 }

@@ -21,7 +21,8 @@ class EpisodesBadInputTest {
     private static final ServerFixture SERVER = ServerFixture.small();
     private static final BadInput FORMS = new BadInput(SERVER.as("ilse"), "main form.form[method=post]");
     private static final String FAR =
-            " is too far from the start of the project, 2026-09-01; write a day from 1976-09-01 to 2086-09-01";
+            " is too far from the start of the project, 1 September 2026; write a day from 1 September 1976 to 1"
+                    + " September 2086";
 
     @AfterAll
     static void close() {
@@ -48,7 +49,7 @@ class EpisodesBadInputTest {
                                 "2026-12-04",
                                 "\"4 December 2026\" is the slot of \"Boards for the gate\" already; choose another"
                                         + " date"),
-                        typed("slot", "1066-10-14", "\"1066-10-14\"" + FAR),
+                        typed("slot", "1066-10-14", "\"14 October 1066\"" + FAR),
                         typed(
                                 "slot",
                                 "2026-11-13",
@@ -103,8 +104,8 @@ class EpisodesBadInputTest {
                         typed(
                                 "what",
                                 "a".repeat(501),
-                                "\"" + "a".repeat(59) + "…\" is too long; write at most 500 letters"),
-                        typed("what", "a\nb", "\"a b\" has a line break or tab at letter 2; write it on one line"),
+                                "\"" + "a".repeat(59) + "…\" is too long; write at most 500 characters"),
+                        typed("what", "a\nb", "\"a b\" has a line break or tab at character 2; write it on one line"),
                         typed("task", "roof.1", "\"roof.1\" is no task of this project; choose one of the list"),
                         typed(
                                 "size",
@@ -119,7 +120,7 @@ class EpisodesBadInputTest {
                                 "\"maybe\" is neither yes nor empty; write yes, or leave it empty")));
         assertThat(FORMS.atOnce("/week/shots/new", Map.of("what", "a".repeat(501), "task", "a b")))
                 .containsExactly(
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most 500 letters",
+                        "\"" + "a".repeat(59) + "…\" is too long; write at most 500 characters",
                         "\"a b\" is not an id; use at most 40 letters, digits, - _ and . only");
     }
 }

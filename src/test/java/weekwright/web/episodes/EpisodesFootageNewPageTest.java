@@ -64,7 +64,7 @@ class EpisodesFootageNewPageTest {
                     .containsExactly("\"0\" is no footage; write its length in minutes, or leave it empty");
             Visitor.Reply saved =
                     bram.follow(bram.form(refused).with("minutes", "5").send());
-            assertThat(saved.page().select(".flash p").text()).isEqualTo("Clip C1 is corrected.");
+            assertThat(saved.page().select(".flash p").text()).isEqualTo("Clip C1 is saved.");
             Visitor.Reply off = bram.follow(
                     bram.form(bram.get("/episodes/footage/1/edit"), "form.act").press("remove"));
             assertThat(off.page().select(".flash p").text()).isEqualTo("Clip C1 is out of the log.");

@@ -88,7 +88,7 @@ class EpisodesNewPageTest {
                 .with("kind", "standby")
                 .send();
         assertThat(refused.troubles())
-                .contains(
-                        "\"2026-12-11\" is given to a standby, which has no slot; leave it empty, or make it build or side");
+                .contains("\"11 December 2026\" is given to a standby, which has no slot; leave it empty, or make it"
+                        + " build or side");
     }
 }

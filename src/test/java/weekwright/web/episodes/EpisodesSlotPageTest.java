@@ -92,7 +92,7 @@ class EpisodesSlotPageTest {
                     .hasSize(1)
                     .first()
                     .asString()
-                    .endsWith("is longer than 300 letters; write it shorter");
+                    .endsWith("is longer than 300 characters; write it shorter");
             assertThat(long300.page().select("#reason").val()).isEqualTo("x".repeat(301));
             Visitor.Reply twice = bram.get("/episodes/slots/2026-12-18");
             bram.follow(bram.form(twice).press("skip"));
@@ -108,7 +108,7 @@ class EpisodesSlotPageTest {
     void rule_126_an_empty_slot_says_what_could_fill_it_and_dangerous_work_never() {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor.Reply page = server.as("bram").get("/episodes/slots/2026-12-11");
-            assertThat(page.page().select("h1").text()).isEqualTo("Friday 11 December");
+            assertThat(page.page().select("h1").text()).isEqualTo("Friday 11 December, in 2 weeks");
             assertThat(page.page()
                             .select("section[aria-labelledby=fill-head] li")
                             .eachText())
@@ -144,7 +144,7 @@ class EpisodesSlotPageTest {
                             "Say it beforehand, and leave the slot out");
             assertThat(look.page().select(".remedies tbody td:nth-child(2)").eachText())
                     .containsExactly(
-                            "13 minutes instead of 20; 8 hours less of editing",
+                            "13 minutes instead of 20; 8 hours less editing",
                             "15 minutes; 24 hours of editing in all; “Boards for the gate” goes to 11 December",
                             "No film; “Boards for the gate” goes to 11 December");
             assertThat(look.page().select("#sentence").val())
@@ -214,7 +214,7 @@ class EpisodesSlotPageTest {
                             .text())
                     .startsWith(
                             "“Boards for the gate” without “Plane the gate boards” 13 minutes instead of 20; 8 hours"
-                                    + " less of editing; that work is told later ");
+                                    + " less editing; that work is told later ");
             bram.follow(bram.form(look, "form:has(input[value=without])").press("remedy"));
             assertThat(tells(server, new Id("ep.12")))
                     .extracting(tell -> tell.task().value())
