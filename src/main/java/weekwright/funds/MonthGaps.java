@@ -112,7 +112,7 @@ public final class MonthGaps {
             if (due.filter(day -> !day.isAfter(end) && !day.isAfter(today)).isPresent()) {
                 gaps.add(new Gap(
                         Kind.DELIVERY,
-                        line.item() + (line.promised().isPresent() ? " was promised for " : " was likely to come by ")
+                        line.item() + (line.promised().isPresent() ? ": promised for " : ": likely to come by ")
                                 + Said.day(due.get()) + ", and nobody has said that it came",
                         line.id().value()));
             }

@@ -21,9 +21,10 @@ import weekwright.web.parts.MoneyAhead;
  * @param against SVG text of the fan against the orders
  * @param balance SVG text of the balance
  * @param tables the same figures
+ * @param dotted whether the second line is drawn
  * @param putBy what is put by now, in words; empty where nothing is
  */
-public record FundsFan(String against, String balance, List<AheadPicture.Table> tables, String putBy) {
+public record FundsFan(String against, String balance, List<AheadPicture.Table> tables, boolean dotted, String putBy) {
     private static final int WEEKS_BACK = 8;
     private static final int WEEKS = 52;
     private static final int EVERY_TABLE_WEEKS = 4;
@@ -41,6 +42,13 @@ public record FundsFan(String against, String balance, List<AheadPicture.Table> 
         List<List<String>> rows = new ArrayList<>();
         List<Forecast.CashWeek> weeks =
                 forecast.cash().weeks().stream().limit(WEEKS).toList();
+        boolean any = forecast.cash().putBy().stream()
+                .limit(weeks.size())
+                .anyMatch(week -> week.p50().minor() > 0);
+        List<String> heads = new ArrayList<>(List.of("Sunday", "one in ten below", "middle", "one in ten above"));
+        if (any) {
+            heads.add("put by for tax");
+        }
         for (int w = 0; w < weeks.size(); w++) {
             Forecast.CashWeek week = weeks.get(w);
             double middle = week.p50().minor();
@@ -58,19 +66,22 @@ public record FundsFan(String against, String balance, List<AheadPicture.Table> 
                 by = formats.moneyForecast(kept.p50().minor());
             }
             if (w % EVERY_TABLE_WEEKS == 0) {
-                rows.add(List.of(
+                List<String> row = new ArrayList<>(List.of(
                         formats.dateShort(week.date()),
                         formats.moneyForecast(week.p10().minor()),
                         formats.moneyForecast(middle),
-                        formats.moneyForecast(week.p90().minor()),
-                        by));
+                        formats.moneyForecast(week.p90().minor())));
+                if (any) {
+                    row.add(by);
+                }
+                rows.add(row);
             }
         }
         long kept = Balance.putBy(today, settings, ledger).minor();
-        boolean any = putBy.stream().anyMatch(one -> one.minor() > 0);
         LineChart balance = new LineChart(
                 "balance",
-                "The balance by week with everything paid, with the range of eight in ten, and what is put by for tax",
+                "The balance by week with everything paid, with the range of eight in ten"
+                        + (any ? ", and what is put by for tax" : ""),
                 today,
                 cash.past(),
                 fan,
@@ -84,10 +95,8 @@ public record FundsFan(String against, String balance, List<AheadPicture.Table> 
         return new FundsFan(
                 new MoneyPicture(cash, today, formats, WEEKS_BACK, WEEKS).drawings(),
                 balance.drawings(),
-                List.of(new AheadPicture.Table(
-                        "Balance with everything paid, every fourth Sunday",
-                        List.of("Sunday", "one in ten below", "middle", "one in ten above", "put by for tax"),
-                        rows)),
+                List.of(new AheadPicture.Table("Balance with everything paid, every fourth Sunday", heads, rows)),
+                any,
                 kept == 0
                         ? ""
                         : formats.money(kept) + " of what is in the bank is put by for tax: "

@@ -18,11 +18,15 @@ final class FundsLadder {
     /** How far a rung that is paid for passes through its post. */
     private static final double THROUGH = 1.06;
 
+    /** Before the first forecast, of the ladder and of the stages. */
+    static final String NOT_SAID = "There is no forecast yet, so nothing is said about what is covered.";
+
     private FundsLadder() {}
 
     /**
      * One order.
      *
+     * @param late whether it should have gone out before today
      * @param shortSaid the middle of what is missing, in words; empty when nothing is
      */
     record Rung(
@@ -30,6 +34,7 @@ final class FundsLadder {
             String what,
             String amount,
             String orderBySaid,
+            boolean late,
             String svg,
             String shortSaid,
             String remark) {
@@ -61,6 +66,7 @@ final class FundsLadder {
                 names.material(order.material()),
                 formats.moneyForecast(need),
                 formats.far(day) + formats.comingOrGone(day),
+                day.isBefore(formats.today()),
                 svg,
                 middle > 0 && !far ? formats.moneyForecast(middle) : "",
                 far ? "too far to say" : remark(middle, bad, formats));

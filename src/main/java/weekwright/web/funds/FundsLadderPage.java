@@ -66,7 +66,7 @@ public final class FundsLadderPage implements Page {
             return new View(
                     false,
                     "Stage by stage",
-                    "There is no forecast yet, so nothing is said about what is covered.",
+                    FundsLadder.NOT_SAID,
                     List.of(),
                     List.of(),
                     Optional.empty(),
@@ -208,7 +208,7 @@ public final class FundsLadderPage implements Page {
                                 .runway()
                                 .map(day -> "until " + formats.dateLong(day))
                                 .orElse(far)
-                        + " before a day ends under zero, four chances in five.",
+                        + ": up to then no day ends under zero, four chances in five.",
                 "If pledges stopped today and nothing more were ordered, it stays above the reserve "
                         + forecast.cash()
                                 .runwayWithoutPledges()

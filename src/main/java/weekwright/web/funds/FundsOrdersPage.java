@@ -165,7 +165,7 @@ public final class FundsOrdersPage implements Page {
         }
         Money balance = Balance.on(formats.today(), settings, ledger);
         return "Of the " + formats.moneyExact(balance.minor()) + " in the account "
-                + formats.moneyExact(putBy.minor()) + " are put by for tax. They cover no order: "
-                + formats.moneyExact(balance.minus(putBy).minor()) + " do.";
+                + formats.moneyExact(putBy.minor()) + " is put by for tax and covers no order; "
+                + formats.moneyExact(balance.minus(putBy).minor()) + " does.";
     }
 }

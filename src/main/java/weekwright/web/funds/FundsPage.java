@@ -5,7 +5,9 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import weekwright.base.Money;
 import weekwright.build.Settings;
 import weekwright.db.Read;
@@ -44,7 +46,7 @@ public final class FundsPage implements Page {
             List<FundsMonths.Row> rows,
             List<Level> levels,
             long people,
-            Money together,
+            Optional<Money> together,
             List<Entry> entries,
             List<FundsStagesPage.Line> stages,
             String reserve) {}
@@ -69,7 +71,6 @@ public final class FundsPage implements Page {
             List<SupporterMonth> supporters = SupporterMonthStore.TABLE.values(read);
             List<Level> levels = levels(read, YearMonth.from(today));
             long people = levels.stream().mapToLong(Level::people).sum();
-            Money together = levels.stream().map(Level::together).reduce(Money.ZERO, Money::plus);
             Money now = Balance.on(today, settings, ledger);
             List<FundsLadder.Rung> ladder = shown.map(s -> FundsLadder.rungs(s.forecast(), s.names(), formats))
                     .orElse(List.of());
@@ -77,7 +78,7 @@ public final class FundsPage implements Page {
             return new View(
                     head(ledger, forecast, ladder),
                     lead(ladder, forecast),
-                    said(now, settings, people, together, formats),
+                    said(now, settings, people, levels, formats),
                     runway(forecast, formats),
                     ladder,
                     forecast.isPresent(),
@@ -85,7 +86,7 @@ public final class FundsPage implements Page {
                     FundsMonths.rows(months, formats),
                     levels,
                     people,
-                    together,
+                    together(levels),
                     entries(ledger, PledgeLevelStore.TABLE.values(read)),
                     FundsStagesPage.open(read, formats),
                     formats.money(settings.reserve().minor()));
@@ -102,31 +103,52 @@ public final class FundsPage implements Page {
         return ladder.stream()
                 .filter(FundsLadder.Rung::isShort)
                 .findFirst()
-                .map(rung ->
-                        Formats.sentence(rung.what()) + " is " + rung.shortSaid() + " short on " + rung.orderBySaid())
+                .map(rung -> Formats.sentence(rung.what()) + ": " + rung.shortSaid() + " short"
+                        + (rung.late() ? ", to be ordered by " : " on ") + rung.orderBySaid())
                 .orElse(ladder.isEmpty() ? "Nothing has to be bought" : "Every order is covered on its day");
     }
 
     private static String lead(List<FundsLadder.Rung> ladder, Optional<Forecast> forecast) {
         if (forecast.isEmpty()) {
-            return "There is no forecast yet, so nothing is said about what is covered.";
+            return FundsLadder.NOT_SAID;
         }
         long more = ladder.stream().filter(FundsLadder.Rung::isShort).count();
         return more > 1
                 ? "With it, " + Formats.counted(more, "order is", "orders are")
-                        + " short on their day, after those before" + " them are paid."
+                        + " short on their day, after those before them are paid."
                 : "";
     }
 
-    private static String said(Money now, Settings settings, long people, Money together, Formats formats) {
+    static String said(Money now, Settings settings, long people, List<Level> levels, Formats formats) {
+        long under = settings.reserve().minor() - now.minor();
         String reserve = settings.reserve().minor() == 0
                 ? ""
-                : ", " + formats.money(settings.reserve().minor()) + " of it reserve";
+                : under > 0
+                        ? ", " + formats.money(under) + " under the reserve"
+                        : ", " + formats.money(settings.reserve().minor()) + " of it reserve";
         return "There is " + formats.money(now.minor()) + " in the bank" + reserve + "."
                 + (people == 0
                         ? " Nobody pledges yet."
                         : " " + Formats.count(people, "supporter") + (people == 1 ? " pledges " : " pledge ")
-                                + formats.money(together.minor()) + " a month before fees.");
+                                + Formats.list(pledged(levels, formats)) + " before fees.");
+    }
+
+    /** {@code €365 a month}, {@code €40 an episode}: what each kind of charge brings, where anybody pays it. */
+    private static List<String> pledged(List<Level> levels, Formats formats) {
+        Map<String, Long> sums = new TreeMap<>();
+        levels.stream()
+                .filter(level -> level.people() > 0)
+                .forEach(level -> sums.merge(level.charged(), level.together().minor(), Math::addExact));
+        return sums.entrySet().stream()
+                .map(sum -> formats.money(sum.getValue()) + " " + sum.getKey())
+                .toList();
+    }
+
+    /** All levels together; empty where some are charged by the month and some by the episode. */
+    private static Optional<Money> together(List<Level> levels) {
+        return levels.stream().map(Level::charged).distinct().count() > 1
+                ? Optional.empty()
+                : Optional.of(levels.stream().map(Level::together).reduce(Money.ZERO, Money::plus));
     }
 
     private static String runway(Optional<Forecast> forecast, Formats formats) {

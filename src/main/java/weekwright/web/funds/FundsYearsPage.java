@@ -1,5 +1,6 @@
 package weekwright.web.funds;
 
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -7,7 +8,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import weekwright.base.Money;
-import weekwright.build.Said;
 import weekwright.build.Settings;
 import weekwright.db.Read;
 import weekwright.files.year.YearFolder;
@@ -103,18 +103,22 @@ public final class FundsYearsPage implements Page {
                 Gift.all(read).stream().filter(gift -> gift.day().isEmpty()).count();
         if (undated > 0 && year.holds(request.today())) {
             missing.add(Formats.sentence(Formats.counted(undated, "gift has", "gifts have"))
-                    + " no day, so it is in no year");
+                    + (undated == 1 ? " no day, so it is in no year" : " no day, so they are in no year"));
         }
         return new Line(
                 year.year(),
                 year.name(),
-                Said.day(year.from()) + " to " + Said.day(year.to()),
+                dayAndYear(year.from()) + " to " + dayAndYear(year.to()),
                 year.holds(request.today()),
                 entries.size(),
                 sum(entries, LedgerEntry::isIncome),
                 sum(entries, LedgerEntry::isCost).negated(),
                 entries.stream().flatMap(entry -> entry.fee().stream()).reduce(Money.ZERO, Money::plus),
                 missing);
+    }
+
+    private static String dayAndYear(LocalDate day) {
+        return Formats.dayMonthLong(day) + Formats.NBSP + day.getYear();
     }
 
     /** Months of the year that are over, lie in the books and are not closed. */

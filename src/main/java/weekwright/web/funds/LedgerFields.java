@@ -145,7 +145,7 @@ final class LedgerFields {
             LedgerEntry entry =
                     SHAPE.with(draft, "receipt", receipt.keep(old.value().receipt()));
             SaveLedgerEntry.Saved kept = SaveLedgerEntry.save(write, shown, entry, request.today());
-            return Saved.to("/funds/ledger").saying("The entry is changed." + Remarks.said(kept.remarks()));
+            return Saved.to("/funds/ledger").saying("The entry is saved." + Remarks.said(kept.remarks()));
         });
     }
 }

@@ -77,7 +77,7 @@ final class LevelFields {
         return request.save(write -> {
             List<Problem> remarks = SavePledgeLevel.check(write, shown, draft).remarks();
             SavePledgeLevel.save(write, shown, draft);
-            return Saved.to("/funds/levels").saying(draft.name() + " is changed." + Remarks.said(remarks));
+            return Saved.to("/funds/levels").saying("Saved: " + draft.name() + "." + Remarks.said(remarks));
         });
     }
 }

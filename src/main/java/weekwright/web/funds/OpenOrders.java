@@ -114,7 +114,9 @@ final class OpenOrders {
         }
         String verb = bought ? "Order it" : "Ask for it";
         long isShort = order.map(one -> one.shortBy().p50().minor()).orElse(0L);
-        String money = bought && isShort > 0 ? " " + formats.moneyForecast(isShort) + " are missing by then." : "";
+        String money = bought && isShort > 0
+                ? " " + formats.moneyForecast(isShort) + (late ? " is missing." : " is missing by then.")
+                : "";
         return (day.isEmpty() ? verb + " in good time." : late ? verb + " now." : verb + " by then.") + money;
     }
 }

@@ -71,7 +71,7 @@ final class RegularFields {
         return request.save(write -> {
             List<Problem> remarks = SaveRegularItem.check(write, draft).remarks();
             SaveRegularItem.save(write, Optional.of(new Shown(old.row(), form.version())), draft);
-            return Saved.to("/funds/regular").saying(draft.name() + " is changed." + Remarks.said(remarks));
+            return Saved.to("/funds/regular").saying("Saved: " + draft.name() + "." + Remarks.said(remarks));
         });
     }
 }

@@ -41,7 +41,7 @@ final class SupplierFields {
         form.besides(() -> request.read(read -> SaveSupplier.check(read, draft)));
         return request.save(write -> {
             SaveSupplier.save(write, Optional.of(new Shown(old.row(), form.version())), draft);
-            return Saved.to("/funds/suppliers").saying(draft.name() + " is changed.");
+            return Saved.to("/funds/suppliers").saying("Saved: " + draft.name() + ".");
         });
     }
 }

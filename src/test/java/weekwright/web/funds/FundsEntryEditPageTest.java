@@ -27,7 +27,7 @@ class FundsEntryEditPageTest {
                 .with("amount", "88.20")
                 .with("payee", "Iron yard")
                 .send());
-        assertThat(saved.page().select(".flash p").text()).isEqualTo("The entry is changed.");
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("The entry is saved.");
         assertThat(saved.page().select("tbody tr").get(0).select("td.figure").text())
                 .isEqualTo("−€88.20");
         Visitor.Reply out = ilse.follow(

@@ -234,8 +234,8 @@ class FundsMonthPageTest {
                 .containsExactly(
                         "The refund of “Nails” on 20 September 2026 belongs to no stage, task or line",
                         "1 cost has no receipt",
-                        "Hinges was promised for 25 September 2026, and nobody has said that it came",
-                        "Bolts was likely to come by 21 September 2026, and nobody has said that it came",
+                        "Hinges: promised for 25 September 2026, and nobody has said that it came",
+                        "Bolts: likely to come by 21 September 2026, and nobody has said that it came",
                         "The supporters of Beam were not counted");
     }
 

@@ -30,7 +30,8 @@ class FundsRegularNewPageTest {
         assertThat(more.troubles())
                 .containsExactly(
                         "is missing; write what it is for",
-                        "\"2026-11-01\" is before from 2026-11-25; write 2026-11-25 or later, or change from",
+                        "\"1 November 2026\" is before from 25 November 2026; write 25 November 2026 or later, or"
+                                + " change from",
                         "\"0\" is nothing; write what it costs or brings each time");
         Visitor.Reply saved = ilse.follow(ilse.form(more)
                 .with("name", "Rent of the shed")

@@ -25,7 +25,7 @@ class FundsSupplierEditPageTest {
         Visitor.Reply saved = ilse.follow(ilse.form(ilse.get("/funds/suppliers/s.1/edit"))
                 .with("telephone", "0555 0100 15")
                 .send());
-        assertThat(saved.page().select(".flash p").text()).isEqualTo("The sawyer is changed.");
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("Saved: The sawyer.");
         assertThat(saved.page().select("main tbody tr").text()).isEqualTo("The sawyer 0555 0100 15");
         Visitor.Reply gone = ilse.follow(
                 ilse.form(ilse.get("/funds/suppliers/s.1/edit"), "form.act").press("remove"));
