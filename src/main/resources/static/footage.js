@@ -64,7 +64,7 @@
       return;
     }
     listing.value = ["clip,date,time,minutes,size,card", ...lines].join("\n");
-    said.textContent = `${files.length.toLocaleString("en")} clips listed.`;
+    said.textContent = files.length === 1 ? "One clip listed." : `${files.length.toLocaleString("en")} clips listed.`;
     read.click();
   });
 

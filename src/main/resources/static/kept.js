@@ -111,7 +111,7 @@
         field.value = field.defaultValue = day;
       }));
     document.querySelectorAll("[data-day-words]").forEach((words) => {
-      words.textContent = Number(day.slice(8)) + " " + MONTHS[Number(day.slice(5, 7)) - 1];
+      words.textContent = Number(day.slice(8)) + "\u00a0" + MONTHS[Number(day.slice(5, 7)) - 1];
     });
     main.dataset.day = day;
   }
@@ -241,7 +241,7 @@
   const clock = (at) => {
     const when = new Date(at);
     const time = when.getHours() + ":" + String(when.getMinutes()).padStart(2, "0");
-    return when.toDateString() === new Date().toDateString() ? time : when.getDate() + " " + MONTHS[when.getMonth()] + " " + time;
+    return when.toDateString() === new Date().toDateString() ? time : when.getDate() + "\u00a0" + MONTHS[when.getMonth()] + " " + time;
   };
   const again = (entry, change) => () => put(Object.assign(entry, change)).then(() => flush());
 
@@ -286,16 +286,16 @@
     place.hidden = all.length === 0 && sent === 0;
     entriesShown.replaceChildren(...all.map(shown));
     const parts = [];
-    if (waiting.length > 0) parts.push("Kept on this device, " + (waiting.length - refused) + " waiting"
-      + (refused > 0 ? ", " + refused + " not taken" : "") + ".");
-    if (waiting.length > refused && away) parts.push("The server is out of reach; they are sent when it is in reach again.");
+    const still = [waiting.length > refused ? waiting.length - refused + " waiting" : "", refused > 0 ? refused + " not taken" : ""];
+    if (waiting.length > 0) parts.push("Kept on this device, " + still.filter((words) => words).join(", ") + ".");
+    if (waiting.length > refused && away) parts.push("The server is out of reach; what waits is sent when it is in reach again.");
     if (sent > 0) parts.push((waiting.length === 0 ? "All sent " : sent + " sent ") + clock(Date.now()) + ".");
     line.textContent = parts.join(" ");
     if (waiting.length > refused && reach && !reach.whose) {
       const door = document.createElement("a");
       door.href = reach.door + "?to=" + encodeURIComponent(location.pathname);
       door.textContent = "Come in again";
-      line.append(" Nobody is known here any more. ", door, ", then they are sent.");
+      line.append(" Nobody is known here any more. ", door, ", then what waits is sent.");
     } else if (waiting.length > refused) {
       line.append(" ", button("Send now", () => flush()));
     }

@@ -39,8 +39,9 @@
     const count = minutes();
     const some = !Number.isNaN(count) && count > 0;
     range.value = some ? String(count) : "0";
-    range.setAttribute("aria-valuetext", some ? words(count) + " hours" : "none");
-    save.textContent = some ? "Save " + words(count) + (count === 60 ? " hour" : " hours") : "Save hours";
+    const said = words(count) + (count <= 60 && count % 15 === 0 ? " hour" : " hours");
+    range.setAttribute("aria-valuetext", some ? said : "none");
+    save.textContent = some ? "Save " + said : "Save hours";
   }
 
   function set(count) {

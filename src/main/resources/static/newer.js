@@ -14,7 +14,7 @@
       link.textContent = "Show it beside this";
       link.target = "_blank";
     }
-    at.replaceChildren("Newer data stands. ", link);
+    at.replaceChildren("Something was changed since this was opened. ", link);
   }
 
   async function ask() {

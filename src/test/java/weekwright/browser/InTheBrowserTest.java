@@ -265,7 +265,7 @@ class InTheBrowserTest {
                 String text = d.findElement(By.cssSelector("[data-newer]")).getText();
                 return text.isEmpty() ? null : text;
             });
-            assertThat(said).isEqualTo("Newer data stands. Show it beside this");
+            assertThat(said).isEqualTo("Something was changed since this was opened. Show it beside this");
             assertThat(hours.getAttribute("value")).isEqualTo("2,25");
             assertThat(browser.driver()
                             .findElement(By.cssSelector("[data-newer] a"))

@@ -96,7 +96,7 @@ public final class LogEntryEditPage implements Page {
         }
         return request.save(write -> {
             LoggedHours kept = EditHours.edit(write, shown, edited, request.today());
-            StringBuilder said = new StringBuilder("The entry is changed.");
+            StringBuilder said = new StringBuilder("The entry is saved.");
             kept.remarks()
                     .forEach(remark -> said.append(' ')
                             .append(Formats.sentence(remark.sentence()))

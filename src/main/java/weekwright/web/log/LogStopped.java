@@ -17,17 +17,13 @@ import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
 import weekwright.web.kit.Saved;
+import weekwright.web.parts.Choices;
 
 /** The days of Log on which nothing was done: told with a reason, taken away. */
 final class LogStopped {
     static final String NOTHING = "nothing";
     private static final String DELETE = "delete-stopped";
     private static final String[] COLUMNS = {"date", "crew", "hours", "reason", "note"};
-
-    static final Map<Stopped.Reason, String> REASONS = Map.of(
-            Stopped.Reason.MATERIAL, "waiting for material",
-            Stopped.Reason.MACHINE, "machine down",
-            Stopped.Reason.COMPANY, "no second person");
 
     private LogStopped() {}
 
@@ -56,7 +52,7 @@ final class LogStopped {
             String who = row.crew().map(id -> LogPage.name(request, id)).orElse("Everybody");
             return Saved.to("/log")
                     .saying(who + ": nothing done on " + Formats.dayMonthLong(row.date()) + ", "
-                            + REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".");
+                            + Choices.REASONS.getOrDefault(row.reason(), Codec.word(row.reason())) + ".");
         });
     }
 

@@ -25,7 +25,8 @@ final class FiveLines {
         }
         Set<String> people = new LinkedHashSet<>();
         facts.hours().forEach(entry -> people.add(facts.person(entry.crew().value())));
-        lines.add(Formats.list(List.copyOf(people)) + " worked " + Formats.hoursLong(all) + " this week.");
+        lines.add(Formats.list(List.copyOf(people)) + " worked " + Formats.hoursLong(all) + " in the week from "
+                + Formats.dayMonthLong(monday) + ".");
         Map<String, Integer> byTask = new HashMap<>();
         facts.hours().stream()
                 .filter(entry -> entry.task().isPresent())

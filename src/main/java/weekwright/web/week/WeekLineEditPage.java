@@ -121,7 +121,7 @@ public final class WeekLineEditPage implements Page {
                         request,
                         write -> SaveWeekLine.save(write, Optional.of(shown), edited, request.today())
                                 .value(),
-                        "The line is changed.");
+                        "The line is saved.");
             }
         }
     }

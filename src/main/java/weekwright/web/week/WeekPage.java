@@ -183,8 +183,8 @@ public final class WeekPage implements Page {
     private static String lead(List<Day> days, Formats formats, int toCome) {
         String due = days.stream()
                 .filter(day -> day.episode().isPresent())
-                .map(day ->
-                        day.episode().get() + (toCome < 0 ? " was due " : " is due ") + formats.date(day.date()) + ".")
+                .map(day -> day.episode().get() + (toCome < 0 ? " was due " : " is due ") + formats.date(day.date())
+                        + (toCome < 0 ? "" : formats.comingOrGone(day.date())) + ".")
                 .reduce((a, b) -> a + " " + b)
                 .orElse(toCome < 0 ? "No episode was due." : "No episode is due.");
         return Formats.sentence(due) + (toCome > 0 ? " Proposed as the order of work has it today." : "");

@@ -51,7 +51,7 @@ public final class WeekShotEditPage implements Page {
         Shot edited = ShotFields.typed(request, shot.value());
         return request.save(write -> {
             SaveShot.Saved kept = SaveShot.save(write, Optional.of(shown), edited);
-            return Saved.to(ShotFields.home(edited)).saying("The shot is changed." + Remarks.said(kept.remarks()));
+            return Saved.to(ShotFields.home(edited)).saying("The shot is saved." + Remarks.said(kept.remarks()));
         });
     }
 }

@@ -110,12 +110,14 @@ public final class WeekShotsPage implements Page {
         long once = wanted.stream()
                 .filter(shot -> FinishFilmed.isOnce(read, shot.value()))
                 .count();
-        if (must + once == 0) {
-            return "";
+        List<String> said = new ArrayList<>();
+        if (must > 0) {
+            said.add(Formats.counted(must, "is must-have", "are must-have"));
         }
-        return Formats.sentence(Formats.list(
-                        List.of(must + " must have", once + " " + (once == 1 ? "happens" : "happen") + " once only"))
-                + ".");
+        if (once > 0) {
+            said.add(Formats.counted(once, "happens once only", "happen once only"));
+        }
+        return said.isEmpty() ? "" : Formats.sentence(Formats.list(said)) + ".";
     }
 
     private static List<Group> days(

@@ -254,7 +254,7 @@ class BadInputOfLogFormsTest {
                             "\"14 October 1066\" is before the project began; write a day from 1 September 2026"
                                     + " on");
             assertThat(said(sheet, "hours", "1", "date", "2026-11-26"))
-                    .containsExactly("\"2026-11-26\" is still to come; write 2026-11-25 or an earlier day");
+                    .containsExactly("\"26 November 2026\" is still to come; write 25 November 2026 or an earlier day");
             assertThat(said(sheet, "hours", "1", "date", "")).containsExactly("is missing; it has to be given");
         }
         assertThat(said(NOTHING, "reason", "weather", "date", "2026-11-26"))
@@ -263,8 +263,9 @@ class BadInputOfLogFormsTest {
                                 + " stopped days once they have been");
         for (Sheet sheet : List.of(NEW_LINE, LINE)) {
             assertThat(said(sheet, "date", "1066-10-14"))
-                    .containsExactly("\"1066-10-14\" is too far from the start of the project, 2026-09-01; write a day"
-                            + " from 1976-09-01 to 2086-09-01");
+                    .containsExactly("\"14 October 1066\" is too far from the start of the project, 1 September"
+                            + " 2026; write a day"
+                            + " from 1 September 1976 to 1 September 2086");
             assertThat(said(sheet, "from", "12:00", "to", "24:00"))
                     .containsExactly("\"24:00\" is not a time of day; write hours and minutes, such as 08:30");
             assertThat(said(sheet, "from", "12:00", "to", "11:59"))
@@ -306,18 +307,18 @@ class BadInputOfLogFormsTest {
     void texts_that_are_too_long_or_no_text() {
         for (Sheet sheet : List.of(LOG, ENTRY)) {
             assertThat(said(sheet, "hours", "1", "note", LONG))
-                    .containsExactly(CUT + " is too long; write at most 2000 letters");
+                    .containsExactly(CUT + " is too long; write at most 2000 characters");
             assertThat(said(sheet, "hours", "1", "note", "a\u0001b"))
-                    .containsExactly("\"a\u0001b\" has a character that is no text at letter 2; take it out");
+                    .containsExactly("\"a\u0001b\" has a character that is no text at character 2; take it out");
         }
         assertThat(said(LOG, "hours", "1", "cost", "5", "payee", LONG))
-                .containsExactly(CUT + " is too long; write at most 200 letters");
+                .containsExactly(CUT + " is too long; write at most 200 characters");
         assertThat(said(LOG, "hours", "1", "found", LONG))
-                .containsExactly(CUT + " is too long; write at most 200 letters");
+                .containsExactly(CUT + " is too long; write at most 200 characters");
         assertThat(said(NOTHING, "reason", "weather", "note", LONG))
-                .containsExactly(CUT + " is too long; write at most 2000 letters");
+                .containsExactly(CUT + " is too long; write at most 2000 characters");
         for (Sheet sheet : List.of(NEW_LINE, LINE)) {
-            assertThat(said(sheet, "text", LONG)).containsExactly(CUT + " is too long; write at most 2000 letters");
+            assertThat(said(sheet, "text", LONG)).containsExactly(CUT + " is too long; write at most 2000 characters");
         }
     }
 
@@ -355,8 +356,8 @@ class BadInputOfLogFormsTest {
     void a_day_of_more_than_24_hours_names_what_stands_there_and_every_person() {
         assertThat(said(ENTRY, "date", "2026-11-09", "hours", "18"))
                 .containsExactly(
-                        "\"18\" makes 25 hours for Ilse on 9 November 2026 (7 on Set the sill stones stand there"
-                                + " already); at most 24 fit in a day");
+                        "\"18\" makes 25 hours for Ilse on 9 November 2026 (already there: 7 on Set the sill stones);"
+                                + " at most 24 fit in a day");
         Visitor.Reply refused = ilse.form(ilse.get("/log"), LOG.css())
                 .with("who", "ilse", "bram")
                 .with("date", "2026-11-09")
@@ -368,8 +369,8 @@ class BadInputOfLogFormsTest {
                 .containsExactly(
                         "\"-1\" is under 0; write 0 to 100000",
                         "\"x\" is not an amount of money; write 12.50",
-                        "\"18\" makes 25 hours for Ilse on 9 November 2026 (7 on Set the sill stones stand there"
-                                + " already); at most 24 fit in a day");
+                        "\"18\" makes 25 hours for Ilse on 9 November 2026 (already there: 7 on Set the sill stones);"
+                                + " at most 24 fit in a day");
     }
 
     @Test
@@ -378,7 +379,7 @@ class BadInputOfLogFormsTest {
                 .containsExactlyInAnyOrder(
                         "\"3x\" is not hours; write 3.5 or 3:30",
                         "\"0\" is under 1; write 1 to 100",
-                        "\"2026-11-26\" is still to come; write 2026-11-25 or an earlier day");
+                        "\"26 November 2026\" is still to come; write 25 November 2026 or an earlier day");
         assertThat(said(LINE, "hours", "3x", "task", "none", "from", "12:00", "to", "11:59"))
                 .containsExactlyInAnyOrder(
                         "\"3x\" is not hours; write 3.5 or 3:30",

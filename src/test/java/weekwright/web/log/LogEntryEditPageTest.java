@@ -26,7 +26,7 @@ class LogEntryEditPageTest {
         assertThat(refused.troubles()).containsExactly("\"25\" is over 24; write 0.01 to 24");
         assertThat(refused.page().select("#hours").val()).isEqualTo("25");
         Visitor.Reply saved = ilse.follow(ilse.form(refused).with("hours", "6½").send());
-        assertThat(saved.page().select(".flash p").text()).isEqualTo("The entry is changed.");
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("The entry is saved.");
         assertThat(ilse.form(ilse.get("/log/entries/4/edit")).value("hours")).isEqualTo("6.5");
     }
 

@@ -70,11 +70,11 @@ class LogPageTest {
                 .anyMatch(line -> line.startsWith("Ilse, Set the sill stones Two stones bedded 3¼ h"));
         Visitor.Reply back = ilse.follow(ilse.form(after, ".flash form").send());
         assertThat(back.page().select(".flash p").text())
-                .isEqualTo("Taken back: hours “Ilse, 25 November 2026, Set the sill stones” added.");
+                .isEqualTo("Taken back: hours entry “Ilse, 25 November 2026, Set the sill stones” added.");
         assertThat(back.page().select("#today li").eachText()).noneMatch(line -> line.contains("Two stones bedded"));
         Visitor.Reply again = ilse.follow(ilse.form(back, ".flash form").send());
         assertThat(again.page().select(".flash p").text())
-                .isEqualTo("Taken back: hours “Ilse, 25 November 2026, Set the sill stones” removed.");
+                .isEqualTo("Taken back: hours entry “Ilse, 25 November 2026, Set the sill stones” removed.");
         assertThat(again.page().select("#today li").eachText()).anyMatch(line -> line.contains("Two stones bedded"));
     }
 
@@ -90,7 +90,7 @@ class LogPageTest {
         assertThat(refused.troubles())
                 .containsExactly(
                         "\"3x\" is not hours; write 3.5 or 3:30",
-                        "\"2026-11-26\" is still to come; write 2026-11-25 or an earlier day");
+                        "\"26 November 2026\" is still to come; write 25 November 2026 or an earlier day");
         assertThat(refused.page().select("#hours").val()).isEqualTo("3x");
         assertThat(refused.page().select("#note").val()).isEqualTo("Rain at noon");
         assertThat(refused.page().select("#date").val()).isEqualTo("2026-11-26");

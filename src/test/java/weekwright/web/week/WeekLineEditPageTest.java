@@ -31,7 +31,7 @@ class WeekLineEditPageTest {
         Visitor.Form his = bram.form(bram.get("/week/lines/1/edit"));
         assertThat(hers.value("text")).isEqualTo("Post the parcel");
         Visitor.Reply saved = hers.with("text", "Post both parcels").send();
-        assertThat(ilse.follow(saved).page().select(".flash p").text()).isEqualTo("The line is changed.");
+        assertThat(ilse.follow(saved).page().select(".flash p").text()).isEqualTo("The line is saved.");
         Visitor.Reply conflict = his.with("hours", "1:30").send();
         assertThat(conflict.status()).isEqualTo(409);
         assertThat(conflict.page().select("main tbody tr").eachText())

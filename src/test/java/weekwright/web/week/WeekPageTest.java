@@ -37,7 +37,7 @@ class WeekPageTest {
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.page().select("h1").text()).isEqualTo("Week 48");
         assertThat(page.page().select(".page-head .lead").text())
-                .isEqualTo("No. 11, Sill stones is due Friday 27 November.");
+                .isEqualTo("No. 11, Sill stones is due Friday 27 November, in 2 days.");
         assertThat(page.page().select(".day h2").eachText())
                 .containsExactly("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday");
         assertThat(page.page().select(".day.today .date").text()).isEqualTo("Wednesday 25 Nov, today");
@@ -61,7 +61,8 @@ class WeekPageTest {
     @Test
     void the_emergency_block_stands_on_the_sheet() {
         assertThat(server.as("ilse").get("/week").page().select(".emergency").text())
-                .isEqualTo("If something happens Call 112 We are at Mill lane 3 Way in Gate by the pond First aid Ilse"
+                .isEqualTo("If something happens Call 112 We are at Mill lane 3 Way in Gate by the pond First aider"
+                        + " Ilse"
                         + " Kit By the door Shut-offs Mains behind the saw");
     }
 
@@ -84,8 +85,9 @@ class WeekPageTest {
         Visitor.Reply next = ilse.get("/week?of=2026-12-01");
         assertThat(next.page().select("h1").text()).isEqualTo("Week 49");
         assertThat(next.page().select(".page-head .lead").text())
-                .isEqualTo("No. 12, Boards for the gate is due Friday 4 December. Proposed as the order of work"
-                        + " has it today.");
+                .isEqualTo(
+                        "No. 12, Boards for the gate is due Friday 4 December, in 9 days. Proposed as the order of work"
+                                + " has it today.");
         assertThat(ilse.get("/week?of=2026-08-30").text())
                 .isEqualTo(
                         "Nothing stands here There is a sheet for each week from the start of the build to the eighth"

@@ -13,7 +13,7 @@ class WeekShotsPageTest {
             Visitor noor = server.as("noor");
             Visitor.Reply list = noor.get("/week/shots");
             assertThat(list.page().select("h1").text()).isEqualTo("2 shots wanted");
-            assertThat(list.page().select(".lead").text()).isEqualTo("2 must have and 1 happens once only.");
+            assertThat(list.page().select(".lead").text()).isEqualTo("Two are must-have and one happens once only.");
             assertThat(list.page().select(".shot-list .shot > span").eachText())
                     .containsExactlyInAnyOrder(
                             "Once only The gate drops home wide, must have",

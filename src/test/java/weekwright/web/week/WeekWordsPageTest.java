@@ -47,7 +47,7 @@ class WeekWordsPageTest {
         Visitor.Reply page = server.as("ilse").get("/week/words?week=2026-W46");
         assertThat(page.page().select("#lines").text().lines())
                 .containsExactly(
-                        "Ilse worked 13½ hours this week.",
+                        "Ilse worked 13½ hours in the week from 9 November.",
                         "Most of it went into \"Set the sill stones\", 13½ hours.",
                         "Nothing was finished.",
                         "Filmed: Set the sill stones.");
