@@ -65,7 +65,7 @@ public final class Things {
                 (names, link) -> names.of("tasks", link.task()) + ", after " + names.of("tasks", link.after()));
         add(
                 HoursEntryStore.TABLE,
-                "hours",
+                "hours entry",
                 "hours entries",
                 Kind.HOURS,
                 (names, entry) -> names.of("crew", entry.crew())

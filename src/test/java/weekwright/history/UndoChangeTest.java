@@ -163,8 +163,9 @@ class UndoChangeTest {
                                 "hours",
                                 "1")));
         assertThatThrownBy(() -> undo(added))
-                .hasMessage("The task “Oil it” cannot be taken back: the hours “Ilse, 25 November 2026, Oil it” came to"
-                        + " need it; take that away first");
+                .hasMessage(
+                        "The task “Oil it” cannot be taken back: the hours entry “Ilse, 25 November 2026, Oil it” came to"
+                                + " need it; take that away first");
     }
 
     @Test
@@ -204,7 +205,7 @@ class UndoChangeTest {
         });
         assertThatThrownBy(() -> undo(removed))
                 .hasMessage(
-                        "The hours “Ilse, 10 November 2026, weir.2” cannot be taken back: it needs the task “weir.2”,"
+                        "The hours entry “Ilse, 10 November 2026, weir.2” cannot be taken back: it needs the task “weir.2”,"
                                 + " which is not there any more; bring that back first");
     }
 

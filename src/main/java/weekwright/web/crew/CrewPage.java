@@ -20,6 +20,7 @@ import weekwright.render.Formats;
 import weekwright.render.Frame;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
+import weekwright.web.parts.EmergencyCells;
 
 /** The crew and their hours, who is away, the equipment, what stands on the sheet for an emergency. */
 public final class CrewPage implements Page {
@@ -60,7 +61,7 @@ public final class CrewPage implements Page {
                 EquipmentStore.TABLE.values(read).stream()
                         .map(one -> machine(one, formats))
                         .toList(),
-                emergency(settings),
+                EmergencyCells.of(settings.emergency()),
                 List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")));
     }
 
@@ -95,10 +96,7 @@ public final class CrewPage implements Page {
         if (member.notFor().isEmpty()) {
             return member.accessOrDefault() == CrewMember.Access.HELPER ? "kept off everything with a hazard" : "";
         }
-        return "kept off "
-                + Formats.list(member.notFor().list().stream()
-                        .map(code -> HazardCodes.title(code).orElse(code).toLowerCase(java.util.Locale.ROOT))
-                        .toList());
+        return "kept off " + Formats.list(HazardCodes.said(member.notFor().list()));
     }
 
     private static List<Off> off(Read read, LocalDate today) {
@@ -126,37 +124,18 @@ public final class CrewPage implements Page {
     private static Machine machine(Equipment one, Formats formats) {
         List<String> remarks = new ArrayList<>();
         if (one.kept()) {
-            remarks.add("kept from a task’s first hour to its end");
+            remarks.add("held from a task’s first hour to its end");
         }
         one.downFrom().ifPresent(day -> remarks.add("down from " + formats.dateLong(day)));
         one.inspectBy()
                 .ifPresent(
                         day -> remarks.add((day.isBefore(formats.today()) ? "inspection was due " : "inspection due ")
-                                + formats.dateLong(day)));
+                                + formats.dateLong(day)
+                                + formats.comingOrGone(day)));
         return new Machine(
                 one.name(),
                 one.quantityOrDefault(),
-                Formats.list(one.hazards().list().stream()
-                        .map(code -> HazardCodes.title(code).orElse(code).toLowerCase(java.util.Locale.ROOT))
-                        .toList()),
+                Formats.list(HazardCodes.said(one.hazards().list())),
                 String.join("; ", remarks));
-    }
-
-    private static List<Frame.Cell> emergency(Settings settings) {
-        var given = settings.emergency();
-        List<Frame.Cell> cells = new ArrayList<>();
-        cell(cells, "Call", given.number());
-        cell(cells, "Address", given.address());
-        cell(cells, "Way in", given.wayIn());
-        cell(cells, "First aider", given.firstAider());
-        cell(cells, "Kit", given.kit());
-        cell(cells, "Shut-offs", given.shutOffs());
-        return cells;
-    }
-
-    private static void cell(List<Frame.Cell> cells, String label, String text) {
-        if (!text.isEmpty()) {
-            cells.add(new Frame.Cell(label, text));
-        }
     }
 }

@@ -61,7 +61,7 @@ final class MemberFields {
         return request.save(write -> {
             CrewMember member = SHAPE.with(draft, "id", old.value().id());
             SaveCrewMember.save(write, shown, member);
-            return Saved.to("/crew").saying(member.name() + " is changed.");
+            return Saved.to("/crew").saying("Saved: " + member.name() + ".");
         });
     }
 

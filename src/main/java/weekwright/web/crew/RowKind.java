@@ -80,7 +80,7 @@ record RowKind<R extends Record>(
         R edited = onto(table.shape(), old.value(), draft(request, form), columns);
         return request.save(write -> {
             keep.keep(write, Optional.of(new Shown(old.row(), form.version())), edited, request);
-            return Saved.to(back).saying("The " + name + " is changed.");
+            return Saved.to(back).saying("The " + name + " is kept.");
         });
     }
 

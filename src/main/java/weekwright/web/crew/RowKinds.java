@@ -141,12 +141,7 @@ final class RowKinds {
                 request.crew().stream()
                         .map(one -> new Form.Choice(one.id().value(), one.name()))
                         .toList(),
-                Choices.words(
-                        Stopped.Reason.class,
-                        Map.of(
-                                Stopped.Reason.MATERIAL, "waiting for material",
-                                Stopped.Reason.MACHINE, "machine down",
-                                Stopped.Reason.COMPANY, "no second person")),
+                Choices.words(Stopped.Reason.class, Choices.REASONS),
                 Choices.tasks(read, task -> task.dropped().isEmpty()),
                 EquipmentStore.TABLE.values(read).stream()
                         .map(one -> new Form.Choice(one.id().value(), one.name()))

@@ -38,7 +38,11 @@ final class SettingsKeys {
                                     "metric"),
                             new Key("zone", "Time zone", "Whose day it is, by place, such as Europe/Berlin.", ""),
                             new Key("reserve", "Reserve", "The floor of cash that orders leave untouched.", "0"),
-                            new Key("opening_date", "Books open", "The day from which the books are kept.", "started"),
+                            new Key(
+                                    "opening_date",
+                                    "Books open",
+                                    "The day from which the books are kept.",
+                                    "the project’s first day"),
                             new Key("opening_cash", "Opening cash", "What was in the account on that day.", "0"),
                             new Key("horizon_months", "Horizon, months", "How far ahead the forecast looks.", "36"),
                             new Key(
@@ -51,13 +55,13 @@ final class SettingsKeys {
                     "publishing",
                     "Publishing",
                     List.of(
-                            new Key("weekday", "Weekday", "On which episodes come out.", "friday"),
+                            new Key("weekday", "Weekday", "On which episodes come out.", "Friday"),
                             new Key("time", "Time", "At which an episode comes out.", "17:00"),
                             new Key(
                                     "first",
                                     "First slot",
                                     "The first day of publication.",
-                                    "the first such day after started"),
+                                    "the first such weekday after the project’s first day"),
                             new Key("every_weeks", "Every … weeks", "How many weeks lie between slots.", "1"),
                             new Key("target_minutes", "Target minutes", "Finished length of an episode.", "20"),
                             new Key(
@@ -106,7 +110,7 @@ final class SettingsKeys {
                                     "Leaving after an empty slot",
                                     "By how much an empty slot multiplies the leaving of its month.",
                                     "1, no effect"),
-                            new Key("skip", "Skipped slots", "Days without an episode, divided by blanks.", "none"))),
+                            new Key("skip", "Skipped slots", "Days without an episode, divided by spaces.", "none"))),
             new Part(
                     "weather",
                     "Weather",
@@ -114,7 +118,7 @@ final class SettingsKeys {
                             new Key(
                                     "lost",
                                     "Days lost outdoors",
-                                    "Twelve shares of days, January first, divided by blanks.",
+                                    "Twelve shares of days, January first, divided by spaces.",
                                     "none lost"),
                             new Key(
                                     "spell_days",

@@ -199,7 +199,7 @@ final class NoteFields {
             request.person()
                     .ifPresent(person -> DraftStore.drop(
                             write, person.id(), Optional.of(old.value().id())));
-            return Saved.to("/notes/" + old.value().id()).saying("The note is changed." + Remarks.said(kept.remarks()));
+            return Saved.to("/notes/" + old.value().id()).saying("The note is saved." + Remarks.said(kept.remarks()));
         });
     }
 

@@ -115,7 +115,7 @@ public final class NotePictureEditPage implements Page {
         return request.save(write -> {
             Photo changed = KeepPhoto.keep(write, Optional.of(shown), edited.orElseThrow())
                     .value();
-            return Saved.to("/notes/" + changed.note()).saying("The picture is changed.");
+            return Saved.to("/notes/" + changed.note()).saying("The picture is saved.");
         });
     }
 }

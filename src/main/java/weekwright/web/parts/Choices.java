@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import weekwright.base.Codec;
 import weekwright.build.StageStore;
+import weekwright.build.Stopped;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
@@ -16,6 +17,12 @@ import weekwright.render.Form;
 
 /** Lists to choose from, by name. */
 public final class Choices {
+    /** Why nothing was done, where the word of the files says too little. */
+    public static final Map<Stopped.Reason, String> REASONS = Map.of(
+            Stopped.Reason.MATERIAL, "waiting for material",
+            Stopped.Reason.MACHINE, "machine down",
+            Stopped.Reason.COMPANY, "no second person");
+
     private Choices() {}
 
     /** Tasks in the order of the build, each with its stage: "Wheel shaft: Arm mortises". */

@@ -14,7 +14,7 @@ public final class EmergencyCells {
         add(cells, "Call", set.number());
         add(cells, "We are at", set.address());
         add(cells, "Way in", set.wayIn());
-        add(cells, "First aid", set.firstAider());
+        add(cells, "First aider", set.firstAider());
         add(cells, "Kit", set.kit());
         add(cells, "Shut-offs", set.shutOffs());
         return cells;

@@ -27,12 +27,14 @@ class CrewBadInputTest {
     private static final BadInput FORMS = new BadInput(SERVER.as("ilse"), "main form.form[method=post]");
     private static final String CODES =
             "melt, lead, fell, stump, saw, belt, woodm, steam, dust, epoxy, solv, height, lift,"
-                    + " jack, hand, space, hot, gas, elec, noise, lime, water, weath, line, dist, drone, cable, batt, lone, visit,"
+                    + " jack, hand, space, hot, gas, elec, noise, lime, water, weath, line, dist, drone, cable,"
+                    + " batt, lone, visit,"
                     + " fatig";
     private static final String LONG = "a".repeat(201);
     private static final String CUT = "\"" + "a".repeat(59) + "…\"";
     private static final String FAR =
-            " is too far from the start of the project, 2026-09-01; write a day from 1976-09-01 to 2086-09-01";
+            " is too far from the start of the project, 1 September 2026; write a day from 1 September 1976 to 1"
+                    + " September 2086";
 
     @AfterAll
     static void close() {
@@ -41,7 +43,8 @@ class CrewBadInputTest {
 
     private static List<BadInput.Sent> far(String field) {
         return List.of(
-                typed(field, "1066-10-14", "\"1066-10-14\"" + FAR), typed(field, "2999-01-01", "\"2999-01-01\"" + FAR));
+                typed(field, "1066-10-14", "\"14 October 1066\"" + FAR),
+                typed(field, "2999-01-01", "\"1 January" + " 2999\"" + FAR));
     }
 
     private static List<BadInput.Sent> stranger(String field) {
@@ -64,7 +67,7 @@ class CrewBadInputTest {
                 day("from"),
                 far("from"),
                 day("to"),
-                List.of(typed("to", "1066-10-14", "\"1066-10-14\"" + FAR)),
+                List.of(typed("to", "1066-10-14", "\"14 October 1066\"" + FAR)),
                 money("pay"),
                 under("pay", "-1", "0 or more"),
                 text("public_name"),
@@ -89,8 +92,9 @@ class CrewBadInputTest {
                 .containsExactly(
                         "\"3h\" is not hours; write 3.5 or 3:30",
                         "\"x\" is not an amount of money; write 12.50",
-                        CUT + " is too long; write at most 200 letters",
-                        "\"2026-11-01\" is before from 2026-11-25; write 2026-11-25 or later, or change from",
+                        CUT + " is too long; write at most 200 characters",
+                        "\"1 November 2026\" is before from 25 November 2026; write 25 November 2026 or later, or"
+                                + " change from",
                         "\"Bram\" is the name of somebody else here; add a second name");
     }
 
@@ -112,19 +116,20 @@ class CrewBadInputTest {
                         typed(
                                 "to",
                                 "2026-11-30",
-                                "\"2026-11-30\" is before from 2026-12-01; write 2026-12-01 or later, or change from"),
+                                "\"30 November 2026\" is before from 1 December 2026; write 1 December 2026 or"
+                                        + " later, or change from"),
                         typed(
                                 "to",
                                 "2032-01-01",
-                                "\"2032-01-01\" is over five years after from 2026-12-01; write it in parts")));
+                                "\"1 January 2032\" is over five years after from 1 December 2026; write it in parts")));
         assertThat(FORMS.atOnce(
                         "/crew/off/new",
                         Map.of("from", "1.12.2026", "to", "2999-01-01", "hours", "25", "reason", LONG)))
                 .containsExactly(
                         "\"1.12.2026\" is not a date; write year-month-day, such as 2026-03-05",
                         "\"25\" is over 24; write 0 to 24",
-                        CUT + " is too long; write at most 200 letters",
-                        "\"2999-01-01\"" + FAR);
+                        CUT + " is too long; write at most 200 characters",
+                        "\"1 January 2999\"" + FAR);
     }
 
     @Test
@@ -139,12 +144,13 @@ class CrewBadInputTest {
                 far("from"),
                 day("to"),
                 List.of(
-                        typed("to", "2999-01-01", "\"2999-01-01\"" + FAR),
+                        typed("to", "2999-01-01", "\"1 January 2999\"" + FAR),
                         typed(
                                 "to",
                                 "1066-10-14",
-                                "\"1066-10-14\" is before from 2026-11-25; write 2026-11-25 or later, or change from."
-                                        + " \"1066-10-14\"" + FAR)),
+                                "\"14 October 1066\" is before from 25 November 2026; write 25 November 2026 or"
+                                        + " later, or change from."
+                                        + " \"14 October 1066\"" + FAR)),
                 dayHours("mon"),
                 dayHours("wed"));
         assertThat(FORMS.atOnce(
@@ -153,7 +159,8 @@ class CrewBadInputTest {
                         MISSING,
                         "\"x\" is not hours; write 3.5 or 3:30",
                         "\"25\" is over 24; write 0 to 24",
-                        "\"2026-12-01\" is before from 2026-12-04; write 2026-12-04 or later, or change from");
+                        "\"1 December 2026\" is before from 4 December 2026; write 4 December 2026 or later, or"
+                                + " change from");
     }
 
     @Test
@@ -169,9 +176,10 @@ class CrewBadInputTest {
                         typed(
                                 "date",
                                 "2026-11-26",
-                                "\"26 November 2026\" is after today, 25 November 2026; enter days off ahead under Crew,"
+                                "\"26 November 2026\" is after today, 25 November 2026; enter days off ahead under"
+                                        + " Crew,"
                                         + " stopped days once they have been"),
-                        typed("date", "1066-10-14", "\"1066-10-14\"" + FAR),
+                        typed("date", "1066-10-14", "\"14 October 1066\"" + FAR),
                         forged("reason", "", "", MISSING),
                         typed("reason", "rain", "\"rain\" is not a known word here; write one of " + reasons),
                         typed("task", "roof.1", "\"roof.1\" is no task of this project; choose one of the list"),
@@ -186,7 +194,8 @@ class CrewBadInputTest {
                 .containsExactly(
                         "\"-1\" is less than nothing; write hours from 0 up",
                         MISSING,
-                        "\"26 November 2026\" is after today, 25 November 2026; enter days off ahead under Crew, stopped"
+                        "\"26 November 2026\" is after today, 25 November 2026; enter days off ahead under Crew,"
+                                + " stopped"
                                 + " days once they have been");
     }
 
@@ -224,7 +233,7 @@ class CrewBadInputTest {
                         "\"25\" is over 24; write 0.01 to 24",
                         "\"2\" is over 1; write 0 to 1",
                         "\"5 €\" is not an amount of money; write 12.50",
-                        "\"2999-01-01\"" + FAR);
+                        "\"1 January 2999\"" + FAR);
     }
 
     @Test
@@ -243,7 +252,7 @@ class CrewBadInputTest {
                                 "date",
                                 "2026-11-26",
                                 "\"26 November 2026\" is after today, 25 November 2026; write the day it happened"),
-                        typed("date", "1066-10-14", "\"1066-10-14\"" + FAR),
+                        typed("date", "1066-10-14", "\"14 October 1066\"" + FAR),
                         typed("what", "", "is missing; write what happened"),
                         forged("hurt", "maybe", "", "\"maybe\" is neither yes nor empty; write yes, or leave it empty"),
                         forged(
@@ -253,7 +262,7 @@ class CrewBadInputTest {
                                 "\"maybe\" is neither yes nor empty; write yes, or leave it empty")));
         assertThat(FORMS.atOnce("/crew/incidents/new", Map.of("date", "2026-11-26", "who", LONG, "what", "")))
                 .containsExactly(
-                        CUT + " is too long; write at most 200 letters",
+                        CUT + " is too long; write at most 200 characters",
                         "is missing; write what happened",
                         "\"26 November 2026\" is after today, 25 November 2026; write the day it happened");
     }
@@ -273,7 +282,7 @@ class CrewBadInputTest {
                         forged("for", "dog", "", "\"dog\" is not a known word here; write one of hands, camera")));
         assertThat(FORMS.atOnce("/crew/cautions/new", Map.of("hazard", "", "text", "a".repeat(501))))
                 .containsExactly(
-                        CUT + " is too long; write at most 500 letters",
+                        CUT + " is too long; write at most 500 characters",
                         "is missing; choose the hazard that it is about");
     }
 }

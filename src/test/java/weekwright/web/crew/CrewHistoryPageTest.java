@@ -37,8 +37,9 @@ class CrewHistoryPageTest {
         Visitor.Reply page = ilse.get("/crew/history");
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.page().select("table.changes tbody tr").get(0).text())
-                .isEqualTo("25 Nov 2026, 09:00 Ilse Hours “Ilse, 25 November 2026, Set the sill stones” added Take it"
-                        + " back: Hours “Ilse, 25 November 2026, Set the sill stones” added");
+                .isEqualTo(
+                        "25 Nov 2026, 09:00 Ilse Hours entry “Ilse, 25 November 2026, Set the sill stones” added Take it"
+                                + " back: Hours entry “Ilse, 25 November 2026, Set the sill stones” added");
         assertThat(page.page().select("table.changes tbody tr").get(1).text())
                 .isEqualTo("25 Nov 2026, 09:00 Test The project's settings, the settings of publishing, the settings"
                         + " of weather, the settings of orders, the settings of tax, what to do in an"
@@ -158,7 +159,7 @@ class CrewHistoryPageTest {
         Visitor.Reply saved = logged(noor, "2");
         Visitor.Reply back = noor.follow(noor.form(saved, ".flash form").send());
         assertThat(back.page().select(".flash p").text())
-                .isEqualTo("Taken back: hours “Noor, 25 November 2026, Set the sill stones” added.");
+                .isEqualTo("Taken back: hours entry “Noor, 25 November 2026, Set the sill stones” added.");
         Visitor.Reply mine = logged(noor, "1");
         logged(server.as("ilse"), "1");
         long others = server.db().version();

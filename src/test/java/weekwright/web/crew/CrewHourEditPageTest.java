@@ -31,7 +31,8 @@ class CrewHourEditPageTest {
                 .with("to", "2027-03-01")
                 .send();
         assertThat(refused.troubles())
-                .containsExactly("\"2027-03-01\" is before from 2027-04-01; write 2027-04-01 or later, or change from");
+                .containsExactly("\"1 March 2027\" is before from 1 April 2027; write 1 April 2027 or later, or"
+                        + " change from");
         Visitor.Reply gone =
                 ilse.follow(ilse.form(ilse.get(address), "form.act").press("remove"));
         assertThat(gone.page().select(".flash p").text()).isEqualTo("The set of other hours is removed.");

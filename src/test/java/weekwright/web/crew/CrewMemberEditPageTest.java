@@ -26,14 +26,15 @@ class CrewMemberEditPageTest {
                 .send();
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
-                .containsExactly("\"2026-11-30\" is before from 2026-12-01; write 2026-12-01 or later, or change from");
+                .containsExactly("\"30 November 2026\" is before from 1 December 2026; write 1 December 2026 or"
+                        + " later, or change from");
         Visitor.Reply saved = ilse.follow(ilse.form(refused)
                 .with("from", "")
                 .with("to", "")
                 .with("fri", "4:30")
                 .with("not_for", "hot", "lift")
                 .send());
-        assertThat(saved.page().select(".flash p").text()).isEqualTo("Bram is changed.");
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("Saved: Bram.");
         assertThat(saved.page().select(".people tbody tr").get(1).text())
                 .contains("kept off hot work and lifting and rigging");
     }

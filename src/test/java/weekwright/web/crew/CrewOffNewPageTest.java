@@ -27,7 +27,8 @@ class CrewOffNewPageTest {
         assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id")).containsExactly("to", "hours");
         Visitor.Reply more = ilse.form(refused).with("hours", "").send();
         assertThat(more.troubles())
-                .containsExactly("\"2026-12-20\" is before from 2026-12-24; write 2026-12-24 or later, or change from");
+                .containsExactly("\"20 December 2026\" is before from 24 December 2026; write 24 December 2026 or"
+                        + " later, or change from");
         Visitor.Reply saved = ilse.follow(ilse.form(more)
                 .with("crew", "ilse")
                 .with("to", "2027-01-02")

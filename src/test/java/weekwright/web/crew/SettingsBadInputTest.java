@@ -30,7 +30,8 @@ class SettingsBadInputTest {
     private static final String LONG = "a".repeat(201);
     private static final String CUT = "\"" + "a".repeat(59) + "…\"";
     private static final String FAR =
-            " is too far from the start of the project, 2026-09-01; write a day from 1976-09-01 to 2086-09-01";
+            " is too far from the start of the project, 1 September 2026; write a day from 1 September 1976 to 1"
+                    + " September 2086";
 
     @AfterAll
     static void close() {
@@ -63,7 +64,8 @@ class SettingsBadInputTest {
 
     private static List<Sent> far(String field) {
         return List.of(
-                typed(field, "1066-10-14", "\"1066-10-14\"" + FAR), typed(field, "2999-01-01", "\"2999-01-01\"" + FAR));
+                typed(field, "1066-10-14", "\"14 October 1066\"" + FAR),
+                typed(field, "2999-01-01", "\"1 January" + " 2999\"" + FAR));
     }
 
     private static List<Sent> yes(String... fields) {
@@ -89,7 +91,7 @@ class SettingsBadInputTest {
                         typed(
                                 "started",
                                 "1066-10-14",
-                                "\"1066-10-14\" is no likely start; write a day from 1900 to 2199"),
+                                "\"14 October 1066\" is no likely start; write a day from 1900 to 2199"),
                         typed("currency", "", "is missing; write its three letters, such as EUR"),
                         typed(
                                 "units",
@@ -141,7 +143,7 @@ class SettingsBadInputTest {
                         "\"0\" is under 1; write 1 to 240",
                         "is missing; write what is being built",
                         "\"+01:00\" is an offset, which has no summer time; write a place such as Europe/Berlin",
-                        "\"1066-10-14\"" + FAR);
+                        "\"14 October 1066\"" + FAR);
     }
 
     @Test
@@ -211,9 +213,9 @@ class SettingsBadInputTest {
                 .containsExactly(
                         "\"noon\" is not a time of day; write hours and minutes, such as 08:30",
                         "\"0\" is under 1; write 1 to 52",
-                        CUT + " is too long; write at most 200 letters",
+                        CUT + " is too long; write at most 200 characters",
                         "\"-1\" is under 0; write 0 to 52",
-                        "\"2999-01-01\"" + FAR,
+                        "\"1 January 2999\"" + FAR,
                         "\"xyz\" is not a day of the week; write one of " + weekdays,
                         "\"30\" is over the likely 24; write 24 or less");
     }
@@ -278,8 +280,8 @@ class SettingsBadInputTest {
                 text("shut_offs"));
         assertThat(table("emergency").atOnce("/crew/settings", Map.of("number", LONG, "kit", LONG)))
                 .containsExactly(
-                        CUT + " is too long; write at most 200 letters",
-                        CUT + " is too long; write at most 200 letters");
+                        CUT + " is too long; write at most 200 characters",
+                        CUT + " is too long; write at most 200 characters");
     }
 
     @Test
@@ -327,7 +329,7 @@ class SettingsBadInputTest {
                 yes("open", "stages", "landing", "episodes", "thanks", "drawing", "moved", "rung", "pledge"),
                 addresses,
                 List.of(
-                        typed("lead", "a".repeat(501), CUT + " is too long; write at most 500 letters"),
+                        typed("lead", "a".repeat(501), CUT + " is too long; write at most 500 characters"),
                         BadInput.line("lead")));
         assertThat(table("build_log")
                         .atOnce("/crew/settings", Map.of("open", "perhaps", "address", "mill", "stages", "2")))

@@ -25,6 +25,7 @@ import weekwright.funds.Material;
 import weekwright.funds.MaterialStore;
 import weekwright.funds.StageCosts;
 import weekwright.render.Chances;
+import weekwright.render.Formats;
 import weekwright.render.Templates;
 import weekwright.testkit.ServerFixture;
 
@@ -34,10 +35,9 @@ class HelpTextsTest {
         return Templates.packed().text("help/texts/" + name + ".md").orElseThrow();
     }
 
-    /** {@code 2 h 42}. */
+    /** {@code 2:42 h}, as the sheets have it. */
     private static String hours(double hours) {
-        long minutes = Math.round(hours * 60);
-        return minutes / 60 + " h " + String.format("%02d", minutes % 60);
+        return Formats.hoursShort(Math.round(hours * 60)).replace(Formats.NBSP, " ");
     }
 
     /** {@code €2,587.20}. */
@@ -128,12 +128,12 @@ class HelpTextsTest {
         long free = 518_000 - 300_000;
         assertThat(text("funds"))
                 .contains("two pay-outs of " + euro(paid))
-                .contains(euro(free + 2 * paid) + " stand above the reserve")
+                .contains(euro(free + 2 * paid) + " stands above the reserve")
                 .contains("would find " + euro(free + paid));
         assertThat(free + paid).isGreaterThan(258_720);
         assertThat(text("books"))
                 .contains("the books say " + euro(518_000 + paid - 24_000))
-                .contains(euro(518_000 + paid - 24_000 - 570_000) + " are missing")
+                .contains(euro(518_000 + paid - 24_000 - 570_000) + " is missing")
                 .contains(euro(Math.round(paid * .03)) + " of that pay-out");
     }
 
@@ -164,7 +164,7 @@ class HelpTextsTest {
     void the_log_in_says_its_days_and_the_length_of_a_passphrase() {
         assertThat(PassphraseRules.LEAST).isEqualTo(15);
         assertThat(text("account"))
-                .contains("Fifteen letters at least")
+                .contains("Fifteen characters at least")
                 .contains("after " + Session.IDLE.toDays() + " days without use, and after " + Session.WHOLE.toDays());
     }
 }

@@ -53,7 +53,7 @@ class NoteEditPageTest {
                 .with("task.0", "")
                 .send());
         assertThat(saved.page().select("article h1").text()).isEqualTo("Mortar, again");
-        assertThat(saved.page().select(".flash p").text()).isEqualTo("The note is changed.");
+        assertThat(saved.page().select(".flash p").text()).isEqualTo("The note is saved.");
         assertThat(saved.page().select("aside li").eachText()).isEmpty();
         ilse.form(saved, ".flash form").send();
         assertThat(ilse.get(note).page().select("article h1").text()).isEqualTo("Mortar");

@@ -57,7 +57,7 @@ class NotePictureEditPageTest {
                 .with("caption", "Rime")
                 .with("alternative", "Rime on the sill")
                 .send());
-        assertThat(note.page().select(".flash p").text()).isEqualTo("The picture is changed.");
+        assertThat(note.page().select(".flash p").text()).isEqualTo("The picture is saved.");
         assertThat(note.page().select("article img").attr("alt")).isEqualTo("Rime on the sill");
         assertThat(note.page().select("figcaption").text()).startsWith("Rime");
         Visitor.Reply back = ilse.follow(ilse.form(note, ".flash form").send());
@@ -76,7 +76,7 @@ class NotePictureEditPageTest {
                 .send();
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
-                .containsExactly("\"" + "x".repeat(59) + "…\" is too long; write at most 500 letters");
+                .containsExactly("\"" + "x".repeat(59) + "…\" is too long; write at most 500 characters");
         Visitor.Reply still = ilse.form(refused).with("caption", "Rime").send();
         assertThat(still.troubles())
                 .containsExactly("is missing; everyone reads this note;"

@@ -126,7 +126,7 @@ class NotePicturesNewPageTest {
                                 + " \"nothing.png\" is empty; choose the picture once more."
                                 + " \"page.jpg\" is no JPEG, PNG or WebP inside; save it as one of these."
                                 + " \"bomb.png\" has more than 60 megapixels; save it smaller",
-                        "\"" + "x".repeat(59) + "…\" is too long; write at most 500 letters");
+                        "\"" + "x".repeat(59) + "…\" is too long; write at most 500 characters");
         assertThat(ilse.form(refused).value("shows").strip()).isEqualTo("Two dressed stones");
         assertThat(files()).isEmpty();
         assertThat(photos()).isEmpty();

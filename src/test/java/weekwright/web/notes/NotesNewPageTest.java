@@ -55,8 +55,9 @@ class NotesNewPageTest {
                         "is missing; write what it is about",
                         "\"roof\" is no stage of this project; choose one of the list",
                         "tasks: \"weir.99\" is no task of this project; choose one of the list",
-                        "\"1926-11-25\" is too far from the start of the project, 2026-09-01; write a day from"
-                                + " 1976-09-01 to 2086-09-01");
+                        "\"25 November 1926\" is too far from the start of the project, 1 September 2026; write a"
+                                + " day from"
+                                + " 1 September 1976 to 1 September 2086");
         assertThat(ilse.form(refused).value("text").strip()).isEqualTo("Half a page.");
     }
 
@@ -118,15 +119,15 @@ class NotesNewPageTest {
                 .with("text", "x".repeat(200_001))
                 .send();
         assertThat(refused.troubles())
-                .containsExactly("\"" + "x".repeat(59) + "…\" is too long; write at most 200000 letters");
+                .containsExactly("\"" + "x".repeat(59) + "…\" is too long; write at most 200000 characters");
         Visitor.Reply large = ilse.form(ilse.get("/notes/new"))
                 .with("title", "Long")
                 .with("text", "x".repeat(10_000_000))
                 .send();
         assertThat(large.status()).isEqualTo(413);
         assertThat(large.text())
-                .isEqualTo(
-                        "Too much at once What was sent is too large. Nothing of it was saved. Send at most 1 MB of text.");
+                .isEqualTo("Too much at once What was sent is too large. Nothing of it was saved. Send at most 1 MB of"
+                        + " text.");
     }
 
     @Test
