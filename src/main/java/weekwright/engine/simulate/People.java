@@ -274,6 +274,15 @@ final class People {
         return latest;
     }
 
+    /** When the last of a set leaves today, 0 for nobody. */
+    int longestDay(int set) {
+        int longest = 0;
+        for (int bits = set; bits != 0; bits &= bits - 1) {
+            longest = Math.max(longest, leaving[Integer.numberOfTrailingZeros(bits)]);
+        }
+        return longest;
+    }
+
     /** The longest day that all of a set ever have together, an upper bound: the least of their longest days. */
     int longestTogether(int set) {
         int least = Integer.MAX_VALUE;

@@ -284,6 +284,11 @@ final class State {
         return accounts;
     }
 
+    /** Whether {@link #account} would keep why a task was not worked on a day; what is known of the day stands, and work done goes before it. */
+    boolean asksWhy(int task, int day) {
+        return accounts && accounted[task] < day;
+    }
+
     private void growRuns() {
         int n = 2 * runReason.length;
         runReason = Arrays.copyOf(runReason, n);

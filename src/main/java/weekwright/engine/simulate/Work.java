@@ -192,15 +192,20 @@ final class Work {
     }
 
     /**
-     * Whether a try would change nothing: too few who could do it have half an hour left, no season or date sets it aside, and
-     * nobody asks for the reason.
+     * Whether a try would change nothing: no season or date sets the task aside, the reason of its day is not asked for or known, and
+     * either the weather is against it, too few who could do it have half an hour left, or none of them has it after its last stretch.
      */
     private boolean inVain(int t) {
         TaskTable tasks = setup.tasks;
-        return !x.accounts()
-                && Integer.bitCount(tasks.can[t] & people.free) < tasks.least[t]
-                && tasks.season[t] < 0
-                && x.booked[t] == NO_DAY;
+        if (x.asksWhy(t, today) || tasks.season[t] >= 0 || x.booked[t] != NO_DAY) {
+            return false;
+        }
+        if (tasks.outdoors[t] && luck.lost[today]) {
+            return true;
+        }
+        int free = tasks.can[t] & people.free;
+        return Integer.bitCount(free) < tasks.least[t]
+                || (workedOn[t] == today && people.longestDay(free) - stretchEnd[t] < People.HALF_HOUR);
     }
 
     private void ownWork() {
