@@ -53,6 +53,8 @@ final class Editing {
     void begin(State state) {
         x = state;
         EpisodeTable episodes = setup.episodes;
+        x.number[State.TO_EDIT] = 0;
+        x.number[State.CUT] = 0;
         for (int e = 0; e < episodes.count; e++) {
             boolean complete = episodes.footage[e] != NO_DAY;
             x.tellsLeft[e] = complete ? 0 : episodes.tells[e];
@@ -61,6 +63,10 @@ final class Editing {
             x.cutDay[e] = episodes.cut[e] == NO_DAY ? LATER : episodes.cut[e];
             x.editLeft[e] = episodes.cut[e] == NO_DAY ? luck.edit[e] : 0;
             x.published[e] = episodes.published[e] != NO_DAY;
+            if (!x.published[e]) {
+                x.number[State.TO_EDIT] += x.cutDay[e] == LATER && x.tellsLeft[e] == 0 ? 1 : 0;
+                x.number[State.CUT] += x.cutDay[e] == LATER ? 0 : 1;
+            }
         }
         Arrays.fill(x.bankEdit, NOT_MADE);
         Arrays.fill(x.bankCut, LATER);
@@ -107,6 +113,13 @@ final class Editing {
         }
         ownLines(day);
         makeFromBank(day);
+        if (x.number[State.TO_EDIT] + x.number[State.BANK_EDITING] > 0) {
+            edit(day);
+        }
+        advance(day);
+    }
+
+    private void edit(int day) {
         boolean worked = inWindow(day, day + window);
         int slot = standbys.length > 0 && !worked ? firstSlot(day) : -1;
         if (slot >= 0
@@ -119,7 +132,6 @@ final class Editing {
                 }
             }
         }
-        advance(day);
     }
 
     /** With days of editing set, only on those until two days before the slot, then on any (rule 133). */
@@ -235,6 +247,8 @@ final class Editing {
         x.editLeft[e] -= minutes;
         if (x.editLeft[e] == 0) {
             x.cutDay[e] = day;
+            x.number[State.TO_EDIT]--;
+            x.number[State.CUT]++;
         }
     }
 
@@ -270,6 +284,9 @@ final class Editing {
 
     /** Its own episode if cut by a day, else the cut, unpublished one with the earliest slot; -1 if none (rule 69). */
     private int planned(int slot, int by) {
+        if (x.number[State.CUT] == 0) {
+            return -1;
+        }
         EpisodeTable episodes = setup.episodes;
         int own = episodes.ofSlot[slot];
         if (own >= 0 && !x.published[own] && x.cutDay[own] <= by) {
@@ -308,6 +325,11 @@ final class Editing {
         return -1;
     }
 
+    private void publish(int e) {
+        x.published[e] = true;
+        x.number[State.CUT]--;
+    }
+
     /** The evening of a slot's day: own episode, another planned one, one from the bank, a standby, or nothing. */
     void evening(int day) {
         int s = setup.calendar.slotIndex[day];
@@ -322,7 +344,7 @@ final class Editing {
             outcome = Slot.EMPTY;
         } else if (e >= 0) {
             outcome = e == setup.episodes.ofSlot[s] ? Slot.OWN : Slot.OTHER;
-            x.published[e] = true;
+            publish(e);
         } else {
             int b = fromBank(by);
             e = b >= 0 ? -1 : standby(by);
@@ -330,7 +352,7 @@ final class Editing {
             if (b >= 0) {
                 x.bankUsed[b] = true;
             } else if (e >= 0) {
-                x.published[e] = true;
+                publish(e);
             }
         }
         x.slotOutcome[s] = (byte) outcome.ordinal();

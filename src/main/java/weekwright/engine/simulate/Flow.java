@@ -148,7 +148,9 @@ final class Flow {
                 x.footageDay[e] = day;
                 x.lastTold[e] = t;
             }
-            x.tellsLeft[e]--;
+            if (--x.tellsLeft[e] == 0 && x.cutDay[e] == LATER && !x.published[e]) {
+                x.number[State.TO_EDIT]++;
+            }
         }
     }
 

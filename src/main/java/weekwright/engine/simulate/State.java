@@ -143,7 +143,10 @@ final class State {
     /** Positions in {@link #money}; the cash is what is theirs, what is put by for tax stands beside it (rule 135). */
     static final int CASH = 0, OWED = 1, WAGES = 2, SPENT = 3, PLEDGED = 4, PUT_BY = 5;
 
-    /** Positions in {@link #number}. */
+    /**
+     * Positions in {@link #number}; TO_EDIT counts the episodes that have all their footage and are not cut, CUT those that are cut and
+     * not published.
+     */
     static final int QUEUED = 0,
             WAITING = 1,
             DUE = 2,
@@ -168,7 +171,9 @@ final class State {
             BANK_LOW = 21,
             LEAST_DRIFT = 22,
             REACH = 23,
-            NUMBERS = 24;
+            TO_EDIT = 24,
+            CUT = 25,
+            NUMBERS = 26;
 
     /** @param accounts whether days are put down to reasons, for the record of what held a stage */
     State(Setup setup, boolean accounts) {
