@@ -85,6 +85,11 @@ public record EffortRatio(double kn, double betaN, double an, double bn, int fin
         return StrictMath.sqrt(bn / GammaDistribution.of(an, 1).inverseCumulativeProbability(1 - u));
     }
 
+    /** κ in trials. */
+    QuantileTable kappas() {
+        return QuantileTable.of("kappa", an, bn, this::kappa);
+    }
+
     /** β of a trial with that κ: β_n + κ / √k_n · Φ⁻¹(u). */
     public double beta(double kappa, double u) {
         return betaN + kappa / StrictMath.sqrt(kn) * Inverse.normal(u);

@@ -146,6 +146,11 @@ public record Found(List<Double> shares, double fixed) {
         return GammaDistribution.of(shape(), 1 / rate()).inverseCumulativeProbability(u);
     }
 
+    /** λ in trials. */
+    QuantileTable rates() {
+        return QuantileTable.of("found rate", shape(), rate(), this::lambda);
+    }
+
     /**
      * What turns up in the part of a stage that is open, as a share of that part, in a trial: with a fixed mean that mean's own spread.
      *
@@ -159,6 +164,12 @@ public record Found(List<Double> shares, double fixed) {
 
     /** Gamma of shape {@code part} and rate 1 in trials; null for a whole stage, whose exponential needs no table. */
     static QuantileTable units(double part) {
-        return part >= 1 ? null : new QuantileTable(GammaDistribution.of(part, 1)::inverseCumulativeProbability);
+        return part >= 1
+                ? null
+                : QuantileTable.of(
+                        "found part",
+                        part,
+                        1,
+                        u -> GammaDistribution.of(part, 1).inverseCumulativeProbability(u));
     }
 }

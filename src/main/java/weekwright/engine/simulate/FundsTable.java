@@ -131,8 +131,8 @@ final class FundsTable {
                 newcomers[i][age] = (int) StrictMath.max(0, row.joined() - StrictMath.round(usual));
             }
         }
-        joinRate[i] = history.joinShape() > 0 ? new QuantileTable(history::joinRate) : null;
-        leaveShare[i] = new QuantileTable(history::leaveShare);
+        joinRate[i] = history.joinRates();
+        leaveShare[i] = history.leaveShares();
         SupporterMonth current = startOf(inputs, id, thisMonth);
         if (current != null) {
             atStart[i] = current.start();

@@ -54,6 +54,16 @@ public record LevelHistory(double joinShape, double joinRate, double leaveLeft, 
         return joinShape > 0 ? GammaDistribution.of(joinShape, 1 / joinRate).inverseCumulativeProbability(u) : 0;
     }
 
+    /** λ in trials; null for a level that nobody joins. */
+    QuantileTable joinRates() {
+        return joinShape > 0 ? QuantileTable.of("joining", joinShape, joinRate, this::joinRate) : null;
+    }
+
+    /** c in trials. */
+    QuantileTable leaveShares() {
+        return QuantileTable.of("leaving", leaveLeft, leaveStayed, this::leaveShare);
+    }
+
     /** c of a trial, a share a month. */
     public double leaveShare(double u) {
         return BetaDistribution.of(leaveLeft, leaveStayed).inverseCumulativeProbability(u);

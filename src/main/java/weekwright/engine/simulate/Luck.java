@@ -138,11 +138,7 @@ final class Luck {
         for (int t = 0; t < tasks.count; t++) {
             any |= tasks.outdoors[t] && tasks.status[t] <= TaskTable.UNDER_WAY;
             if (tasks.pieces[t] > 1) {
-                piecesTaken[t] = new double[tasks.pieces[t] + 1];
-                double all = PiecesLog.unitSum(1, tasks.pieces[t], tasks.learning[t]);
-                for (int k = 1; k <= tasks.pieces[t]; k++) {
-                    piecesTaken[t][k] = PiecesLog.unitSum(1, k, tasks.learning[t]) / all;
-                }
+                piecesTaken[t] = PiecesLog.taken(tasks.pieces[t], tasks.learning[t]);
             }
         }
         outdoors = any;

@@ -54,6 +54,20 @@ public record PiecesLog(double[] minutesOfPiece, double minutesSince) {
         return sum;
     }
 
+    /** The share of the minutes of all pieces that the first k take, k from 0 on. */
+    static double[] taken(int pieces, double learningPercent) {
+        double slope = slope(learningPercent);
+        double[] taken = new double[pieces + 1];
+        for (int k = 1; k <= pieces; k++) {
+            taken[k] = taken[k - 1] + (slope == 0 ? 1 : StrictMath.pow(k, slope));
+        }
+        double all = taken[pieces];
+        for (int k = 1; k <= pieces; k++) {
+            taken[k] /= all;
+        }
+        return taken;
+    }
+
     /** log₂ of the learning rate. */
     static double slope(double learningPercent) {
         return learningPercent == 100 ? 0 : StrictMath.log(learningPercent / 100) / StrictMath.log(2);

@@ -1,5 +1,7 @@
 package weekwright.engine.simulate;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -14,6 +16,14 @@ final class QuantileTable {
     private static final int NODES = 97;
     /** Stands for the logarithm of a quantile of zero. */
     private static final double LOG_OF_ZERO = -690;
+
+    /** What a table is of: a distribution and its two numbers. */
+    private record Of(String distribution, double first, double second) {}
+
+    /** Tables made last are kept, 1.6 kB each: most inputs differ from those before in what no table is made of. */
+    private static final int MOST_KEPT = 200;
+
+    private static final Map<Of, QuantileTable> KEPT = new LinkedHashMap<>(16, 0.75f, true);
 
     private final double[] value = new double[NODES];
     private final double[] slope = new double[NODES];
@@ -32,6 +42,29 @@ final class QuantileTable {
         }
         slope[0] = value[1] - value[0];
         slope[NODES - 1] = value[NODES - 1] - value[NODES - 2];
+    }
+
+    /**
+     * The table of a distribution, made or kept.
+     *
+     * @param distribution its name, by which and by the two numbers {@code quantile} is wholly given
+     */
+    static QuantileTable of(String distribution, double first, double second, DoubleUnaryOperator quantile) {
+        Of what = new Of(distribution, first, second);
+        synchronized (KEPT) {
+            QuantileTable kept = KEPT.get(what);
+            if (kept != null) {
+                return kept;
+            }
+        }
+        QuantileTable made = new QuantileTable(quantile);
+        synchronized (KEPT) {
+            KEPT.put(what, made);
+            if (KEPT.size() > MOST_KEPT) {
+                KEPT.remove(KEPT.keySet().iterator().next());
+            }
+        }
+        return made;
     }
 
     /** The quantile at u. */

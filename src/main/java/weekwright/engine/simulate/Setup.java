@@ -77,15 +77,11 @@ public final class Setup {
         own = new OwnLines(inputs, crowd, taskIds);
         reasons = new Reasons(inputs, crowd, tasks);
         reserve = inputs.money().reserveMinor();
-        kappa = new QuantileTable(learned.ratio()::kappa);
+        kappa = learned.ratio().kappas();
         Purchases purchases = learned.purchases();
-        priceKappa = purchases
-                .prices()
-                .map(prices -> new QuantileTable(prices::kappa))
-                .orElse(null);
-        leadKappa = purchases.suppliers().stream()
-                .map(one -> new QuantileTable(one.ratio()::kappa))
-                .toArray(QuantileTable[]::new);
+        priceKappa = purchases.prices().map(EffortRatio::kappas).orElse(null);
+        leadKappa =
+                purchases.suppliers().stream().map(one -> one.ratio().kappas()).toArray(QuantileTable[]::new);
         leadSpreadKey = purchases.suppliers().stream()
                 .mapToLong(one -> Streams.key(Streams.Purpose.LEAD_SPREAD, one.name()))
                 .toArray();
@@ -93,7 +89,7 @@ public final class Setup {
                 .mapToLong(one -> Streams.key(Streams.Purpose.LEAD_RATIO, one.name()))
                 .toArray();
         foundRate = learned.found().any() && learned.found().fixed() < 0
-                ? new QuantileTable(learned.found()::lambda)
+                ? learned.found().rates()
                 : null;
         foundMaterial = new FoundMaterial(inputs, links, learned.found());
         openPart = tasks.openParts(learned.ratio().betaN());

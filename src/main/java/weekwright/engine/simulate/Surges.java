@@ -73,7 +73,10 @@ final class Surges {
         meanChance =
                 (CHANCE_SURGES + known) / (CHANCE_SURGES + CHANCE_OTHERS + StrictMath.max(known, (double) published));
         double others = CHANCE_OTHERS + StrictMath.max(0, published - surges);
-        chance = new QuantileTable(
+        chance = QuantileTable.of(
+                "surge",
+                CHANCE_SURGES + surges,
+                others,
                 u -> BetaDistribution.of(CHANCE_SURGES + surges, others).inverseCumulativeProbability(u));
         middle = StrictMath.exp((WORTH * StrictMath.log(MIDDLE) + logs) / (WORTH + known));
         joinedKey = inputs.levels().stream()
