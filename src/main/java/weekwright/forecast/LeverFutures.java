@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import weekwright.db.Db;
@@ -22,6 +23,9 @@ import weekwright.engine.simulate.Stopped;
 public final class LeverFutures {
     private static final Logger LOG = LoggerFactory.getLogger("weekwright.forecast");
     private static final int MOST_KEPT = 40;
+
+    /** So long nothing better is drawn after a question: its first answer is then on its way, and a slider has come to rest. */
+    private static final long PAUSE_NANOS = 150_000_000;
 
     private final int firstLook;
     private final int whole;
@@ -131,6 +135,7 @@ public final class LeverFutures {
 
     private synchronized void giveUpOthers(Question question) {
         wanted = wanted.filter(question::equals);
+        notifyAll();
     }
 
     private LeverSide draw(Ground on, Drawn what, Progress progress) {
@@ -187,6 +192,7 @@ public final class LeverFutures {
             }
             Question question = next.get();
             try {
+                pause(question);
                 settle(groundOf(question), question);
             } catch (Stopped e) {
                 LOG.debug("levers given up for a newer question");
@@ -201,6 +207,23 @@ public final class LeverFutures {
                     wanted = Optional.empty();
                 }
             }
+        }
+    }
+
+    /** Leaves the processors to those who bring the first answer. */
+    private synchronized void pause(Question question) {
+        long until = System.nanoTime() + PAUSE_NANOS;
+        long left = PAUSE_NANOS;
+        while (left > 0 && wanted.equals(Optional.of(question))) {
+            try {
+                TimeUnit.NANOSECONDS.timedWait(this, left);
+            } catch (InterruptedException e) {
+                throw new Stopped(0, whole);
+            }
+            left = until - System.nanoTime();
+        }
+        if (left > 0) {
+            throw new Stopped(0, whole);
         }
     }
 
