@@ -3,6 +3,7 @@ package weekwright.base;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The name by which one thing is referred to in files and addresses: letters, digits, {@code - _ .}, at most 40, kept as
@@ -43,7 +44,7 @@ public record Id(String value) implements Comparable<Id> {
                 .replaceAll("[^\\p{L}\\p{Nd}_-]+", "-")
                 .replaceAll("^-+|-+$", "");
         String cut = stem.isEmpty() ? "x" : stem.substring(0, Math.min(stem.length(), 30));
-        var folded = taken.stream().map(Id::folded).collect(java.util.stream.Collectors.toSet());
+        var folded = taken.stream().map(Id::folded).collect(Collectors.toSet());
         int number = 1;
         while (folded.contains(cut + "." + number)) {
             number++;

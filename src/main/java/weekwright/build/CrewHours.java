@@ -1,6 +1,8 @@
 package weekwright.build;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import weekwright.base.Bounds;
 import weekwright.base.Hours;
@@ -22,8 +24,8 @@ public record CrewHours(
         @Bounds(min = 0, max = 24) Optional<Hours> sat,
         @Bounds(min = 0, max = 24) Optional<Hours> sun) {
     /** Stated hours of a weekday; nothing stated is none (rule 3). */
-    public Hours on(java.time.DayOfWeek day) {
-        return java.util.List.of(mon, tue, wed, thu, fri, sat, sun)
+    public Hours on(DayOfWeek day) {
+        return List.of(mon, tue, wed, thu, fri, sat, sun)
                 .get(day.getValue() - 1)
                 .orElse(Hours.ZERO);
     }

@@ -1,6 +1,8 @@
 package weekwright.build;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import weekwright.base.Bounds;
 import weekwright.base.Hours;
@@ -39,14 +41,14 @@ public record CrewMember(
     }
 
     /** Stated hours of a weekday; nothing stated is none (rule 3). */
-    public Hours on(java.time.DayOfWeek day) {
-        return java.util.List.of(mon, tue, wed, thu, fri, sat, sun)
+    public Hours on(DayOfWeek day) {
+        return List.of(mon, tue, wed, thu, fri, sat, sun)
                 .get(day.getValue() - 1)
                 .orElse(Hours.ZERO);
     }
 
     /** Those who have not left by a day, in the same order. */
-    public static java.util.List<CrewMember> present(java.util.List<CrewMember> all, LocalDate day) {
+    public static List<CrewMember> present(List<CrewMember> all, LocalDate day) {
         return all.stream()
                 .filter(member -> member.to().map(to -> !to.isBefore(day)).orElse(true))
                 .toList();

@@ -1,5 +1,6 @@
 package weekwright.build;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -21,7 +22,7 @@ public record EquipmentNeeds(Map<Id, Integer> counts) {
     private static final Pattern WORD = Pattern.compile("([^:]+)(?::([0-9]{1,4}))?");
 
     public EquipmentNeeds {
-        counts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(counts));
+        counts = Collections.unmodifiableMap(new LinkedHashMap<>(counts));
     }
 
     /** What is needed as far as it can be read; each word that cannot adds a fault. */

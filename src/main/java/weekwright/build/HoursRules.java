@@ -1,6 +1,7 @@
 package weekwright.build;
 
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
 import weekwright.base.Hours;
@@ -108,7 +109,7 @@ public final class HoursRules {
      *
      * @param hazards those of the line's task and its equipment
      */
-    public static void keptOff(CrewMember person, java.util.Collection<String> hazards, Problems problems) {
+    public static void keptOff(CrewMember person, Collection<String> hazards, Problems problems) {
         if (HazardCodes.keptOff(person, hazards)) {
             problems.fault(
                     "crew",

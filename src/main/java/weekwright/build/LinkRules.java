@@ -2,6 +2,8 @@ package weekwright.build;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +47,7 @@ public final class LinkRules {
             }
         }
         List<List<Id>> rings = new ArrayList<>();
-        Map<String, Integer> finished = new java.util.HashMap<>();
+        Map<String, Integer> finished = new HashMap<>();
         for (String start : following.keySet()) {
             if (!finished.containsKey(start)) {
                 walk(start, following, finished, rings);
@@ -58,7 +60,7 @@ public final class LinkRules {
     private static void walk(
             String start, Map<String, List<Link>> following, Map<String, Integer> state, List<List<Id>> rings) {
         List<Link> path = new ArrayList<>();
-        List<java.util.Iterator<Link>> open = new ArrayList<>();
+        List<Iterator<Link>> open = new ArrayList<>();
         state.put(start, 1);
         open.add(following.get(start).iterator());
         while (!open.isEmpty()) {

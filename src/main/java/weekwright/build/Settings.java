@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.MonthDay;
 import java.time.ZoneId;
 import java.time.temporal.TemporalAdjusters;
+import java.util.Collections;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
@@ -153,7 +154,7 @@ public record Settings(
     /** Twelve shares of days lost outdoors, January first. */
     public List<Quantity> weatherLost() {
         return weather.lost().isEmpty()
-                ? java.util.Collections.nCopies(12, Quantity.ZERO)
+                ? Collections.nCopies(12, Quantity.ZERO)
                 : weather.lost().list().stream()
                         .map(share -> new Quantity(new BigDecimal(share)))
                         .toList();

@@ -1,5 +1,6 @@
 package weekwright.build;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,7 @@ public record TaskFigures(int estimate, int logged, int filming, int left, int p
         Map<String, List<HoursEntry>> byTask = new HashMap<>();
         for (HoursEntry entry : HoursEntryStore.TABLE.values(read)) {
             entry.task()
-                    .ifPresent(id -> byTask.computeIfAbsent(id.folded(), t -> new java.util.ArrayList<>())
+                    .ifPresent(id -> byTask.computeIfAbsent(id.folded(), t -> new ArrayList<>())
                             .add(entry));
         }
         return byTask;

@@ -3,6 +3,7 @@ package weekwright.build;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +39,7 @@ public final class TaskNetwork {
      * @param links without rings (rule 36)
      */
     public static TaskNetwork of(List<Task> tasks, List<Link> links) {
-        Map<String, Task> left = new java.util.LinkedHashMap<>();
+        Map<String, Task> left = new LinkedHashMap<>();
         tasks.forEach(task -> left.put(task.id().folded(), task));
         List<Link> inside = links.stream()
                 .filter(link -> left.containsKey(link.task().folded())

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import weekwright.base.Codec;
 import weekwright.base.Problem;
 import weekwright.db.Read;
 
@@ -114,7 +115,7 @@ public final class WhoCanDo {
         }
         return remark(
                 "company",
-                weekwright.base.Codec.word(company),
+                Codec.word(company),
                 "asks for another person, and no day of the next 12 months has one",
                 "ask somebody in for a day");
     }

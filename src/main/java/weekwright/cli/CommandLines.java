@@ -1,5 +1,6 @@
 package weekwright.cli;
 
+import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -80,8 +81,8 @@ public final class CommandLines {
             line.addSubcommand(command);
         }
         line.setUsageHelpWidth(100);
-        line.setOut(new java.io.PrintWriter(terminal.out(), true));
-        line.setErr(new java.io.PrintWriter(terminal.err(), true));
+        line.setOut(new PrintWriter(terminal.out(), true));
+        line.setErr(new PrintWriter(terminal.err(), true));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((trouble, given) -> {
             terminal.err().println(usage(trouble));

@@ -3,6 +3,7 @@ package weekwright.cli;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import weekwright.base.Problem;
 import weekwright.forecast.Forecast;
@@ -60,7 +61,7 @@ final class ForecastText {
     }
 
     private static String times(double ratio) {
-        return String.format(java.util.Locale.ROOT, "%.2f", ratio);
+        return String.format(Locale.ROOT, "%.2f", ratio);
     }
 
     private void stages() {
@@ -171,7 +172,7 @@ final class ForecastText {
     }
 
     private static String decimals(double number) {
-        return String.format(java.util.Locale.ROOT, "%.1f", number);
+        return String.format(Locale.ROOT, "%.1f", number);
     }
 
     private String episode(Forecast.Episode episode) {

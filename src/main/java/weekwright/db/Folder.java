@@ -1,10 +1,12 @@
 package weekwright.db;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -149,8 +151,8 @@ public final class Folder {
                         + ". Use that one, or stop it first.");
             }
             channel.truncate(0);
-            channel.write(java.nio.ByteBuffer.wrap(
-                    ("process " + ProcessHandle.current().pid()).getBytes(StandardCharsets.UTF_8)));
+            channel.write(
+                    ByteBuffer.wrap(("process " + ProcessHandle.current().pid()).getBytes(StandardCharsets.UTF_8)));
             return channel;
         } catch (IOException e) {
             throw new FolderRefused(
@@ -227,6 +229,6 @@ public final class Folder {
         while (cause.getCause() != null) {
             cause = cause.getCause();
         }
-        return cause instanceof java.nio.file.AccessDeniedException ? "no right to write" : cause.getMessage();
+        return cause instanceof AccessDeniedException ? "no right to write" : cause.getMessage();
     }
 }

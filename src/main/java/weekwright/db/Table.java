@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import org.jdbi.v3.core.mapper.RowMapper;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.SqlStatement;
+import org.jdbi.v3.core.statement.StatementContext;
 import org.jdbi.v3.core.statement.UnableToExecuteStatementException;
 import weekwright.base.Id;
 import weekwright.base.Shape;
@@ -370,7 +371,7 @@ public final class Table<R extends Record> {
 
     private RowMapper<Stored<R>> mapper() {
         int width = shape.fields().size();
-        return (ResultSet rs, org.jdbi.v3.core.statement.StatementContext context) -> stored(rs, width);
+        return (ResultSet rs, StatementContext context) -> stored(rs, width);
     }
 
     private Stored<R> stored(ResultSet rs, int width) throws SQLException {

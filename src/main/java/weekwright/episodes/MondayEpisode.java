@@ -4,10 +4,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.format.TextStyle;
 import java.time.temporal.TemporalAdjusters;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -54,8 +57,7 @@ public final class MondayEpisode {
         }
 
         private static String words(LocalDate day) {
-            return day.getDayOfMonth() + " "
-                    + day.getMonth().getDisplayName(java.time.format.TextStyle.FULL, Locale.ENGLISH);
+            return day.getDayOfMonth() + " " + day.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
         }
     }
 
@@ -83,7 +85,7 @@ public final class MondayEpisode {
         }
         Id id = ReferenceStore.unusedId(write, EpisodeStore.TABLE.name(), "ep");
         Episode blank = Shape.of(Episode.class)
-                .parse(java.util.Map.of("id", id.value(), "title", days.title()), Reading.form(2), new Problems())
+                .parse(Map.of("id", id.value(), "title", days.title()), Reading.form(2), new Problems())
                 .orElseThrow();
         Shape<Episode> shape = EpisodeStore.TABLE.shape();
         Episode episode = shape.with(shape.with(blank, "slot", slot), "number", nextNumber(write));
@@ -106,7 +108,7 @@ public final class MondayEpisode {
 
     static Days days(LocalDate monday, Settings settings) {
         String said = settings.publishing().shootUntil().strip().toUpperCase(Locale.ROOT);
-        DayOfWeek until = java.util.Arrays.stream(DayOfWeek.values())
+        DayOfWeek until = Arrays.stream(DayOfWeek.values())
                 .filter(day -> said.startsWith(day.name()))
                 .findFirst()
                 .orElse(DayOfWeek.SUNDAY);

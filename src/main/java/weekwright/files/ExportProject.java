@@ -3,9 +3,11 @@ package weekwright.files;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
+import weekwright.files.csv.Pictures;
 import weekwright.files.csv.PlainText;
 import weekwright.files.csv.ProjectData;
 
@@ -51,8 +53,8 @@ public final class ExportProject {
 
     private static void pictures(Path folder, Path target) throws IOException {
         PictureMove.copy(folder, target);
-        for (String name : java.util.List.of("photos", "receipts")) {
-            if (weekwright.files.csv.Pictures.names(target.resolve(name)).isEmpty()) {
+        for (String name : List.of("photos", "receipts")) {
+            if (Pictures.names(target.resolve(name)).isEmpty()) {
                 Files.delete(target.resolve(name));
             }
         }

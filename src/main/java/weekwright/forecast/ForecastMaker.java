@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Hours;
@@ -103,7 +104,7 @@ final class ForecastMaker {
     }
 
     private static String word(Outcome.Held kind) {
-        return kind.name().toLowerCase(java.util.Locale.ROOT);
+        return kind.name().toLowerCase(Locale.ROOT);
     }
 
     /** Rule 121: its tasks without hours at what they were drawn to, and what its rough hours hold beyond its listed tasks. */

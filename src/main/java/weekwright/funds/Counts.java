@@ -2,6 +2,7 @@ package weekwright.funds;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import weekwright.base.Money;
 import weekwright.build.Settings;
@@ -22,7 +23,7 @@ public final class Counts {
         ledger.stream()
                 .filter(entry ->
                         entry.kind() == LedgerEntry.Kind.COUNTED && entry.date().isAfter(settings.openingDate()))
-                .sorted(java.util.Comparator.comparing(LedgerEntry::date))
+                .sorted(Comparator.comparing(LedgerEntry::date))
                 .forEach(entry -> {
                     LocalDate day = entry.date();
                     List<LedgerEntry> without = ledger.stream()

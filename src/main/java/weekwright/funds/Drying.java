@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.Month;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -56,7 +57,7 @@ public final class Drying {
         String plain = words.toLowerCase(Locale.ROOT);
         return TABLE.stream()
                 .filter(one -> List.of(plain.split("[^\\p{L}]+")).containsAll(List.of(one.word.split(" "))))
-                .max(java.util.Comparator.comparingInt(one -> one.word.length()));
+                .max(Comparator.comparingInt(one -> one.word.length()));
     }
 
     public static Optional<Species> find(String key) {

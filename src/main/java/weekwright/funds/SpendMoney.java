@@ -2,6 +2,7 @@ package weekwright.funds;
 
 import java.time.LocalDate;
 import java.util.Set;
+import weekwright.base.Codec;
 import weekwright.base.Problems;
 import weekwright.base.Rejected;
 import weekwright.build.Faults;
@@ -47,8 +48,7 @@ public final class SpendMoney {
                     "write what was paid, more than nothing");
         }
         if (!KINDS.contains(entry.kind())) {
-            problems.fault(
-                    "kind", weekwright.base.Codec.word(entry.kind()), "is no kind of cost", "choose one of the list");
+            problems.fault("kind", Codec.word(entry.kind()), "is no kind of cost", "choose one of the list");
         }
         LedgerRules.day(entry.date(), settings.openingDate(), today, "enter it once it is paid", problems);
         LedgerRules.check(entry, settings.moneyDigits(), problems);

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Quantity;
@@ -73,7 +74,7 @@ public record StageCosts(List<Line> lines) {
         return spent().plus(committed()).plus(left());
     }
 
-    private Money sum(java.util.function.Function<Line, Money> column) {
+    private Money sum(Function<Line, Money> column) {
         return lines.stream().map(column).reduce(Money.ZERO, Money::plus);
     }
 

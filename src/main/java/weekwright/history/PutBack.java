@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
 import weekwright.build.CrewMemberStore;
@@ -99,7 +100,7 @@ final class PutBack {
         return thing.shape()
                 .field("id")
                 .flatMap(field -> field.value(value))
-                .map(id -> new Mentions.Mention(thing.table().name(), (weekwright.base.Id) id));
+                .map(id -> new Mentions.Mention(thing.table().name(), (Id) id));
     }
 
     private void namesMissing(Row row) {

@@ -2,6 +2,7 @@ package weekwright.history;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +54,7 @@ public final class UndoChange {
                     key -> new PutBack.Row(thing, change.row(), change.before(), called(names, thing, change)));
         }
         List<PutBack.Row> reversed = new ArrayList<>(rows.values());
-        java.util.Collections.reverse(reversed);
+        Collections.reverse(reversed);
         new PutBack(write, today, "cannot be taken back").put(reversed);
         return changes;
     }

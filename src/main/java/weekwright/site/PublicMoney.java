@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import weekwright.base.Id;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.db.Read;
@@ -54,9 +55,7 @@ public final class PublicMoney {
     }
 
     private static Optional<Material> material(Read read, Forecast.Order order) {
-        return MaterialStore.TABLE
-                .find(read, new weekwright.base.Id(order.material()))
-                .map(Stored::value);
+        return MaterialStore.TABLE.find(read, new Id(order.material())).map(Stored::value);
     }
 
     private static Optional<PublicStage> stage(Read read, Forecast.Order order, List<PublicStage> stages) {

@@ -2,6 +2,7 @@ package weekwright.site;
 
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import weekwright.base.Id;
 import weekwright.site.PublicLog.Entry;
@@ -20,7 +21,7 @@ final class SiteFeeds {
         return AtomFeed.of(
                 new AtomFeed.Head(log.key(), log.project(), log.address(), log.project(), began),
                 log.notes().stream()
-                        .sorted(java.util.Comparator.comparing(Entry::since).reversed())
+                        .sorted(Comparator.comparing(Entry::since).reversed())
                         .limit(FEED_MOST)
                         .map(entry -> new AtomFeed.Entry(
                                 id(entry),

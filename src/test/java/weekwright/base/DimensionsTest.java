@@ -3,6 +3,7 @@ package weekwright.base;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.RoundingMode;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -148,7 +149,7 @@ class DimensionsTest {
     }
 
     private static String toHundredths(String log) throws Refused {
-        return new Quantity(typed(log).make("bf").amount().value().setScale(2, java.math.RoundingMode.HALF_UP)).text();
+        return new Quantity(typed(log).make("bf").amount().value().setScale(2, RoundingMode.HALF_UP)).text();
     }
 
     @Test

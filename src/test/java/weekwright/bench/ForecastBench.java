@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Locale;
 import weekwright.db.Db;
 import weekwright.db.Folder;
@@ -94,7 +95,7 @@ public final class ForecastBench {
 
     private static void remove(Path folder) throws IOException {
         try (var all = Files.walk(folder)) {
-            for (Path path : all.sorted(java.util.Comparator.reverseOrder()).toList()) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(path);
             }
         }

@@ -2,6 +2,8 @@ package weekwright.bench;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import weekwright.engine.explain.Levers;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.simulate.Progress;
@@ -65,17 +67,7 @@ public final class LeversBench {
         Basis basis = ForecastBench.sample();
         Plan plan = new ForecastRun.Planned(basis, Forecasts.SEED).plan();
         Levers dearer = new Levers(
-                java.util.Map.of(),
-                Levers.Helper.NOBODY,
-                0,
-                30,
-                java.util.Set.of(),
-                java.util.Map.of(),
-                0,
-                Levers.NONE.grant(),
-                100,
-                false,
-                0);
+                Map.of(), Levers.Helper.NOBODY, 0, 30, Set.of(), Map.of(), 0, Levers.NONE.grant(), 100, false, 0);
         double tables = Double.MAX_VALUE;
         double futures = Double.MAX_VALUE;
         int threads = Runtime.getRuntime().availableProcessors();

@@ -1,6 +1,7 @@
 package weekwright.bench;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -90,7 +91,7 @@ public final class PlanBench {
         try {
             return FixedProjects.read(Files.readAllLines(file));
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 }

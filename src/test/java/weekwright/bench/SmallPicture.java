@@ -5,6 +5,7 @@ import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
 import java.awt.image.WritableRaster;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -86,7 +87,7 @@ final class SmallPicture {
         ImageWriteParam param = writer.getDefaultWriteParam();
         param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
         param.setCompressionQuality(0);
-        java.nio.file.Files.delete(file);
+        Files.delete(file);
         try (ImageOutputStream out = ImageIO.createImageOutputStream(file.toFile())) {
             writer.setOutput(out);
             writer.write(null, new IIOImage(picture, null, null), param);

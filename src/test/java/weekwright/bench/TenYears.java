@@ -3,10 +3,12 @@ package weekwright.bench;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -176,7 +178,7 @@ public final class TenYears {
     }
 
     private LocalDate day(int index, int of) {
-        return BEGUN.plusDays((long) index * BEGUN.until(TODAY, java.time.temporal.ChronoUnit.DAYS) / of);
+        return BEGUN.plusDays((long) index * BEGUN.until(TODAY, ChronoUnit.DAYS) / of);
     }
 
     private void build(Write write) {
@@ -291,7 +293,7 @@ public final class TenYears {
                     "stage",
                     "s" + i * STAGES / NOTES,
                     "text",
-                    ("We " + WORK[i % WORK.length].toLowerCase(java.util.Locale.ROOT) + " oak all day. ").repeat(20)));
+                    ("We " + WORK[i % WORK.length].toLowerCase(Locale.ROOT) + " oak all day. ").repeat(20)));
         }
         insert(write, NoteStore.TABLE, notes);
     }

@@ -2,12 +2,14 @@ package weekwright.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Cookie;
 import org.openqa.selenium.WebElement;
 import weekwright.account.LogInStore;
 import weekwright.base.Id;
@@ -212,7 +214,7 @@ class KeptInTheBrowserTest {
             return null;
         });
         browser.driver().manage().deleteCookieNamed("who");
-        browser.driver().manage().addCookie(new org.openqa.selenium.Cookie("who", "bram"));
+        browser.driver().manage().addCookie(new Cookie("who", "bram"));
         browser.open("/log");
         browser.until(d -> entries().toString().contains("by ilse, who is not the one chosen here now."));
         assertThat(logged()).isEmpty();
@@ -243,7 +245,7 @@ class KeptInTheBrowserTest {
                         .orElseThrow()
                         .value()
                         .captured())
-                .contains(java.time.LocalDate.of(2026, 11, 25));
+                .contains(LocalDate.of(2026, 11, 25));
 
         browser.open("/notes/new");
         browser.until(d -> browser.script("return document.readyState").equals("complete"));

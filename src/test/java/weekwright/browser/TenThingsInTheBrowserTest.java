@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -117,7 +118,7 @@ class TenThingsInTheBrowserTest {
         browser.send(By.cssSelector("main form button.main"));
         assertThat(mine.db().read(WeekLineStore.TABLE::values))
                 .anyMatch(one -> one.date().equals(LocalDate.of(2026, 11, 26))
-                        && one.task().equals(java.util.Optional.of(new Id("weir.2"))));
+                        && one.task().equals(Optional.of(new Id("weir.2"))));
     }
 
     private static void moveAnEpisode(ServerFixture mine) {

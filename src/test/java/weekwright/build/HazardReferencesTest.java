@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -26,7 +27,7 @@ class HazardReferencesTest {
             for (Caution.Whom whom : Caution.Whom.values()) {
                 String caution = UsualCautions.of(code, whom).orElseThrow();
                 assertThat(caution.split(" ")).hasSizeLessThanOrEqualTo(30);
-                assertThat(caution.toLowerCase(java.util.Locale.ROOT)).doesNotContain("is safe");
+                assertThat(caution.toLowerCase(Locale.ROOT)).doesNotContain("is safe");
             }
             assertThat(HazardReferences.seen(code).size()
                             + HazardReferences.fromMemory(code).size())

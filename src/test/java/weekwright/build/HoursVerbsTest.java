@@ -9,6 +9,8 @@ import static weekwright.testkit.OakMill.texts;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -39,7 +41,7 @@ class HoursVerbsTest {
 
     private LoggedHours log(String... texts) throws Rejected {
         return db.write("ilse", write -> {
-            String[] all = java.util.Arrays.copyOf(texts, texts.length + 2);
+            String[] all = Arrays.copyOf(texts, texts.length + 2);
             all[texts.length] = "id";
             all[texts.length + 1] = HoursEntryStore.nextId(write).value();
             return LogHours.log(write, row(HoursEntry.class, all), TODAY);
@@ -258,10 +260,10 @@ class HoursVerbsTest {
     @Test
     void stated_hours_follow_rule_3_seasons_then_days_off_then_the_ceiling() {
         CrewMember ilse = row(CrewMember.class, "id", "ilse", "name", "Ilse", "mon", "8", "sat", "4");
-        var seasons = java.util.List.of(
+        var seasons = List.of(
                 row(CrewHours.class, "crew", "ilse", "from", "2026-06-01", "to", "2026-08-31", "mon", "10"),
                 row(CrewHours.class, "crew", "ilse", "from", "2026-07-01", "to", "2026-07-31", "mon", "6"));
-        var off = java.util.List.of(
+        var off = List.of(
                 row(DaysOff.class, "crew", "ilse", "from", "2026-11-02", "to", "2026-11-08"),
                 row(DaysOff.class, "crew", "ilse", "from", "2026-11-15", "to", "2026-11-15", "hours", "5"),
                 row(DaysOff.class, "from", "2026-11-16", "to", "2026-11-20", "hours", "3"));
@@ -276,8 +278,7 @@ class HoursVerbsTest {
         assertThat(on(ilse, "2026-11-18", seasons, off)).isEqualTo("0");
     }
 
-    private static String on(
-            CrewMember member, String day, java.util.List<CrewHours> seasons, java.util.List<DaysOff> off) {
+    private static String on(CrewMember member, String day, List<CrewHours> seasons, List<DaysOff> off) {
         return StatedHours.on(LocalDate.parse(day), member, seasons, off).text();
     }
 }

@@ -22,6 +22,7 @@ import weekwright.base.Rejected;
 import weekwright.db.Db;
 import weekwright.db.FolderRefused;
 import weekwright.db.Stale;
+import weekwright.db.Stored;
 import weekwright.testkit.OakMill;
 
 class TaskVerbsTest {
@@ -83,7 +84,7 @@ class TaskVerbsTest {
                         List.of(row(Link.class, "task", "shaft.3", "after", "shaft.1", "share", "0.5")),
                         TODAY));
         List<Link> links = db.read(read -> LinkStore.before(read, new Id("shaft.3"))).stream()
-                .map(weekwright.db.Stored::value)
+                .map(Stored::value)
                 .toList();
         assertThat(links).containsExactly(row(Link.class, "task", "shaft.3", "after", "shaft.1", "share", "0.5"));
         assertThat(task(db, "shaft.3").added()).isEmpty();

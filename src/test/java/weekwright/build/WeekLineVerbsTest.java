@@ -7,6 +7,7 @@ import static weekwright.testkit.OakMill.row;
 import static weekwright.testkit.OakMill.task;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -14,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.base.Rejected;
+import weekwright.base.Words;
 import weekwright.db.Db;
 import weekwright.db.FolderRefused;
 import weekwright.db.Stored;
@@ -38,7 +40,7 @@ class WeekLineVerbsTest {
 
     private Stored<WeekLine> save(String... texts) throws Exception {
         return db.write("ilse", write -> {
-            String[] all = java.util.Arrays.copyOf(texts, texts.length + 2);
+            String[] all = Arrays.copyOf(texts, texts.length + 2);
             all[texts.length] = "id";
             all[texts.length + 1] = WeekLineStore.nextId(write).value();
             return SaveWeekLine.save(write, Optional.empty(), row(WeekLine.class, all), TODAY);
@@ -51,9 +53,7 @@ class WeekLineVerbsTest {
                 write -> SaveTask.save(
                         write,
                         Optional.of(OakMill.shown(db, TaskStore.TABLE, task)),
-                        TaskStore.TABLE
-                                .shape()
-                                .with(task(db, task), "hazards", weekwright.base.Words.of(hazards.split(" "))),
+                        TaskStore.TABLE.shape().with(task(db, task), "hazards", Words.of(hazards.split(" "))),
                         List.of(),
                         TODAY));
     }

@@ -3,6 +3,7 @@ package weekwright.campaign;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -44,7 +45,7 @@ final class Crowd {
     private record Write(Kind kind, String mark, Visitor.Form form) {}
 
     private final List<Client> clients = new ArrayList<>();
-    private final LocalDate today = LocalDate.now(java.time.ZoneOffset.UTC).minusDays(1);
+    private final LocalDate today = LocalDate.now(ZoneOffset.UTC).minusDays(1);
 
     /** So many clients of the server at that address. */
     Crowd(String origin, int clients, long seed) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.Statement;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -37,7 +38,7 @@ class KillCampaignTest {
             }
             statement.execute("UPDATE meta SET project_version = project_version + 1");
         }
-        Map<Crowd.Kind, List<String>> acknowledged = new java.util.EnumMap<>(Crowd.Kind.class);
+        Map<Crowd.Kind, List<String>> acknowledged = new EnumMap<>(Crowd.Kind.class);
         for (Crowd.Kind kind : Crowd.Kind.values()) {
             acknowledged.put(kind, kind == Crowd.Kind.NOTE ? List.of("mark 0 2") : List.of());
         }

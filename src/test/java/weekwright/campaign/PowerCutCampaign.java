@@ -6,6 +6,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -160,7 +161,7 @@ public final class PowerCutCampaign {
                 if (live.length == 0) {
                     continue;
                 }
-                byte[] both = java.util.Arrays.copyOf(sure, Math.max(sure.length, live.length));
+                byte[] both = Arrays.copyOf(sure, Math.max(sure.length, live.length));
                 for (int at = 0; at < live.length; at += SECTOR) {
                     if (random.nextBoolean()) {
                         System.arraycopy(live, at, both, at, Math.min(SECTOR, live.length - at));

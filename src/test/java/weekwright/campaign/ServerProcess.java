@@ -4,12 +4,18 @@ import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.net.BindException;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
+import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -70,7 +76,7 @@ final class ServerProcess implements AutoCloseable {
     /** Runs a command of the program to its end; its exit status. */
     static int run(String heap, Path log, String... arguments) throws IOException, InterruptedException {
         ServerProcess command = begin(List.of("-Xmx" + heap), "weekwright.Main", List.of(arguments), log, Map.of());
-        command.process.getInputStream().transferTo(java.io.OutputStream.nullOutputStream());
+        command.process.getInputStream().transferTo(OutputStream.nullOutputStream());
         return command.process.waitFor();
     }
 
@@ -83,10 +89,10 @@ final class ServerProcess implements AutoCloseable {
         int first = (int) (ProcessHandle.current().pid() % PORTS);
         for (int i = 0; i < PORTS; i++) {
             int port = LOWEST_PORT + (first + i) % PORTS;
-            try (java.net.ServerSocket free = new java.net.ServerSocket()) {
-                free.bind(new java.net.InetSocketAddress("127.0.0.1", port));
+            try (ServerSocket free = new ServerSocket()) {
+                free.bind(new InetSocketAddress("127.0.0.1", port));
                 return port;
-            } catch (java.net.BindException taken) {
+            } catch (BindException taken) {
                 // the next one
             }
         }
@@ -121,7 +127,7 @@ final class ServerProcess implements AutoCloseable {
 
     /** Whether it ended by itself within so many milliseconds. */
     boolean ends(long millis) throws InterruptedException {
-        return process.waitFor(millis, java.util.concurrent.TimeUnit.MILLISECONDS);
+        return process.waitFor(millis, TimeUnit.MILLISECONDS);
     }
 
     /** Asks it to end, waits, and gives its exit status. */
@@ -138,7 +144,7 @@ final class ServerProcess implements AutoCloseable {
     private static String classPath() {
         ClassLoader loader = Thread.currentThread().getContextClassLoader();
         String own = System.getProperty("java.class.path");
-        return loader instanceof java.net.URLClassLoader urls
+        return loader instanceof URLClassLoader urls
                 ? Stream.concat(Stream.of(urls.getURLs()).map(url -> new File(url.getPath()).getPath()), Stream.of(own))
                         .collect(Collectors.joining(File.pathSeparator))
                 : own;

@@ -9,6 +9,8 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.Statement;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -166,7 +168,7 @@ public final class Soak {
                 .with("task", task)
                 .with(
                         "date",
-                        java.time.LocalDate.now(java.time.ZoneOffset.UTC)
+                        LocalDate.now(ZoneOffset.UTC)
                                 .minusDays(1 + random.nextInt(200))
                                 .toString())
                 .with("hours", "0:01")

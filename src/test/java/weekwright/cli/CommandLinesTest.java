@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -127,7 +128,7 @@ class CommandLinesTest {
         return files;
     }
 
-    private static List<Path> list(Path folder) throws java.io.IOException {
+    private static List<Path> list(Path folder) throws IOException {
         try (var all = Files.list(folder)) {
             return all.toList();
         }

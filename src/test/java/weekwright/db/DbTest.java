@@ -8,16 +8,19 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Rejected;
 import weekwright.base.Shape;
+import weekwright.build.Link;
 import weekwright.build.Stage;
 import weekwright.testkit.Requirement;
 
@@ -96,13 +99,13 @@ class DbTest {
         long before = db.version();
         assertThatThrownBy(() -> db.write("ilse", w -> {
                     stages.insert(w, stage("pit", "Wheel pit"));
-                    throw new Rejected(weekwright.base.Problem.fault("name", "", "is no good", "write another"));
+                    throw new Rejected(Problem.fault("name", "", "is no good", "write another"));
                 }))
                 .isInstanceOf(Rejected.class)
                 .hasMessage("name: is no good; write another");
         assertThat(db.version()).isEqualTo(before);
         assertThat(db.read(stages::count)).isZero();
-        java.util.List<History.Change> changes = db.read(r -> History.newest(r, 10));
+        List<History.Change> changes = db.read(r -> History.newest(r, 10));
         assertThat(changes).isEmpty();
     }
 
@@ -137,7 +140,7 @@ class DbTest {
                 .isEqualTo(new Stored<>(pit.row(), 2, pit.value()));
         assertThat(db.<Boolean, Taken>write("ilse", w -> stages.setBack(w, pit.row(), removal.before())))
                 .isFalse();
-        java.util.List<History.Change> log = db.read(r -> History.of(r, "stages", pit.row()));
+        List<History.Change> log = db.read(r -> History.of(r, "stages", pit.row()));
         assertThat(log).extracting(History.Change::action).containsExactly("added", "removed", "added");
     }
 
@@ -188,8 +191,8 @@ class DbTest {
 
     @Test
     void a_row_that_refers_to_nothing_is_refused_at_commit_and_the_store_goes_on() {
-        Table<weekwright.build.Link> links = new Table<>("links", weekwright.build.Link.class);
-        var link = Shape.of(weekwright.build.Link.class)
+        Table<Link> links = new Table<>("links", Link.class);
+        var link = Shape.of(Link.class)
                 .parse(Map.of("task", "a", "after", "b"), Reading.file(2), new Problems())
                 .orElseThrow();
         assertThatThrownBy(() -> db.write("ilse", w -> links.insert(w, link)))

@@ -10,6 +10,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -76,7 +77,7 @@ class DiskTest {
         try (RandomAccessFile bytes = new RandomAccessFile(file.toFile(), "rw")) {
             bytes.seek(from);
             byte[] damage = new byte[length];
-            java.util.Arrays.fill(damage, with);
+            Arrays.fill(damage, with);
             bytes.write(damage);
         }
         assertRefused(folder, file, newest);

@@ -7,14 +7,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Id;
 import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Shape;
 import weekwright.build.Stage;
+import weekwright.build.Task;
 import weekwright.testkit.ServerFixture;
 
 class KeptRowsTest {
@@ -85,9 +88,7 @@ class KeptRowsTest {
         db.write("ilse", write -> {
             STAGES.insertAll(
                     write,
-                    java.util.stream.IntStream.range(0, 600)
-                            .mapToObj(i -> stage("s" + i, "new"))
-                            .toList());
+                    IntStream.range(0, 600).mapToObj(i -> stage("s" + i, "new")).toList());
             return null;
         });
         same();
@@ -128,7 +129,7 @@ class KeptRowsTest {
 
     @Test
     void the_rows_of_an_id_are_the_same_from_the_database_and_from_what_is_kept() {
-        Table<weekwright.build.Task> tasks = new Table<>("tasks", weekwright.build.Task.class);
+        Table<Task> tasks = new Table<>("tasks", Task.class);
         db.write("ilse", write -> {
             STAGES.insert(write, stage("Pit", "Wheel pit"));
             STAGES.insert(write, stage("roof", "Roof"));
@@ -145,16 +146,13 @@ class KeptRowsTest {
         });
         db.read(read -> {
             for (String stage : List.of("pit", "PIT", "roof", "none")) {
-                List<Stored<weekwright.build.Task>> first = db.read(fresh -> tasks.where(fresh, "stage", stage));
+                List<Stored<Task>> first = db.read(fresh -> tasks.where(fresh, "stage", stage));
                 for (int i = 0; i < 12; i++) {
                     assertThat(tasks.where(read, "stage", stage)).isEqualTo(first);
                 }
                 assertThat(first).hasSize(stage.equalsIgnoreCase("pit") ? 30 : 0);
             }
-            assertThat(tasks.find(read, new weekwright.base.Id("T7"))
-                            .orElseThrow()
-                            .value()
-                            .title())
+            assertThat(tasks.find(read, new Id("T7")).orElseThrow().value().title())
                     .isEqualTo("T");
             return null;
         });

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.stream.IntStream;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.io.TempDir;
@@ -19,8 +20,8 @@ class UpgradeTest {
     @TempDir
     Path folder;
 
-    static java.util.stream.IntStream older() {
-        return java.util.stream.IntStream.range(1, Migrations.newest());
+    static IntStream older() {
+        return IntStream.range(1, Migrations.newest());
     }
 
     @ParameterizedTest

@@ -7,6 +7,8 @@ import static weekwright.testkit.ProjectInputs.project;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import weekwright.engine.simulate.Found;
+import weekwright.engine.simulate.Learned;
 import weekwright.testkit.ProjectInputs;
 import weekwright.testkit.Run;
 
@@ -362,8 +364,8 @@ class AsItGoesRulesTest {
         assertThat(Run.of(full).landing("a")).isEqualTo("2027-03-01");
     }
 
-    private static weekwright.engine.simulate.Found found(ProjectInputs project) {
-        return new weekwright.engine.simulate.Learned(project.inputs()).found();
+    private static Found found(ProjectInputs project) {
+        return new Learned(project.inputs()).found();
     }
 
     private static double share(int[] days, String from, String to) {

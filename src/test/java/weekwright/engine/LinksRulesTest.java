@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static weekwright.testkit.ProjectInputs.project;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.ProjectInputs;
 import weekwright.testkit.Run;
@@ -131,9 +132,7 @@ class LinksRulesTest {
                 .isEqualTo("2027-03-02");
         Run spread = Run.of(
                 project().task("cure").days(8, 10, 14).started("2027-02-22").and(), 300);
-        assertThat(java.util.Arrays.stream(spread.outcome().taskLanding[0])
-                        .min()
-                        .orElseThrow())
+        assertThat(Arrays.stream(spread.outcome().taskLanding[0]).min().orElseThrow())
                 .isGreaterThan(spread.inputs().asOf());
     }
 

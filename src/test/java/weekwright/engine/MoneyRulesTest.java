@@ -245,7 +245,7 @@ class MoneyRulesTest {
                 assertThat(outcome.paidOut[month][trial]).isEqualTo(1_000L * outcome.supporters[month][trial]);
             }
         }
-        assertThat(java.util.Arrays.stream(outcome.supporters)
+        assertThat(Arrays.stream(outcome.supporters)
                         .mapToInt(month -> month[0])
                         .distinct()
                         .count())

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static weekwright.testkit.ProjectInputs.project;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.ProjectInputs;
@@ -91,8 +92,8 @@ class OutputRulesTest {
         ProjectInputs season = everyDay();
         season.task("a").stage("pit").exactly(8).season(501, 930);
         assertThat(share(heldBy(season), "SEASON")).isGreaterThan(0.9);
-        ProjectInputs weather = everyDay()
-                .weather(new Inputs.Weather(java.util.List.of(0., 0., 1., 1., 0., 0., 0., 0., 0., 0., 0., 0.), 2));
+        ProjectInputs weather =
+                everyDay().weather(new Inputs.Weather(List.of(0., 0., 1., 1., 0., 0., 0., 0., 0., 0., 0., 0.), 2));
         weather.task("a").stage("pit").exactly(8).outdoors();
         assertThat(share(heldBy(weather), "WEATHER")).isGreaterThan(0.9);
         ProjectInputs equipment = everyDay().equipment("press", 1);

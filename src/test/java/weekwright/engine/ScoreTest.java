@@ -3,6 +3,7 @@ package weekwright.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 /** Scores against worked values. */
@@ -24,8 +25,7 @@ class ScoreTest {
         // Goldman 2005,
         // "Calibrated probabilistic forecasting using ensemble model output statistics", Mon. Weather Rev. 133,
         // equation 5)
-        org.apache.commons.statistics.distribution.NormalDistribution normal =
-                org.apache.commons.statistics.distribution.NormalDistribution.of(20, 3);
+        NormalDistribution normal = NormalDistribution.of(20, 3);
         double[] values = new double[4000];
         for (int i = 0; i < values.length; i++) {
             values[i] = normal.inverseCumulativeProbability((i + 0.5) / values.length);

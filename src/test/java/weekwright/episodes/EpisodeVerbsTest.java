@@ -9,6 +9,7 @@ import static weekwright.testkit.OakMill.find;
 import static weekwright.testkit.OakMill.shown;
 import static weekwright.testkit.OakMill.texts;
 
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -16,8 +17,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Quantity;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
 import weekwright.db.Db;
 import weekwright.db.FolderRefused;
+import weekwright.db.Stored;
 import weekwright.testkit.OakMill;
 
 class EpisodeVerbsTest {
@@ -160,26 +165,19 @@ class EpisodeVerbsTest {
                 .isEqualTo(OakMill.row(Tell.class, "episode", kept.id().value(), "task", "shaft.1", "share", "0.65"));
     }
 
-    private weekwright.db.Stored<Episode> publish(LocalDate slot, String minutes) throws Exception {
+    private Stored<Episode> publish(LocalDate slot, String minutes) throws Exception {
         return db.write(
                 "tomas",
                 write -> PublishFromBank.publish(
-                        write,
-                        slot,
-                        "From the bank",
-                        new weekwright.base.Quantity(new java.math.BigDecimal(minutes)),
-                        TODAY));
+                        write, slot, "From the bank", new Quantity(new BigDecimal(minutes)), TODAY));
     }
 
     private void story(String task, String minutes) throws Exception {
-        var table = weekwright.build.TaskStore.TABLE;
+        var table = TaskStore.TABLE;
         var stored = find(db, table, task);
-        var told = table.shape()
-                .with(
-                        stored.value(),
-                        "story_minutes",
-                        Optional.of(new weekwright.base.Quantity(new java.math.BigDecimal(minutes))));
-        var filmed = table.shape().with(told, "camera", Optional.of(weekwright.build.Task.Camera.FIXED));
+        var told =
+                table.shape().with(stored.value(), "story_minutes", Optional.of(new Quantity(new BigDecimal(minutes))));
+        var filmed = table.shape().with(told, "camera", Optional.of(Task.Camera.FIXED));
         db.write("tomas", write -> table.update(write, stored.row(), stored.version(), filmed));
     }
 }

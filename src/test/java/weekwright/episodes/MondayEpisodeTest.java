@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import weekwright.base.Id;
 import weekwright.base.Quantity;
 import weekwright.base.Reading;
+import weekwright.build.Publishing;
 import weekwright.build.SettingsStore;
 import weekwright.db.Stored;
 import weekwright.testkit.ServerFixture;
@@ -148,7 +149,7 @@ class MondayEpisodeTest {
     @Test
     void the_seven_days_end_with_the_day_until_which_the_crew_films() throws Exception {
         server.db().write("ilse", write -> {
-            Stored<weekwright.build.Publishing> stored = SettingsStore.one(write, SettingsStore.PUBLISHING);
+            Stored<Publishing> stored = SettingsStore.one(write, SettingsStore.PUBLISHING);
             SettingsStore.update(
                     write,
                     SettingsStore.PUBLISHING,

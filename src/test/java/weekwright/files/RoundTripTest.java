@@ -8,8 +8,11 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Hours;
+import weekwright.base.Reading;
 import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.files.csv.ProjectData;
@@ -94,10 +97,8 @@ class RoundTripTest {
     @Test
     void rule_101_every_whole_minute_of_a_day_comes_back_from_two_decimals() throws Exception {
         for (int minutes = 1; minutes <= 24 * 60; minutes++) {
-            String text = new weekwright.base.Hours(minutes).text();
-            assertThat(weekwright.base.Hours.parse(text, weekwright.base.Reading.file(2))
-                            .minutes())
-                    .isEqualTo(minutes);
+            String text = new Hours(minutes).text();
+            assertThat(Hours.parse(text, Reading.file(2)).minutes()).isEqualTo(minutes);
         }
     }
 
@@ -167,7 +168,7 @@ class RoundTripTest {
         PlainProject small = small();
         Map<String, String> before = files(small.folder());
         try (Db db = small.imported(temp.resolve("project"))) {
-            org.assertj.core.api.Assertions.assertThatThrownBy(
+            Assertions.assertThatThrownBy(
                             () -> ExportProject.into(db, new Folder(temp.resolve("project")), small.folder()))
                     .hasMessage(small.folder()
                             + " is not empty, and an export overwrites nothing. Name a new or empty folder.");

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.base.Money;
+import weekwright.build.DaysOffStore;
 import weekwright.build.StageStore;
 import weekwright.build.TaskStore;
 import weekwright.engine.simulate.Progress;
@@ -232,7 +233,7 @@ class ForecastTest {
 
     @Test
     void nobody_available_for_a_year_is_told_and_is_no_crash() {
-        project.add(weekwright.build.DaysOffStore.TABLE, "from=2026-11-25", "to=2027-11-25");
+        project.add(DaysOffStore.TABLE, "from=2026-11-25", "to=2027-11-25");
         assertThat(forecast().stage("pit").orElseThrow().landing().p10()).contains(LocalDate.of(2027, 11, 26));
     }
 

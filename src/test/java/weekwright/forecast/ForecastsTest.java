@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.build.LinkStore;
 import weekwright.build.TaskStore;
 import weekwright.engine.explain.Cause;
 import weekwright.engine.explain.WhatMoved;
@@ -138,8 +139,8 @@ class ForecastsTest {
     void a_forecast_that_fails_says_why_and_the_last_good_one_stays() throws Exception {
         waited(TODAY);
         project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Wall", "kind=work", "likely=40");
-        project.add(weekwright.build.LinkStore.TABLE, "task=pit.1", "after=pit.2");
-        project.add(weekwright.build.LinkStore.TABLE, "task=pit.2", "after=pit.1");
+        project.add(LinkStore.TABLE, "task=pit.1", "after=pit.2");
+        project.add(LinkStore.TABLE, "task=pit.2", "after=pit.1");
         Forecasts.Look look = waited(TODAY);
         assertThat(look.state()).isEqualTo(Forecasts.State.FAILED);
         assertThat(look.trouble()).contains("pit.1", "pit.2");

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Words;
 import weekwright.engine.explain.Levers;
 import weekwright.testkit.ServerFixture;
 
@@ -100,7 +101,7 @@ class LeverFuturesTest {
         assertThat(look(futures, DEARER).settled()).isTrue();
         long before = SERVER.db().version();
         SERVER.db().write("ilse", write -> {
-            KeptLeversStore.TABLE.insert(write, new KeptLevers("dearer", weekwright.base.Words.of("prices=30")));
+            KeptLeversStore.TABLE.insert(write, new KeptLevers("dearer", Words.of("prices=30")));
             return null;
         });
         assertThat(SERVER.db().version()).isGreaterThan(before);

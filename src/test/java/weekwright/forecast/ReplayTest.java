@@ -11,10 +11,12 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import weekwright.base.Id;
 import weekwright.base.Quantity;
+import weekwright.build.CrewMemberStore;
 import weekwright.build.StageStore;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
@@ -23,6 +25,7 @@ import weekwright.db.Folder;
 import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.engine.Inputs;
+import weekwright.engine.plan.Planner;
 import weekwright.engine.simulate.Progress;
 import weekwright.testkit.SettableClock;
 
@@ -91,7 +94,7 @@ class ReplayTest {
     private SmallProject project(String started, String done) throws Exception {
         return new SmallProject(folder)
                 .add(
-                        weekwright.build.CrewMemberStore.TABLE,
+                        CrewMemberStore.TABLE,
                         "id=ilse name=Ilse trades=joiner mon=8 tue=8 wed=8 thu=8 fri=8 sat=4".split(" "))
                 .add(StageStore.TABLE, "id=pit name=Pit order=1".split(" "))
                 .add(StageStore.TABLE, "id=roof name=Roof order=2".split(" "))
@@ -114,8 +117,7 @@ class ReplayTest {
         assertThat(last.basis().asOf()).isEqualTo(FRIDAY);
         TrackRecord record =
                 Replay.run(new Replay.Asked(asked.now(), List.of(last), asked.estimatesFrom()), 1, Progress.NONE);
-        return record.fridays().get(0).stages().stream()
-                .collect(java.util.stream.Collectors.toMap(TrackRecord.Stage::id, one -> one));
+        return record.fridays().get(0).stages().stream().collect(Collectors.toMap(TrackRecord.Stage::id, one -> one));
     }
 
     @Test
@@ -147,9 +149,7 @@ class ReplayTest {
             Replay.Asked asked = project.db().read(read -> Replay.ask(read, TODAY));
             Inputs inputs =
                     asked.fridays().get(asked.fridays().size() - 1).basis().inputs();
-            int planned = weekwright.engine.plan.Planner.plan(inputs, Forecasts.SEED, 10)
-                    .landing()
-                    .get(1);
+            int planned = Planner.plan(inputs, Forecasts.SEED, 10).landing().get(1);
             assertThat(stages.get("pit").plan()).isEqualTo(LocalDate.ofEpochDay(planned));
             assertThat(stages.get("pit").landed()).isEmpty();
         }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import weekwright.db.Db;
@@ -24,7 +26,7 @@ class SlotFuturesTest {
         SERVER.close();
     }
 
-    private static SlotFutures.Compared compare(java.util.function.Function<Read, List<SlotPlan>> changes) {
+    private static SlotFutures.Compared compare(Function<Read, List<SlotPlan>> changes) {
         return new SlotFutures(FUTURES).compare(SERVER.db(), TODAY, Optional.empty(), changes);
     }
 
@@ -62,7 +64,7 @@ class SlotFuturesTest {
                 .limit(12)
                 .mapToDouble(Forecast.SlotChance::empty)
                 .sum();
-        assertThat(sum).isCloseTo(now.emptyOf12(), org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(sum).isCloseTo(now.emptyOf12(), Offset.offset(1e-9));
     }
 
     @Test

@@ -3,6 +3,7 @@ package weekwright.funds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.LinkRules;
@@ -40,7 +41,7 @@ class DuplicateStageTest {
                         .allMatch(task -> task.isOpen()
                                 && task.started().isEmpty()
                                 && task.left().isEmpty()
-                                && task.added().equals(java.util.Optional.of(OakMill.TODAY)));
+                                && task.added().equals(Optional.of(OakMill.TODAY)));
                 List<String> names = db.read(StageStore::inOrder).stream()
                         .map(one -> one.value().name())
                         .toList();

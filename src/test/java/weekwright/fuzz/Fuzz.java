@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -93,7 +94,7 @@ public final class Fuzz {
             byte[] bytes = mutations.of(seeds.get(i % seeds.size()));
             tried(
                     "picture",
-                    java.util.Base64.getEncoder().encodeToString(bytes),
+                    Base64.getEncoder().encodeToString(bytes),
                     () -> outcomes.merge(pictureOf(bytes) ? "read" : "refused", 1, Integer::sum));
         }
         return failures;

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -16,6 +18,7 @@ import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Rejected;
 import weekwright.base.Shape;
+import weekwright.base.Words;
 import weekwright.build.Equipment;
 import weekwright.build.EquipmentStore;
 import weekwright.build.HoursEntry;
@@ -63,7 +66,7 @@ class UndoChangeTest {
     }
 
     private static <R extends Record> R row(Class<R> type, String... texts) {
-        Map<String, String> all = new java.util.HashMap<>();
+        Map<String, String> all = new HashMap<>();
         for (int i = 0; i < texts.length; i += 2) {
             all.put(texts[i], texts[i + 1]);
         }
@@ -175,7 +178,7 @@ class UndoChangeTest {
                 write -> EquipmentStore.TABLE.insert(write, row(Equipment.class, "id", "hoist", "name", "The hoist")));
         long added = db.version();
         db.write("ilse", write -> {
-            set(write, TaskStore.TABLE, "gate.2", "equipment", weekwright.base.Words.of("hoist:1"));
+            set(write, TaskStore.TABLE, "gate.2", "equipment", Words.of("hoist:1"));
             return null;
         });
         assertThatThrownBy(() -> undo(added))
@@ -257,8 +260,8 @@ class UndoChangeTest {
 
     @Test
     void every_table_that_leaves_change_records_is_a_thing_in_words() {
-        List<String> tables = new java.util.ArrayList<>(
-                ProjectData.tables().stream().map(Table::name).toList());
+        List<String> tables =
+                new ArrayList<>(ProjectData.tables().stream().map(Table::name).toList());
         tables.addAll(
                 List.of("project", "publishing", "weather", "orders", "money", "emergency", "model", "build_log"));
         // kept with its episode and in no file

@@ -10,9 +10,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Hours;
 import weekwright.base.Id;
+import weekwright.base.Words;
 import weekwright.build.Equipment;
 import weekwright.build.EquipmentStore;
+import weekwright.build.Task;
 import weekwright.build.TaskStore;
 import weekwright.db.Db;
 import weekwright.db.Folder;
@@ -54,13 +57,13 @@ class ValueWordsTest {
 
     @Test
     void only_the_fields_that_differ_are_told_in_the_words_of_the_forms() throws Exception {
-        Stored<weekwright.build.Task> task =
+        Stored<Task> task =
                 db.read(read -> TaskStore.TABLE.find(read, new Id("gate.1"))).orElseThrow();
         var shape = TaskStore.TABLE.shape();
         var changed = shape.with(
                 shape.with(
                         shape.with(
-                                shape.with(task.value(), "left", Optional.of(new weekwright.base.Hours(270))),
+                                shape.with(task.value(), "left", Optional.of(new Hours(270))),
                                 "done",
                                 Optional.of(LocalDate.of(2026, 11, 24))),
                         "redo_of",
@@ -79,10 +82,9 @@ class ValueWordsTest {
     @Test
     void what_stands_in_a_list_of_words_is_told_by_its_name() throws Exception {
         db.write("ilse", write -> EquipmentStore.TABLE.insert(write, trestles()));
-        Stored<weekwright.build.Task> task =
+        Stored<Task> task =
                 db.read(read -> TaskStore.TABLE.find(read, new Id("gate.1"))).orElseThrow();
-        var changed =
-                TaskStore.TABLE.shape().with(task.value(), "equipment", weekwright.base.Words.of("trestle:2", "lost"));
+        var changed = TaskStore.TABLE.shape().with(task.value(), "equipment", Words.of("trestle:2", "lost"));
         db.write("ilse", write -> TaskStore.TABLE.update(write, task.row(), task.version(), changed));
         assertThat(told(TaskStore.TABLE, task.row())).containsExactly("Equipment that it holds:  -> Trestles: 2, lost");
     }
@@ -121,7 +123,7 @@ class ValueWordsTest {
                 new Id("trestle"),
                 "Trestles",
                 Optional.of(3),
-                weekwright.base.Words.NONE,
+                Words.NONE,
                 false,
                 Optional.empty(),
                 Optional.empty(),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -204,9 +205,9 @@ class MarkdownTest {
     }
 
     private static final NoteLinks LINKS = (kind, id) -> switch (kind + " " + id.folded()) {
-        case "TASK weir.2" -> java.util.Optional.of(new NoteLinks.Target("Set <the> *sill*", "/build/tasks/weir.2"));
-        case "STAGE weir" -> java.util.Optional.of(new NoteLinks.Target("Weir", ""));
-        default -> java.util.Optional.empty();
+        case "TASK weir.2" -> Optional.of(new NoteLinks.Target("Set <the> *sill*", "/build/tasks/weir.2"));
+        case "STAGE weir" -> Optional.of(new NoteLinks.Target("Weir", ""));
+        default -> Optional.empty();
     };
 
     @Test

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -92,9 +93,8 @@ class LibrariesTest {
                 .findFirst()
                 .orElseThrow()
                 .get("version");
-        int[] numbers = java.util.Arrays.stream(version.split("\\."))
-                .mapToInt(Integer::parseInt)
-                .toArray();
+        int[] numbers =
+                Arrays.stream(version.split("\\.")).mapToInt(Integer::parseInt).toArray();
         assertThat(numbers[0] * 1_000_000 + numbers[1] * 1_000 + numbers[2]).isGreaterThanOrEqualTo(3_051_003);
     }
 }

@@ -5,6 +5,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 
@@ -73,7 +74,7 @@ final class Calendar {
         if (!within(person, day)) {
             return 0;
         }
-        String weekday = day.getDayOfWeek().name().substring(0, 3).toLowerCase(java.util.Locale.ROOT);
+        String weekday = day.getDayOfWeek().name().substring(0, 3).toLowerCase(Locale.ROOT);
         String hours = person.get(weekday);
         for (Map<String, String> season : seasons) {
             if (season.get("crew").equals(person.get("id")) && within(season, day)) {

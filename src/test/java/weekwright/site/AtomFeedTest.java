@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 /** The feed read back by a library for feeds and held to what RFC 4287 (December 2005) says MUST be; its sections stand beside. */
@@ -27,8 +28,8 @@ class AtomFeedTest {
         byte[] bytes = AtomFeed.of(
                 new AtomFeed.Head("key", "The \"mill\" & race", address, "The mill", LocalDate.of(2026, 1, 5)),
                 List.of(entries));
-        return (Feed) new WireFeedInput(true, java.util.Locale.ROOT)
-                .build(new StringReader(new String(bytes, StandardCharsets.UTF_8)));
+        return (Feed)
+                new WireFeedInput(true, Locale.ROOT).build(new StringReader(new String(bytes, StandardCharsets.UTF_8)));
     }
 
     private static List<String> names(List<SyndPerson> people) {

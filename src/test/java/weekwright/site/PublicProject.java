@@ -1,11 +1,13 @@
 package weekwright.site;
 
 import java.time.LocalDate;
+import weekwright.base.Id;
 import weekwright.build.BuildLog;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
+import weekwright.db.Stale;
 import weekwright.db.Stored;
 import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
@@ -67,16 +69,15 @@ public final class PublicProject {
             return null;
         });
         db.write("test", write -> {
-            Stored<CrewMember> bram = CrewMemberStore.TABLE
-                    .find(write, new weekwright.base.Id("bram"))
-                    .orElseThrow();
+            Stored<CrewMember> bram =
+                    CrewMemberStore.TABLE.find(write, new Id("bram")).orElseThrow();
             try {
                 CrewMemberStore.TABLE.update(
                         write,
                         bram.row(),
                         bram.version(),
                         CrewMemberStore.TABLE.shape().with(bram.value(), "public_name", "B."));
-            } catch (weekwright.db.Stale e) {
+            } catch (Stale e) {
                 throw new IllegalStateException(e);
             }
             return null;
@@ -116,7 +117,7 @@ public final class PublicProject {
             try {
                 SettingsStore.update(
                         write, SettingsStore.BUILD_LOG, old.version(), SmallProject.of(BuildLog.class, pairs));
-            } catch (weekwright.db.Stale e) {
+            } catch (Stale e) {
                 throw new IllegalStateException(e);
             }
             return null;

@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.jsoup.Jsoup;
@@ -29,6 +30,7 @@ import weekwright.db.Db;
 import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
 import weekwright.db.Stale;
+import weekwright.db.Write;
 import weekwright.forecast.Forecasts;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
@@ -211,7 +213,7 @@ class SiteTest {
                 .containsExactly("Weir 80", "Sluice gate 20");
     }
 
-    private static void spent(weekwright.db.Write write, String id, String amount, String stage) {
+    private static void spent(Write write, String id, String amount, String stage) {
         LedgerEntryStore.TABLE.insert(
                 write,
                 SmallProject.of(
@@ -507,8 +509,6 @@ class SiteTest {
         PublishSite.into(folder.resolve("site"), site, steps::add);
         assertThat(steps).hasSize(site.paths().size() + 24).hasSize(site.most());
         assertThat(steps)
-                .isEqualTo(java.util.stream.IntStream.rangeClosed(1, site.most())
-                        .boxed()
-                        .toList());
+                .isEqualTo(IntStream.rangeClosed(1, site.most()).boxed().toList());
     }
 }

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebDriverException;
@@ -291,7 +292,7 @@ public final class BrowserFixture implements AutoCloseable {
     /** The page as a picture, for a person to look at. */
     public void picture(Path file) {
         try {
-            Files.write(file, driver.getScreenshotAs(org.openqa.selenium.OutputType.BYTES));
+            Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -38,6 +38,7 @@ import weekwright.db.Folder;
 import weekwright.db.FolderRefused;
 import weekwright.db.Stored;
 import weekwright.db.Table;
+import weekwright.db.Write;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.Shot;
@@ -132,7 +133,7 @@ public final class OakMill {
                 row(ModelSettings.class));
     }
 
-    private static void task(weekwright.db.Write write, String id, String title, String... more) {
+    private static void task(Write write, String id, String title, String... more) {
         Map<String, String> texts = new LinkedHashMap<>(
                 Map.of("id", id, "stage", id.replaceFirst("\\..*", ""), "title", title, "kind", "work"));
         for (int i = 0; i < more.length; i += 2) {
@@ -141,7 +142,7 @@ public final class OakMill {
         TaskStore.TABLE.insert(write, of(Task.class, texts));
     }
 
-    private static void link(weekwright.db.Write write, String task, String after) {
+    private static void link(Write write, String task, String after) {
         LinkStore.TABLE.insert(write, row(Link.class, "task", task, "after", after));
     }
 

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
@@ -41,7 +42,7 @@ public final class Visitor {
 
         /** Header values joined; empty where the answer has no such header. */
         public String header(String name) {
-            return String.join(", ", headers.getOrDefault(name.toLowerCase(java.util.Locale.ROOT), List.of()));
+            return String.join(", ", headers.getOrDefault(name.toLowerCase(Locale.ROOT), List.of()));
         }
 
         /** All words of the page's main part, one space between them. */

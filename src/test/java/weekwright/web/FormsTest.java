@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -149,7 +150,7 @@ class FormsTest {
         Visitor ilse = as("ilse");
         Visitor.Form form = ilse.form(ilse.get(PATH), "#chief").with("name", "Weir again");
         ExecutorService threads = Executors.newFixedThreadPool(8);
-        List<Callable<Visitor.Reply>> sends = java.util.Collections.nCopies(24, form::send);
+        List<Callable<Visitor.Reply>> sends = Collections.nCopies(24, form::send);
         for (Future<Visitor.Reply> reply : threads.invokeAll(sends)) {
             assertThat(reply.get().status()).isEqualTo(303);
             assertThat(reply.get().to()).isEqualTo(PATH);

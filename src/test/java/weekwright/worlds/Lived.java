@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
 import weekwright.engine.plan.Plan;
@@ -284,8 +285,8 @@ public final class Lived {
 
     /** Stages of which something was open on the day of the forecast. */
     public int[] openStages() {
-        return java.util.stream.IntStream.range(0, world.stages)
-                .filter(s -> java.util.stream.IntStream.range(0, done.length)
+        return IntStream.range(0, world.stages)
+                .filter(s -> IntStream.range(0, done.length)
                         .anyMatch(t -> world.tasks.get(t).stage == s && known[t] && !done[t]))
                 .toArray();
     }

@@ -2,6 +2,7 @@ package weekwright.worlds;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -217,7 +218,7 @@ public final class World {
                 continue;
             }
             LocalDate slot = LocalDate.ofEpochDay(plannedEnd.get(t) + between(7, 42))
-                    .with(java.time.temporal.TemporalAdjusters.nextOrSame(DayOfWeek.FRIDAY));
+                    .with(TemporalAdjusters.nextOrSame(DayOfWeek.FRIDAY));
             while (taken.contains((int) slot.toEpochDay())) {
                 slot = slot.plusWeeks(1);
             }
@@ -229,7 +230,7 @@ public final class World {
             films.add(film);
         }
         if (pledges != null) {
-            LocalDate friday = START.with(java.time.temporal.TemporalAdjusters.nextOrSame(DayOfWeek.FRIDAY));
+            LocalDate friday = START.with(TemporalAdjusters.nextOrSame(DayOfWeek.FRIDAY));
             for (int k = 0; k < SIDE_WEEKS; k++, friday = friday.plusWeeks(1)) {
                 if (!taken.contains((int) friday.toEpochDay())) {
                     Film side = new Film();

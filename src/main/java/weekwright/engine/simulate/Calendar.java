@@ -2,6 +2,7 @@ package weekwright.engine.simulate;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import weekwright.engine.Inputs;
@@ -87,7 +88,7 @@ final class Calendar {
             nobody[d] = all == 0;
         }
         slots = slotDays(inputs);
-        java.util.Arrays.fill(slotIndex, (short) -1);
+        Arrays.fill(slotIndex, (short) -1);
         for (int s = 0; s < slots.length; s++) {
             slotIndex[slots[s]] = (short) s;
         }

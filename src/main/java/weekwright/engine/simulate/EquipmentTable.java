@@ -1,5 +1,6 @@
 package weekwright.engine.simulate;
 
+import java.util.Arrays;
 import java.util.List;
 import weekwright.engine.Inputs;
 
@@ -51,7 +52,7 @@ final class EquipmentTable {
             n += inputs.tasks().get(t).equipment().size();
             start[t + 1] = n;
         }
-        java.util.Arrays.fill(start, tasks.listed + 1, tasks.count + 1, n);
+        Arrays.fill(start, tasks.listed + 1, tasks.count + 1, n);
         needed = new int[n];
         amount = new int[n];
         int i = 0;

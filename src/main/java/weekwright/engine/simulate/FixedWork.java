@@ -1,5 +1,6 @@
 package weekwright.engine.simulate;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -46,7 +47,7 @@ public record FixedWork(int[] days, int[][] need, int[] quantity, int[] from, in
             }
         }
         return Optional.of(new FixedWork(
-                java.util.Arrays.copyOf(expected.total, n),
+                Arrays.copyOf(expected.total, n),
                 need,
                 equipment.quantity.clone(),
                 setup.links.from.clone(),

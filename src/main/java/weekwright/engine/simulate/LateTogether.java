@@ -2,6 +2,7 @@ package weekwright.engine.simulate;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weekwright.engine.Inputs;
 import weekwright.engine.Inputs.Material;
@@ -245,7 +246,7 @@ public final class LateTogether {
         }
         Pair pair = pairs.get(at);
         if (!(pair.tau > 0)) {
-            java.util.Arrays.fill(times, 1);
+            Arrays.fill(times, 1);
             return pair.kappa;
         }
         double atNow = gamma(trialKey, now, pair.middle[now - first], pair.variance[now - first]);

@@ -1,7 +1,9 @@
 package weekwright.engine.simulate;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import weekwright.engine.Inputs;
 import weekwright.engine.Inputs.As;
 import weekwright.engine.Inputs.Camera;
@@ -91,12 +93,12 @@ public final class Learned {
     public record Surging(double chance, double size, int seen, int films) {}
 
     /** What the months say of surges; nothing while nobody was ever counted. */
-    public java.util.Optional<Surging> surging() {
-        java.time.LocalDate today = java.time.LocalDate.ofEpochDay(inputs.asOf());
+    public Optional<Surging> surging() {
+        LocalDate today = LocalDate.ofEpochDay(inputs.asOf());
         Surges surges = new Surges(inputs, 12 * today.getYear() + today.getMonthValue() - 1);
         return surges.any
-                ? java.util.Optional.of(new Surging(surges.meanChance, surges.middle, surges.seen, surges.films))
-                : java.util.Optional.empty();
+                ? Optional.of(new Surging(surges.meanChance, surges.middle, surges.seen, surges.films))
+                : Optional.empty();
     }
 
     /**
@@ -129,12 +131,12 @@ public final class Learned {
     public record Wandering(double drift, int months, boolean set) {}
 
     /** How joining wanders; nothing while nobody was ever counted. */
-    public java.util.Optional<Wandering> wandering() {
+    public Optional<Wandering> wandering() {
         if (inputs.supporters().isEmpty()) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         JoiningDrift drift = new JoiningDrift(inputs, LateTogether.month(inputs.asOf()));
-        return java.util.Optional.of(
+        return Optional.of(
                 new Wandering(drift.mean(), drift.months, inputs.model().joiningDrift() >= 0));
     }
 

@@ -1,6 +1,7 @@
 package weekwright.engine.simulate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import weekwright.engine.Inputs;
 
@@ -76,7 +77,7 @@ final class LinkTable {
         for (int l = 0; l < n; l++) {
             in[fill[to[l]]++] = l;
         }
-        inFrom = java.util.Arrays.stream(in).map(l -> from[l]).toArray();
+        inFrom = Arrays.stream(in).map(l -> from[l]).toArray();
         order = topological(tasks);
         markStart = new int[tasks.count + 1];
         List<double[]> marks = new ArrayList<>();

@@ -1,7 +1,9 @@
 package weekwright.engine.simulate;
 
+import java.util.Arrays;
 import java.util.List;
 import weekwright.engine.Inputs;
+import weekwright.engine.Outcome;
 
 /**
  * The inputs as primitive columns, with everything that does not depend on luck computed once. Immutable after construction and
@@ -115,7 +117,7 @@ public final class Setup {
             foundKey[t] = Streams.key(Streams.Purpose.FOUND_SHARE, id);
         }
         gatheringOn = new int[calendar.days];
-        java.util.Arrays.fill(gatheringOn, -1);
+        Arrays.fill(gatheringOn, -1);
         for (int g = 0; g < inputs.gatherings().size(); g++) {
             int day = inputs.gatherings().get(g).date() - inputs.asOf();
             if (day >= 0 && day < calendar.days) {
@@ -128,7 +130,7 @@ public final class Setup {
     }
 
     /** The columns of {@link weekwright.engine.Outcome#heldBy}. */
-    public List<weekwright.engine.Outcome.Reason> reasons() {
+    public List<Outcome.Reason> reasons() {
         return reasons.list;
     }
 

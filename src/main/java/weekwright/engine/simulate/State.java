@@ -1,5 +1,6 @@
 package weekwright.engine.simulate;
 
+import java.lang.reflect.Array;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -280,7 +281,7 @@ final class State {
     void copy(State other) {
         for (int i = 0; i < arrays.size(); i++) {
             Object from = other.arrays.get(i);
-            System.arraycopy(from, 0, arrays.get(i), 0, java.lang.reflect.Array.getLength(from));
+            System.arraycopy(from, 0, arrays.get(i), 0, Array.getLength(from));
         }
     }
 

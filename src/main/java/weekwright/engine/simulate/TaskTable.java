@@ -1,6 +1,7 @@
 package weekwright.engine.simulate;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import weekwright.engine.Inputs;
 import weekwright.engine.Inputs.As;
 import weekwright.engine.Inputs.Camera;
@@ -93,7 +94,7 @@ final class TaskTable {
     TaskTable(Inputs inputs, Crowd crowd, Ids stages, Seasons seasons, Learned learned) {
         List<Task> tasks = inputs.tasks();
         boolean found = learned.found().any();
-        int[] roughStages = java.util.stream.IntStream.range(0, inputs.stages().size())
+        int[] roughStages = IntStream.range(0, inputs.stages().size())
                 .filter(s -> inputs.stages().get(s).roughMinutes().given() || (found && workLeft(inputs, s)))
                 .toArray();
         listed = tasks.size();

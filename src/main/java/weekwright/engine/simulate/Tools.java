@@ -2,6 +2,8 @@ package weekwright.engine.simulate;
 
 import static weekwright.engine.simulate.TaskTable.NO_DAY;
 
+import java.util.Arrays;
+
 /**
  * Equipment of a day (rules 44, 130). Work holds it from a stretch to the end of the task or of the day, kept equipment from the
  * first hour to the end of the task, waits day and night. Equipment is there from the day after the task that makes it ready, and not
@@ -39,7 +41,7 @@ final class Tools {
     /** Before a run. */
     void restart(State state) {
         x = state;
-        java.util.Arrays.fill(holdsOn, -1);
+        Arrays.fill(holdsOn, -1);
     }
 
     /** Opens a day. */

@@ -1,5 +1,6 @@
 package weekwright.engine.simulate;
 
+import java.util.Arrays;
 import weekwright.engine.Inputs;
 
 /**
@@ -69,7 +70,7 @@ final class Turnout {
         if (told.length < ENOUGH_WEEKS) {
             return new Learned.TurnoutOf(crew, PRIOR_MEAN, 0, false);
         }
-        double mean = java.util.Arrays.stream(told).average().orElseThrow() / WHOLE;
+        double mean = Arrays.stream(told).average().orElseThrow() / WHOLE;
         return new Learned.TurnoutOf(crew, mean, told.length, false);
     }
 

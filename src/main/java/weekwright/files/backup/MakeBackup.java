@@ -1,8 +1,10 @@
 package weekwright.files.backup;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -95,7 +97,7 @@ public final class MakeBackup {
     /** The pictures come after the database: a picture is there before a row names it. */
     private static void write(Path whole, Path database, Path folder, Instant made) throws IOException {
         try (FileChannel channel = FileChannel.open(whole, StandardOpenOption.WRITE)) {
-            OutputStream out = new java.io.BufferedOutputStream(java.nio.channels.Channels.newOutputStream(channel));
+            OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel));
             ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
             zip.setLevel(Deflater.BEST_SPEED);
             Map<String, String> hashes = new TreeMap<>();

@@ -2,6 +2,7 @@ package weekwright.files.csv;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,7 +38,7 @@ final class KnownIds {
      * @param whole whether all could be read; if not, an unknown id is no fault
      */
     void add(String table, String file, List<String> ids, boolean whole) {
-        byTable.put(table, new Ids(file, new java.util.LinkedHashSet<>(ids), whole));
+        byTable.put(table, new Ids(file, new LinkedHashSet<>(ids), whole));
     }
 
     /** No id twice, regardless of case. */

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -47,7 +48,7 @@ public final class Pictures {
         Set<String> there = new TreeSet<>(names(folder.resolve(PHOTOS)));
         Set<String> named = new HashSet<>();
         photos.twice(
-                photo -> java.util.Optional.of(List.of(photo.note().folded(), photo.file())),
+                photo -> Optional.of(List.of(photo.note().folded(), photo.file())),
                 (later, first) -> photos.fault(
                         problems, later, "photo", photos.get(later).file(), "stands twice", "keep one of the lines"));
         for (int i = 0; i < photos.size(); i++) {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -180,7 +181,7 @@ public final class PlainFiles {
                         .at(NOTES + "/" + name, 0));
             }
         }
-        files.sort(java.util.Comparator.comparing(name -> name.substring(0, name.length() - 3)));
+        files.sort(Comparator.comparing(name -> name.substring(0, name.length() - 3)));
         return files;
     }
 
@@ -203,7 +204,7 @@ public final class PlainFiles {
         record Key(Problem problem, int file) {}
         return problems.list().stream()
                 .map(problem -> new Key(problem, order.indexOf(problem.file())))
-                .sorted(java.util.Comparator.comparingInt((Key key) -> key.file() < 0 ? order.size() : key.file())
+                .sorted(Comparator.comparingInt((Key key) -> key.file() < 0 ? order.size() : key.file())
                         .thenComparing(key -> key.problem().file())
                         .thenComparingInt(key -> key.problem().line()))
                 .map(Key::problem)

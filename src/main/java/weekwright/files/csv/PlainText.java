@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +26,7 @@ public final class PlainText {
         List<String> names = NoteFile.names(notes);
         Map<String, List<Photo>> photos = new LinkedHashMap<>();
         data.list(PhotoStore.TABLE)
-                .forEach(photo -> photos.computeIfAbsent(photo.note().folded(), n -> new java.util.ArrayList<>())
+                .forEach(photo -> photos.computeIfAbsent(photo.note().folded(), n -> new ArrayList<>())
                         .add(photo));
         for (int i = 0; i < notes.size(); i++) {
             Note note = notes.get(i);

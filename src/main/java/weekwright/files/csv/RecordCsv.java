@@ -18,6 +18,7 @@ import weekwright.base.Place;
 import weekwright.base.Problem;
 import weekwright.base.Problems;
 import weekwright.base.Reading;
+import weekwright.base.Refused;
 import weekwright.base.Rows;
 import weekwright.base.Shape;
 import weekwright.base.Words;
@@ -140,7 +141,7 @@ public final class RecordCsv {
             if (new BigDecimal(hours.text()).compareTo(given) != 0) {
                 problems.remark(column, plain, "is read as " + hours.minutes() + " minutes", "write " + hours.text());
             }
-        } catch (weekwright.base.Refused e) {
+        } catch (Refused e) {
             // too large: told by the reading of the column itself
         }
     }

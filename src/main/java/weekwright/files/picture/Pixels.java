@@ -9,6 +9,7 @@ import java.awt.image.ComponentSampleModel;
 import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
+import java.util.Arrays;
 
 /**
  * A picture as plain numbers.
@@ -150,7 +151,7 @@ record Pixels(int width, int height, int bands, int[] samples, ColorSpace space)
 
     /** Adds up a row for each place of the outcome; a picture may be millions wide and one high, hence long. */
     private static void narrow(int[] row, int width, int bands, int into, long[] across) {
-        java.util.Arrays.fill(across, 0);
+        Arrays.fill(across, 0);
         int to = 0;
         long left = 0;
         long end = width;

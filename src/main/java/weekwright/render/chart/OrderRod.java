@@ -1,7 +1,9 @@
 package weekwright.render.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import weekwright.render.chart.Labels.Place;
 
 /**
@@ -53,7 +55,7 @@ public final class OrderRod {
         svg.group("bows");
         int most = bows.stream().mapToInt(bow -> bow.to() - bow.from()).max().orElse(1);
         List<Bow> heavyLast = new ArrayList<>(bows);
-        heavyLast.sort(java.util.Comparator.comparing(Bow::longest));
+        heavyLast.sort(Comparator.comparing(Bow::longest));
         Labels labels = new Labels(new Box(0, 0, width, height));
         for (Bow bow : heavyLast) {
             bow(svg, bow, rod, reach(bow, most, rod));
@@ -119,11 +121,7 @@ public final class OrderRod {
         }
         for (int i = 0; i < pegs.size(); i++) {
             String kind = "rod-peg "
-                    + pegs.get(i)
-                            .state()
-                            .name()
-                            .toLowerCase(java.util.Locale.ROOT)
-                            .replace('_', '-');
+                    + pegs.get(i).state().name().toLowerCase(Locale.ROOT).replace('_', '-');
             svg.circle(kind + (pegs.get(i).longest() ? " longest" : ""), rod, y(i), PEG);
         }
     }

@@ -1,5 +1,6 @@
 package weekwright.web.account;
 
+import java.time.Instant;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
@@ -82,7 +83,7 @@ public final class AccountPage implements Page {
                 .toList();
     }
 
-    private static String moment(Request request, java.time.Instant at) {
+    private static String moment(Request request, Instant at) {
         return Formats.moment(LocalDateTime.ofInstant(at, request.settings().zone()));
     }
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -266,7 +267,7 @@ public final class AheadLeversPage implements Page {
     }
 
     private static String one(double mean) {
-        return String.format(java.util.Locale.ROOT, "%.1f", mean);
+        return String.format(Locale.ROOT, "%.1f", mean);
     }
 
     private static Row days(String what, LeverAnswer.Pair<Optional<LocalDate>> pair, Formats formats, Inputs inputs) {

@@ -1,5 +1,6 @@
 package weekwright.web.ahead;
 
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ import weekwright.render.Form;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture;
 import weekwright.web.crew.CrewBackupsPage;
+import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
@@ -87,7 +89,7 @@ public final class AheadPage implements Page {
                 look.state() == Forecasts.State.STOPPED,
                 request.form("stop"),
                 needs,
-                request.access() == weekwright.web.kit.Access.CREW,
+                request.access() == Access.CREW,
                 look.shown().map(shown -> guessed(shown.forecast())).orElse(""),
                 request.read(Examples::there),
                 CrewBackupsPage.warning(request),
@@ -180,9 +182,9 @@ public final class AheadPage implements Page {
             Forecast then, Forecast now, Formats formats, Optional<weekwright.forecast.Moved> why) {
         List<Moved> moved = new ArrayList<>();
         for (Forecast.Stage stage : now.stages()) {
-            Optional<java.time.LocalDate> old =
+            Optional<LocalDate> old =
                     then.stage(stage.id()).flatMap(s -> s.landing().p50());
-            Optional<java.time.LocalDate> today = stage.landing().p50();
+            Optional<LocalDate> today = stage.landing().p50();
             boolean past =
                     stage.landing().p90().map(day -> !day.isAfter(now.asOf())).orElse(false);
             if (old.isPresent() && today.isPresent() && !past) {

@@ -9,6 +9,7 @@ import weekwright.build.RemoveEquipment;
 import weekwright.build.Shown;
 import weekwright.db.Stored;
 import weekwright.render.Form;
+import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.NotFound;
@@ -65,8 +66,8 @@ public final class BuildEquipmentEditPage implements Page {
                     .saying(one.value().name() + " is removed"
                             + (held == 0
                                     ? "."
-                                    : ", and " + weekwright.render.Formats.count(held, "task")
-                                            + (held == 1 ? " does" : " do") + " without it."));
+                                    : ", and " + Formats.count(held, "task") + (held == 1 ? " does" : " do")
+                                            + " without it."));
         });
     }
 }

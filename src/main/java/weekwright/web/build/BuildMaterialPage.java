@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Codec;
 import weekwright.base.Money;
 import weekwright.base.Quantity;
 import weekwright.build.Shown;
@@ -147,7 +148,7 @@ public final class BuildMaterialPage implements Page {
                 .map(d -> d.readAs(line.unit()))
                 .filter(text -> !text.isEmpty())
                 .ifPresent(text -> facts.add(new Frame.Cell("Read as", text)));
-        facts.add(new Frame.Cell("Source", weekwright.base.Codec.word(line.sourceOrDefault())));
+        facts.add(new Frame.Cell("Source", Codec.word(line.sourceOrDefault())));
         if (!line.supplier().isEmpty()) {
             facts.add(new Frame.Cell("From", line.supplier()));
         }

@@ -2,6 +2,7 @@ package weekwright.web.build;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -53,7 +54,7 @@ public final class BuildShiftPage implements Page {
         if (slots) {
             moves.addAll(ShiftSlots.moves(read, first, days));
         }
-        moves.sort(java.util.Comparator.comparing(ShiftDates.Move::from));
+        moves.sort(Comparator.comparing(ShiftDates.Move::from));
         return moves;
     }
 

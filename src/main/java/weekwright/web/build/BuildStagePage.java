@@ -2,6 +2,8 @@ package weekwright.web.build;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -114,7 +116,7 @@ public final class BuildStagePage implements Page {
         List<Task> kept =
                 tasks.stream().filter(task -> task.dropped().isEmpty()).toList();
         Map<String, List<HoursEntry>> entries = TaskFigures.entries(read);
-        Map<String, TaskFigures> figures = new java.util.HashMap<>();
+        Map<String, TaskFigures> figures = new HashMap<>();
         tasks.forEach(task -> figures.put(
                 task.id().value(),
                 TaskFigures.of(task, entries.getOrDefault(task.id().folded(), List.of()))));
@@ -299,7 +301,7 @@ public final class BuildStagePage implements Page {
     private static List<NoteLine> notes(Read read, Stage stage) {
         return NoteStore.TABLE.where(read, "stage", stage.id().value()).stream()
                 .map(Stored::value)
-                .sorted(java.util.Comparator.comparing(Note::date).reversed())
+                .sorted(Comparator.comparing(Note::date).reversed())
                 .limit(NOTES_MOST)
                 .map(note -> new NoteLine(note.id().value(), note.date(), note.title()))
                 .toList();

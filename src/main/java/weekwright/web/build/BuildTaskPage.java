@@ -2,6 +2,8 @@ package weekwright.web.build;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -161,7 +163,7 @@ public final class BuildTaskPage implements Page {
     }
 
     private static Map<String, Form> forms(Request request, Stored<Task> task) {
-        Map<String, Form> forms = new java.util.LinkedHashMap<>();
+        Map<String, Form> forms = new LinkedHashMap<>();
         String today = request.today().toString();
         for (String act : List.of("done", "dropped", "aside", "left", "started", "open", "clock")) {
             Form form = request.form(act, Map.of("day", today));
@@ -207,7 +209,7 @@ public final class BuildTaskPage implements Page {
     }
 
     private static List<HoursLine> entries(Read read, Task task) {
-        Map<String, String> names = new java.util.HashMap<>();
+        Map<String, String> names = new HashMap<>();
         CrewMemberStore.TABLE
                 .values(read)
                 .forEach(member -> names.put(member.id().folded(), member.name()));

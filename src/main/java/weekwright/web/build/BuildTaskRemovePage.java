@@ -2,6 +2,7 @@ package weekwright.web.build;
 
 import java.util.Optional;
 import weekwright.build.MarkDropped;
+import weekwright.build.Said;
 import weekwright.build.Shown;
 import weekwright.build.Task;
 import weekwright.build.TaskStore;
@@ -51,7 +52,7 @@ public final class BuildTaskRemovePage implements Page {
             Optional<String> went = Optional.of(
                             TaskRemoval.of(write, task.value()).goes())
                     .filter(list -> !list.isEmpty())
-                    .map(weekwright.build.Said::list);
+                    .map(Said::list);
             TaskRemoval.remove(write, task, form.version());
             return Saved.to("/build/stages/" + task.value().stage())
                     .saying("\u201c" + task.value().title() + "\u201d is removed"

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,7 +38,7 @@ final class LikeTask {
                         && self.map(id -> !id.same(task.id())).orElse(true)
                         && copied(task, entries.getOrDefault(task.id().folded(), List.of()))
                                 .isPresent()));
-        choices.sort(java.util.Comparator.comparing(
+        choices.sort(Comparator.comparing(
                         (Form.Choice choice) -> byId.get(choice.value()).done().orElseThrow())
                 .reversed());
         return choices;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Id;
 import weekwright.base.Problems;
+import weekwright.base.Reading;
 import weekwright.base.Shape;
 import weekwright.build.LinkStore;
 import weekwright.build.SaveTasks;
@@ -225,7 +226,7 @@ final class TaskCells {
     private static Task blank(Id stage) {
         Task blank = SHAPE.parse(
                         Map.of("id", "new", "stage", stage.value(), "title", "new", "kind", "work"),
-                        weekwright.base.Reading.file(0),
+                        Reading.file(0),
                         new Problems())
                 .orElseThrow();
         return SHAPE.with(blank, "title", "");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -213,7 +214,7 @@ final class TaskFields {
         List<String> all = new ArrayList<>(before);
         all.addAll(fresh);
         List<String> titles = fresh.stream()
-                .map(code -> HazardCodes.title(code).orElse(code).toLowerCase(java.util.Locale.ROOT))
+                .map(code -> HazardCodes.title(code).orElse(code).toLowerCase(Locale.ROOT))
                 .toList();
         return Optional.of(new Answer.Again(
                 Map.of("hazards", ticked, "proposed", all),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import weekwright.account.WeekLinkStore;
 import weekwright.base.Hours;
+import weekwright.base.Id;
 import weekwright.build.CrewHoursStore;
 import weekwright.build.CrewMember;
 import weekwright.build.DaysOffStore;
@@ -98,7 +99,7 @@ public final class ComePage implements Page {
 
     private static String line(Read read, WeekPlan.Line line) {
         String what = line.task()
-                .flatMap(id -> TaskStore.TABLE.find(read, new weekwright.base.Id(id)))
+                .flatMap(id -> TaskStore.TABLE.find(read, new Id(id)))
                 .map(task -> task.value().title())
                 .orElse(line.episode().isPresent() ? "editing" : "");
         String words = what.isEmpty() ? line.text() : what + (line.text().isEmpty() ? "" : ": " + line.text());

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
@@ -61,7 +62,7 @@ public final class CrewCalendarsPage implements Page {
                 who,
                 name,
                 holds,
-                Optional.ofNullable(since.get(who.toLowerCase(java.util.Locale.ROOT)))
+                Optional.ofNullable(since.get(who.toLowerCase(Locale.ROOT)))
                         .map(at -> LocalDate.ofInstant(at, request.settings().zone())));
     }
 

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import weekwright.base.Codec;
 import weekwright.base.Hours;
 import weekwright.base.Id;
 import weekwright.build.CrewHours;
@@ -151,9 +152,7 @@ public final class CrewDaysPage implements Page {
                                 .map(Hours::minutes)
                                 .map(Formats::hoursLong)
                                 .orElse("the whole day"),
-                reasons.get(weekwright.base.Codec.word(one.reason()))
-                        + task
-                        + (one.note().isEmpty() ? "" : ". " + one.note()),
+                reasons.get(Codec.word(one.reason())) + task + (one.note().isEmpty() ? "" : ". " + one.note()),
                 false);
     }
 }

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
@@ -93,7 +94,7 @@ public final class CrewHistoryPage implements Page {
     }
 
     private static String word(Thing.Kind kind) {
-        return kind.name().toLowerCase(java.util.Locale.ROOT);
+        return kind.name().toLowerCase(Locale.ROOT);
     }
 
     private static Line line(Request request, Read read, Names names, long version) {

@@ -3,6 +3,7 @@ package weekwright.web.crew;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -106,7 +107,7 @@ public final class CrewPage implements Page {
                 .forEach(member -> names.put(member.id().folded(), member.name()));
         return DaysOffStore.TABLE.values(read).stream()
                 .filter(off -> !off.to().isBefore(today))
-                .sorted(java.util.Comparator.comparing(DaysOff::from))
+                .sorted(Comparator.comparing(DaysOff::from))
                 .map(off -> new Off(
                         off.crew()
                                 .map(id -> names.getOrDefault(id.folded(), id.value()))

@@ -2,6 +2,7 @@ package weekwright.web.crew;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import weekwright.base.Id;
 import weekwright.build.Caution;
 import weekwright.build.CautionStore;
@@ -134,7 +136,7 @@ final class SafetyFolder {
     List<OnSite> onSite(LocalDate from, LocalDate to) {
         Map<String, String> names = new HashMap<>();
         CrewMemberStore.TABLE.values(read).forEach(one -> names.put(one.id().folded(), one.name()));
-        Map<LocalDate, Map<String, Integer>> days = new TreeMap<>(java.util.Comparator.reverseOrder());
+        Map<LocalDate, Map<String, Integer>> days = new TreeMap<>(Comparator.reverseOrder());
         for (Stored<HoursEntry> stored : HoursEntryStore.between(read, from, to)) {
             HoursEntry entry = stored.value();
             days.computeIfAbsent(entry.date(), key -> new TreeMap<>())
@@ -157,7 +159,7 @@ final class SafetyFolder {
     }
 
     /** Machines with hazards or an inspection to come. */
-    List<Machine> machines(LocalDate today, java.util.function.Function<LocalDate, String> date) {
+    List<Machine> machines(LocalDate today, Function<LocalDate, String> date) {
         return EquipmentStore.TABLE.values(read).stream()
                 .filter(one -> !one.hazards().isEmpty() || one.inspectBy().isPresent())
                 .map(one -> new Machine(

@@ -1,6 +1,7 @@
 package weekwright.web.episodes;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -177,7 +178,7 @@ public final class EpisodePage implements Page {
 
     private static String next(Episode episode) {
         for (Step step : Step.values()) {
-            boolean later = java.util.Arrays.stream(Step.values())
+            boolean later = Arrays.stream(Step.values())
                     .anyMatch(other ->
                             other.compareTo(step) >= 0 && other.day(episode).isPresent());
             if (!later) {

@@ -2,6 +2,7 @@ package weekwright.web.episodes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
@@ -75,7 +76,7 @@ final class EpisodeRemoval {
         long captured = ShotStore.ofEpisode(read, episode.id()).stream()
                 .map(Stored::value)
                 .map(Shot::captured)
-                .filter(java.util.Optional::isPresent)
+                .filter(Optional::isPresent)
                 .count();
         some(held, captured, "captured shot", "captured shots");
         some(held, NoteStore.TABLE.where(read, "episode", id).size(), "build note", "build notes");

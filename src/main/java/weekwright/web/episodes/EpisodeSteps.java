@@ -1,5 +1,6 @@
 package weekwright.web.episodes;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -87,7 +88,7 @@ record EpisodeSteps(Episode episode, int shots, int captured, double told, List<
     String words(Formats formats) {
         for (int i = Step.values().length - 1; i >= 0; i--) {
             Step step = Step.values()[i];
-            Optional<java.time.LocalDate> day = step.day(episode);
+            Optional<LocalDate> day = step.day(episode);
             if (day.isPresent()) {
                 return step.words() + " " + formats.dateShort(day.get());
             }

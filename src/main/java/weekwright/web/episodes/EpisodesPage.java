@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Quantity;
@@ -164,7 +165,7 @@ public final class EpisodesPage implements Page {
                                         .map(day -> " for " + formats.date(day))
                                         .orElse("")
                                 + " was made from what was "
-                                + row.value().title().substring(0, 1).toLowerCase(java.util.Locale.ROOT)
+                                + row.value().title().substring(0, 1).toLowerCase(Locale.ROOT)
                                 + row.value().title().substring(1) + "."))
                 .toList();
     }

@@ -2,6 +2,7 @@ package weekwright.web.episodes;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import weekwright.base.Id;
@@ -81,8 +82,7 @@ record SlotFillers(Optional<Long> bank, List<Filler> standbys, List<Filler> side
                         && task.cameraOrDefault() != Task.Camera.ONCE
                         && TaskHazards.company(read, task) != Task.Company.BY)
                 .filter(task -> UnmetLinks.of(read, task).isEmpty())
-                .sorted(java.util.Comparator.comparing(
-                                (Task task) -> task.storyMinutes().get())
+                .sorted(Comparator.comparing((Task task) -> task.storyMinutes().get())
                         .reversed())
                 .limit(MOST_SIDE)
                 .map(task -> new Filler(

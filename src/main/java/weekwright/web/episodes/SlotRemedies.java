@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import weekwright.base.Hours;
@@ -106,8 +107,7 @@ final class SlotRemedies {
         EpisodeStore.TABLE.values(read).stream()
                 .filter(one -> one.kindOrDefault() == Episode.Kind.STANDBY
                         && one.published().isEmpty())
-                .sorted(java.util.Comparator.comparing(
-                                (Episode one) -> one.cut().isEmpty())
+                .sorted(Comparator.comparing((Episode one) -> one.cut().isEmpty())
                         .thenComparing(one -> one.footageComplete().isEmpty()))
                 .limit(MOST_STANDBYS)
                 .forEach(one -> standby(one).ifPresent(all::add));

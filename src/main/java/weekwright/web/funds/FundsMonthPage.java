@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import weekwright.base.Problem;
 import weekwright.base.Rejected;
 import weekwright.build.CrewMember;
@@ -178,9 +179,9 @@ public final class FundsMonthPage implements Page {
                 .forEach(line -> said.add(Formats.sentence(line.name()) + ": " + StatementParts.figure(line, formats)
                         + " then, nothing now"));
         return said.size() > CHANGES_MOST
-                ? java.util.stream.Stream.concat(
+                ? Stream.concat(
                                 said.stream().limit(CHANGES_MOST),
-                                java.util.stream.Stream.of("and " + (said.size() - CHANGES_MOST) + " more"))
+                                Stream.of("and " + (said.size() - CHANGES_MOST) + " more"))
                         .toList()
                 : said;
     }

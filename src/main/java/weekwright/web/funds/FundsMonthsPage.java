@@ -2,6 +2,7 @@ package weekwright.web.funds;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -56,8 +57,7 @@ public final class FundsMonthsPage implements Page {
         ClosedMonthStore.TABLE.list(read).forEach(one -> closed.put(one.value().month(), one));
         YearMonth now = YearMonth.from(request.today());
         int count = Math.toIntExact(
-                Math.max(0, YearMonth.from(settings.openingDate()).until(now, java.time.temporal.ChronoUnit.MONTHS))
-                        + 1);
+                Math.max(0, YearMonth.from(settings.openingDate()).until(now, ChronoUnit.MONTHS)) + 1);
         List<Line> lines = new ArrayList<>();
         for (FundsMonths.Month month :
                 FundsMonths.of(request.today(), count, settings, ledger, SupporterMonthStore.TABLE.values(read))) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.DoubleFunction;
 import weekwright.forecast.Forecast;
 import weekwright.funds.LedgerEntry;
 import weekwright.funds.SupporterMonth;
@@ -134,7 +135,7 @@ public record SupportersAhead(List<String> drawings, List<AheadPicture.Table> ta
             List<AheadPicture.Balance> past,
             List<AheadPicture.Fan> fan,
             List<LocalDate> ringed,
-            java.util.function.DoubleFunction<String> words) {
+            DoubleFunction<String> words) {
         return new LineChart(id, title, today, past, fan, List.of(), ringed, words).drawings();
     }
 

@@ -1,6 +1,7 @@
 package weekwright.web.kit;
 
 import io.javalin.http.Context;
+import java.util.Arrays;
 import java.util.Set;
 
 /**
@@ -39,7 +40,7 @@ public record Front(Set<String> names, boolean beyond, boolean proxy, boolean tl
         String forwarded = proxy ? last(context, "X-Forwarded-For") : "";
         String address = forwarded.isEmpty() ? context.ip() : forwarded;
         String[] parts = address.split(":");
-        return parts.length > 4 ? String.join(":", java.util.Arrays.copyOf(parts, 4)) : address;
+        return parts.length > 4 ? String.join(":", Arrays.copyOf(parts, 4)) : address;
     }
 
     /** What the nearest proxy said: the last of a list. */

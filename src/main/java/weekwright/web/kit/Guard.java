@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.eclipse.jetty.http.HttpField;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpHeader;
@@ -82,7 +83,7 @@ public final class Guard extends Handler.Wrapper {
     }
 
     private String sentence() {
-        Set<String> all = new java.util.TreeSet<>(hosts);
+        Set<String> all = new TreeSet<>(hosts);
         all.removeAll(Set.of("localhost", "127.0.0.1", "[::1]"));
         return all.isEmpty()
                 ? "This server answers to localhost, 127.0.0.1 and [::1] alone.\n"

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.slf4j.Logger;
@@ -133,7 +134,7 @@ final class Replies {
                 request.settings().project().currency(),
                 request.today(),
                 group,
-                request.access().name().toLowerCase(java.util.Locale.ROOT),
+                request.access().name().toLowerCase(Locale.ROOT),
                 request.person().map(person -> person.name()),
                 request.whose(),
                 request.version(),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.base.Id;
+import weekwright.build.CrewMemberStore;
 import weekwright.build.EditHours;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
@@ -59,7 +60,7 @@ public final class LogEntryEditPage implements Page {
                 Formats.hoursLong(value.hours().minutes()) + " on " + Formats.dayMonthLong(value.date()) + ", "
                         + LogDay.what(read, value),
                 entry.row() + ":" + entry.version(),
-                weekwright.build.CrewMemberStore.TABLE.values(read).stream()
+                CrewMemberStore.TABLE.values(read).stream()
                         .map(member -> new Form.Choice(member.id().value(), member.name()))
                         .toList(),
                 Choices.tasks(read, task -> task.isWork()),

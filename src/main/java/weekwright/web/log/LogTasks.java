@@ -2,10 +2,12 @@ package weekwright.web.log;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import weekwright.build.CrewMember;
@@ -59,7 +61,7 @@ final class LogTasks {
                 new ArrayList<>(HoursEntryStore.between(read, today.minusDays(DAYS_BACK), today).stream()
                         .map(Stored::value)
                         .toList());
-        java.util.Collections.reverse(logged);
+        Collections.reverse(logged);
         logged.sort(Comparator.comparing(
                 entry -> !person.map(p -> p.id().same(entry.crew())).orElse(false)));
         Map<String, LocalDate> last = new HashMap<>();
@@ -71,7 +73,7 @@ final class LogTasks {
         forecast.ifPresent(f -> f.tasks().stream()
                 .filter(task -> task.start().p50().isPresent())
                 .sorted(Comparator.comparing(task -> task.start().p50().get()))
-                .forEach(task -> offered.putIfAbsent(task.id().toLowerCase(java.util.Locale.ROOT), "next")));
+                .forEach(task -> offered.putIfAbsent(task.id().toLowerCase(Locale.ROOT), "next")));
         open.values().stream()
                 .filter(task -> UnmetLinks.of(read, task).isEmpty())
                 .limit(MOST)

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -72,7 +73,7 @@ public final class LogWeekPage implements Page {
                         entry.value().hours().minutes(),
                         "/log/entries/" + entry.row() + "/edit")));
             }
-            lines.sort(java.util.Comparator.comparing(Line::day));
+            lines.sort(Comparator.comparing(Line::day));
             List<Integer> all = IntStream.range(0, DAYS)
                     .mapToObj(i ->
                             rows.stream().mapToInt(row -> row.minutes().get(i)).sum())

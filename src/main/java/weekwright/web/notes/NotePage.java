@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import weekwright.base.Id;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
@@ -151,7 +152,7 @@ public final class NotePage implements Page {
                         "/episodes/" + episode.value().id())));
         for (String id : note.tasks().list()) {
             TaskStore.TABLE
-                    .find(read, new weekwright.base.Id(id))
+                    .find(read, new Id(id))
                     .ifPresent(task -> things.add(new Thing(
                             "Task",
                             task.value().title(),

@@ -1,5 +1,6 @@
 package weekwright.web.parts;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -51,7 +52,7 @@ public final class Choices {
 
     /** The words of an enum in its order, as the files have them, with other labels where given. */
     public static <E extends Enum<E>> List<Form.Choice> words(Class<E> type, Map<E, String> labels) {
-        return java.util.Arrays.stream(type.getEnumConstants())
+        return Arrays.stream(type.getEnumConstants())
                 .map(one -> new Form.Choice(
                         Codec.word(one),
                         labels.getOrDefault(one, Codec.word(one).replace('-', ' '))))

@@ -1,8 +1,10 @@
 package weekwright.web.start;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -57,7 +59,7 @@ public final class StartNewPage implements Page {
                         "zone", request.clock().getZone().getId(),
                         "weekday", "friday",
                         "hours", "8"));
-        List<Form.Choice> weekdays = Arrays.stream(java.time.DayOfWeek.values())
+        List<Form.Choice> weekdays = Arrays.stream(DayOfWeek.values())
                 .map(day -> day.name().charAt(0) + day.name().substring(1).toLowerCase(Locale.ROOT))
                 .map(word -> new Form.Choice(word.toLowerCase(Locale.ROOT), word))
                 .toList();
@@ -136,8 +138,7 @@ public final class StartNewPage implements Page {
             }
             Id id = id(name, ids);
             ids.add(id);
-            Map<String, String> texts =
-                    new java.util.HashMap<>(Map.of("id", id.value(), "name", name, "trades", trades));
+            Map<String, String> texts = new HashMap<>(Map.of("id", id.value(), "name", name, "trades", trades));
             if (hours) {
                 DAYS.forEach(day -> texts.put(day, form.text("hours")));
             }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -123,7 +124,7 @@ final class CalendarEntries {
         Optional<WeekLine> own = line.row().map(facts.own()::get);
         String uid = own.map(one -> "line-" + one.id().folded())
                 .orElseGet(() -> "plan-" + day + "-" + crew.folded() + "-" + line.kind() + "-"
-                        + line.task().or(line::episode).orElse("bank").toLowerCase(java.util.Locale.ROOT));
+                        + line.task().or(line::episode).orElse("bank").toLowerCase(Locale.ROOT));
         int minutes = line.own()
                 ? line.hours().minutes()
                 : WeekDays.quarters(line.hours().minutes());

@@ -2,6 +2,7 @@ package weekwright.web.week;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,7 +35,7 @@ final class FiveLines {
                         byTask.merge(entry.task().get().value(), entry.hours().minutes(), Integer::sum));
         byTask.entrySet().stream()
                 .max(Map.Entry.<String, Integer>comparingByValue()
-                        .thenComparing(Map.Entry.comparingByKey(java.util.Comparator.reverseOrder())))
+                        .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
                 .ifPresent(most -> lines.add("Most of it went into \"" + facts.task(most.getKey()) + "\", "
                         + Formats.hoursLong(most.getValue()) + "."));
         List<String> done = facts.tasks().values().stream()
@@ -48,7 +49,7 @@ final class FiveLines {
         facts.hours().stream()
                 .map(HoursEntry::note)
                 .filter(note -> !note.isBlank())
-                .max(java.util.Comparator.comparingInt(String::length))
+                .max(Comparator.comparingInt(String::length))
                 .ifPresent(note -> lines.add("From the log: \"" + note.strip().replaceAll("\\s+", " ") + "\""));
         double footage = facts.hours().stream()
                 .flatMap(entry -> entry.footageMinutes().stream())

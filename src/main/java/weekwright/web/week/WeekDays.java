@@ -4,10 +4,13 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Hours;
@@ -150,7 +153,7 @@ final class WeekDays {
     static String text(WeekLine line, WeekFacts facts) {
         return text(
                 new WeekPlan.Line(
-                        line.kind().orElse(WeekLine.Kind.WORK).name().toLowerCase(java.util.Locale.ROOT),
+                        line.kind().orElse(WeekLine.Kind.WORK).name().toLowerCase(Locale.ROOT),
                         line.task().map(Object::toString),
                         line.episode().map(Object::toString),
                         line.hours().orElse(Hours.ZERO),
@@ -184,8 +187,8 @@ final class WeekDays {
         return day.shots().stream()
                 .filter(saidShots::add)
                 .map(facts.shots()::get)
-                .filter(java.util.Objects::nonNull)
-                .sorted(java.util.Comparator.comparing(
+                .filter(Objects::nonNull)
+                .sorted(Comparator.comparing(
                                 (Stored<Shot> shot) -> !shot.value().once())
                         .thenComparing(shot -> !shot.value().must()))
                 .limit(MOST_SHOTS)

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -128,7 +129,7 @@ public final class WeekShotsPage implements Page {
                 continue;
             }
             Set<String> ids = new HashSet<>();
-            day.shots().forEach(id -> ids.add(id.toLowerCase(java.util.Locale.ROOT)));
+            day.shots().forEach(id -> ids.add(id.toLowerCase(Locale.ROOT)));
             List<Line> lines = wanted.stream()
                     .filter(shot -> ids.contains(shot.value().id().folded()) && said.add(shot.row()))
                     .map(shot -> line(read, shot, true))

@@ -2,9 +2,11 @@ package weekwright.engine.simulate;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.IntToDoubleFunction;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.junit.jupiter.api.Test;
 import weekwright.engine.simulate.Streams.Purpose;
@@ -114,7 +116,7 @@ class StreamsTest {
         return ChiSquaredDistribution.of(degrees).inverseSurvivalProbability(FALSE_ALARM);
     }
 
-    private static double chiSquareOf(java.util.function.IntToDoubleFunction draw) {
+    private static double chiSquareOf(IntToDoubleFunction draw) {
         int[] counts = new int[256];
         for (int i = 0; i < 200_000; i++) {
             double u = draw.applyAsDouble(i);
@@ -125,7 +127,7 @@ class StreamsTest {
     }
 
     private static double chiSquare(int[] counts) {
-        double expected = java.util.Arrays.stream(counts).sum() / (double) counts.length;
+        double expected = Arrays.stream(counts).sum() / (double) counts.length;
         double sum = 0;
         for (int count : counts) {
             sum += (count - expected) * (count - expected) / expected;

@@ -1,5 +1,6 @@
 package weekwright.engine.simulate;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import weekwright.engine.plan.Plan;
@@ -91,7 +92,7 @@ public final class TrueFuture {
 
     private void lines(Setup setup, Luck luck) {
         LineTable lines = setup.lines;
-        java.util.Arrays.fill(luck.late, 1);
+        Arrays.fill(luck.late, 1);
         for (int m = 0; m < lines.count; m++) {
             if (lines.status[m] < LineTable.OUT) {
                 continue;

@@ -7,6 +7,8 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -202,7 +204,7 @@ class BackupTest {
     void a_backup_that_was_cut_off_is_refused_and_nothing_is_written() throws Exception {
         backup();
         byte[] whole = Files.readAllBytes(file);
-        Files.write(file, java.util.Arrays.copyOf(whole, whole.length / 2));
+        Files.write(file, Arrays.copyOf(whole, whole.length / 2));
         refused("it cannot be unpacked: Unexpected end of ZLIB input stream");
     }
 
@@ -226,9 +228,9 @@ class BackupTest {
         backup();
         LinkedHashMap<String, byte[]> entries = entries();
         byte[] database = entries.get(ReadBackup.DATABASE);
-        java.util.Arrays.fill(database, database.length / 2, database.length / 2 + 8192, (byte) 0x5a);
+        Arrays.fill(database, database.length / 2, database.length / 2 + 8192, (byte) 0x5a);
         String list = new String(entries.get(ReadBackup.CONTENTS), StandardCharsets.UTF_8);
-        String hash = java.util.HexFormat.of().formatHex(ReadBackup.sha256().digest(database));
+        String hash = HexFormat.of().formatHex(ReadBackup.sha256().digest(database));
         entries.put(
                 ReadBackup.CONTENTS,
                 list.replaceFirst("[0-9a-f]{64}  project\\.db", hash + "  project.db")

@@ -2,6 +2,7 @@ package weekwright.files.bank;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -31,7 +32,7 @@ class BankFilesTest {
     }
 
     private static byte[] joined(byte[]... parts) {
-        java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
         for (byte[] part : parts) {
             out.writeBytes(part);
         }

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Date;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -101,7 +102,7 @@ class ICalendarTest {
         assertThat(event.getDescription().getValue()).isEqualTo(hard);
         assertThat(event.getUid().getValue()).isEqualTo("x@a1b2");
         assertThat(event.getSequence().getValue()).isEqualTo(3);
-        assertThat(event.getDateTimeStamp().getValue()).isEqualTo(java.util.Date.from(CHANGED));
+        assertThat(event.getDateTimeStamp().getValue()).isEqualTo(Date.from(CHANGED));
         assertThat(event.getDateStart().getValue().hasTime()).isFalse();
         assertThat(event.getDateEnd().getValue().getRawComponents().getMonth()).isEqualTo(3);
         assertThat(event.getDateEnd().getValue().getRawComponents().getDate()).isEqualTo(1);

@@ -26,6 +26,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weekwright.base.FileKind;
 import weekwright.base.Refused;
+import weekwright.files.KeptFiles;
 import weekwright.testkit.CameraPicture;
 import weekwright.testkit.Requirement;
 
@@ -218,7 +219,7 @@ class PhotoFilesTest {
         refused(Arrays.copyOf(jpeg, jpeg.length / 2 + 500), "is damaged or of a rare kind");
         refused(Arrays.copyOf(png, png.length - 60), "is damaged or of a rare kind");
         refused(CameraPicture.pngHead(100, 100), "is damaged or of a rare kind");
-        assertThat(new weekwright.files.KeptFiles(folder).names()).isEmpty();
+        assertThat(new KeptFiles(folder).names()).isEmpty();
     }
 
     private void refused(byte[] picture, String start) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,8 @@ import weekwright.build.EquipmentStore;
 import weekwright.build.SettingsStore;
 import weekwright.db.Db;
 import weekwright.db.FolderRefused;
+import weekwright.db.Stale;
+import weekwright.db.Write;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.Roll;
@@ -127,14 +130,13 @@ class YearFolderTest {
         db.close();
     }
 
-    private static void entry(
-            weekwright.db.Write write, String id, String date, String amount, String kind, String... more) {
+    private static void entry(Write write, String id, String date, String amount, String kind, String... more) {
         List<String> pairs = new ArrayList<>(List.of("id", id, "date", date, "amount", amount, "kind", kind));
         pairs.addAll(List.of(more));
         LedgerEntryStore.TABLE.insert(write, OakMill.row(LedgerEntry.class, pairs.toArray(String[]::new)));
     }
 
-    private static void line(weekwright.db.Write write, String id, String item, String... more) {
+    private static void line(Write write, String id, String item, String... more) {
         List<String> pairs = new ArrayList<>(List.of(
                 "id",
                 id,
@@ -253,10 +255,8 @@ class YearFolderTest {
                         write,
                         money.row(),
                         money.version(),
-                        SettingsStore.MONEY
-                                .shape()
-                                .with(money.value(), "year_starts", Optional.of(java.time.MonthDay.of(4, 6))));
-            } catch (weekwright.db.Stale e) {
+                        SettingsStore.MONEY.shape().with(money.value(), "year_starts", Optional.of(MonthDay.of(4, 6))));
+            } catch (Stale e) {
                 throw new IllegalStateException(e);
             }
         });

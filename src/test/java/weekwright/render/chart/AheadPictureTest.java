@@ -10,11 +10,14 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
+import weekwright.render.Templates;
 import weekwright.render.chart.AheadPicture.Cash;
 import weekwright.render.chart.AheadPicture.Model;
 import weekwright.render.chart.AheadPicture.Notch;
@@ -331,8 +334,8 @@ class AheadPictureTest {
             assertThat(one.getAttribute("class")).startsWith("letters");
             assertThat(one.getAttribute("font-size")).isEmpty();
         }
-        String sheet = weekwright.render.Templates.packed().css("base").orElseThrow();
-        List<String> sizes = java.util.regex.Pattern.compile("\\.letters[^{]*\\{[^}]*?([0-9.]+)px")
+        String sheet = Templates.packed().css("base").orElseThrow();
+        List<String> sizes = Pattern.compile("\\.letters[^{]*\\{[^}]*?([0-9.]+)px")
                 .matcher(sheet)
                 .results()
                 .map(r -> r.group(1))
@@ -430,11 +433,10 @@ class AheadPictureTest {
         }
     }
 
-    static Stream<org.junit.jupiter.params.provider.Arguments> panes() {
+    static Stream<Arguments> panes() {
         return models().stream()
                 .flatMap(model -> Stream.of("2025-06-02", "2026-09-28", "2026-11-23", "2027-03-01", "2031-01-06")
-                        .flatMap(first -> AheadPane.SPANS.stream()
-                                .map(weeks -> org.junit.jupiter.params.provider.Arguments.of(model, first, weeks))));
+                        .flatMap(first -> AheadPane.SPANS.stream().map(weeks -> Arguments.of(model, first, weeks))));
     }
 
     @ParameterizedTest

@@ -3,6 +3,7 @@ package weekwright.web.account;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,9 +49,7 @@ class AccountStartPageTest {
         Visitor ilse = server.stranger();
         assertThat(set(ilse, "ilse", "wrong", ILSES).troubles())
                 .containsExactly("Name and code do not belong together, or the code was used or is too old.");
-        assertThat(set(ilse, "ilse", code.toUpperCase(java.util.Locale.ROOT), ILSES)
-                        .to())
-                .isEqualTo("/ahead");
+        assertThat(set(ilse, "ilse", code.toUpperCase(Locale.ROOT), ILSES).to()).isEqualTo("/ahead");
         assertThat(ilse.get("/week").status()).isEqualTo(200);
         assertThat(set(server.stranger(), "bram", code, "three wet felt hats").status())
                 .isEqualTo(401);

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
 import weekwright.db.Db;
+import weekwright.db.Stale;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -136,7 +137,7 @@ class AheadPageTest {
                         row.value().trades().text());
                 try {
                     CrewMemberStore.TABLE.update(write, row.row(), row.version(), idle);
-                } catch (weekwright.db.Stale e) {
+                } catch (Stale e) {
                     throw new IllegalStateException(e);
                 }
             }

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import weekwright.build.Project;
 import weekwright.build.SettingsStore;
+import weekwright.db.Stale;
 import weekwright.funds.Material;
 import weekwright.funds.MaterialStore;
 import weekwright.testkit.ServerFixture;
@@ -31,8 +33,8 @@ class CalculatorsTest {
                         project.version(),
                         SettingsStore.PROJECT
                                 .shape()
-                                .with(project.value(), "units", java.util.Optional.of(Project.Units.IMPERIAL)));
-            } catch (weekwright.db.Stale e) {
+                                .with(project.value(), "units", Optional.of(Project.Units.IMPERIAL)));
+            } catch (Stale e) {
                 throw new IllegalStateException(e);
             }
         });

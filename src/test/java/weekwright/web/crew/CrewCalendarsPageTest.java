@@ -2,6 +2,7 @@ package weekwright.web.crew;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.Requirement;
 import weekwright.testkit.ServerFixture;
@@ -15,7 +16,7 @@ class CrewCalendarsPageTest {
                         .press("renew"));
         String said = done.page().select(".flash p").text();
         assertThat(said).contains(visitor.origin() + "/calendars/");
-        return java.util.regex.Pattern.compile("/calendars/[^ ]+\\.ics")
+        return Pattern.compile("/calendars/[^ ]+\\.ics")
                 .matcher(said)
                 .results()
                 .map(found -> found.group())

@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Id;
+import weekwright.build.TaskStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -98,10 +102,8 @@ class CrewHistoryPageTest {
         Visitor ilse = server.as("ilse");
         for (int i = 0; i < 41; i++) {
             server.db().write("ilse", write -> {
-                var line = weekwright.build.TaskStore.TABLE
-                        .find(write, new weekwright.base.Id("gate.1"))
-                        .orElseThrow();
-                weekwright.build.TaskStore.TABLE.update(write, line.row(), line.version(), line.value());
+                var line = TaskStore.TABLE.find(write, new Id("gate.1")).orElseThrow();
+                TaskStore.TABLE.update(write, line.row(), line.version(), line.value());
                 return null;
             });
         }
@@ -200,17 +202,17 @@ class CrewHistoryPageTest {
         private volatile Duration past = Duration.ZERO;
 
         @Override
-        public java.time.ZoneId getZone() {
+        public ZoneId getZone() {
             return ServerFixture.CLOCK.getZone();
         }
 
         @Override
-        public Clock withZone(java.time.ZoneId zone) {
+        public Clock withZone(ZoneId zone) {
             return Clock.fixed(instant(), zone);
         }
 
         @Override
-        public java.time.Instant instant() {
+        public Instant instant() {
             return ServerFixture.CLOCK.instant().plus(past);
         }
     }

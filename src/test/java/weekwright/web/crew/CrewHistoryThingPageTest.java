@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Id;
+import weekwright.build.StageStore;
+import weekwright.build.TaskStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -83,16 +86,13 @@ class CrewHistoryThingPageTest {
     void a_state_that_the_rules_do_not_allow_any_more_is_refused() throws Exception {
         renamed("First", "14");
         server.db().write("bram", write -> {
-            var stages = weekwright.build.StageStore.TABLE;
-            var gate = stages.find(write, new weekwright.base.Id("gate")).orElseThrow();
-            stages.insert(write, stages.shape().with(gate.value(), "id", new weekwright.base.Id("sluice")));
-            var tasks = weekwright.build.TaskStore.TABLE;
+            var stages = StageStore.TABLE;
+            var gate = stages.find(write, new Id("gate")).orElseThrow();
+            stages.insert(write, stages.shape().with(gate.value(), "id", new Id("sluice")));
+            var tasks = TaskStore.TABLE;
             for (var task : tasks.where(write, "stage", "gate")) {
                 tasks.update(
-                        write,
-                        task.row(),
-                        task.version(),
-                        tasks.shape().with(task.value(), "stage", new weekwright.base.Id("sluice")));
+                        write, task.row(), task.version(), tasks.shape().with(task.value(), "stage", new Id("sluice")));
             }
             stages.delete(write, gate.row(), gate.version());
             return null;

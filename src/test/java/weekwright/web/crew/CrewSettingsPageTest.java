@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import weekwright.build.SettingsStore;
+import weekwright.history.Labels;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -102,7 +103,7 @@ class CrewSettingsPageTest {
         try (ServerFixture server = ServerFixture.small()) {
             for (var field : server.as("ilse").get("/crew/settings").page().select(".field label")) {
                 String[] names = field.attr("for").split("-", 2);
-                assertThat(field.text()).isEqualTo(weekwright.history.Labels.of(names[0], names[1]));
+                assertThat(field.text()).isEqualTo(Labels.of(names[0], names[1]));
             }
         }
     }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -95,7 +97,7 @@ class EpisodeCreditsPageTest {
         }
         Visitor.Reply calendars = ilse.follow(ilse.form(ilse.get("/crew/calendars"), "form:has(input[name=who])")
                 .press("renew"));
-        List<String> feeds = java.util.regex.Pattern.compile("/calendars/[^ ]+\\.ics")
+        List<String> feeds = Pattern.compile("/calendars/[^ ]+\\.ics")
                 .matcher(calendars.page().select(".flash p").text())
                 .results()
                 .map(found -> found.group())
@@ -107,7 +109,7 @@ class EpisodeCreditsPageTest {
                     .startsWith("BEGIN:VCALENDAR")
                     .doesNotContain("Quillwort");
         }
-        var basis = server.db().read(read -> InputsBuilder.build(read, java.time.LocalDate.of(2026, 11, 25)));
+        var basis = server.db().read(read -> InputsBuilder.build(read, LocalDate.of(2026, 11, 25)));
         String json = new ForecastJson(server.db().read(SettingsStore::get).moneyDigits())
                 .text(ForecastRun.run(basis, 10, 1, 1, done -> true).forecast());
         assertThat(json).doesNotContain("Quillwort");

@@ -3,6 +3,7 @@ package weekwright.web.episodes;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
@@ -46,7 +47,7 @@ class EpisodeEditPageTest {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor bram = server.as("bram");
             server.db().write("bram", write -> {
-                for (String id : java.util.List.of("gate.1", "gate.3")) {
+                for (String id : List.of("gate.1", "gate.3")) {
                     var task = TaskStore.TABLE.find(write, new Id(id)).orElseThrow();
                     TaskStore.TABLE.update(
                             write,

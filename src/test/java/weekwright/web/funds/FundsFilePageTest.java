@@ -2,6 +2,8 @@ package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -137,9 +139,9 @@ class FundsFilePageTest {
     @Test
     void two_encodings_are_told_by_line_and_the_columns_are_looked_for_again() {
         Visitor ilse = SERVER.as("ilse");
-        java.io.ByteArrayOutputStream file = new java.io.ByteArrayOutputStream();
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
         file.writeBytes("2026-11-03;Müller;-5,00\n".getBytes(StandardCharsets.UTF_8));
-        file.writeBytes("2026-11-04;Büro;-6,00\n".getBytes(java.nio.charset.Charset.forName("windows-1252")));
+        file.writeBytes("2026-11-04;Büro;-6,00\n".getBytes(Charset.forName("windows-1252")));
         Visitor.Reply page = ilse.follow(ilse.form(ilse.get("/funds/files/new"))
                 .attach("file", "mixed.csv", file.toByteArray())
                 .send());

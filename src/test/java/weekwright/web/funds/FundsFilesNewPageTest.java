@@ -3,6 +3,7 @@ package weekwright.web.funds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.ServerFixture;
@@ -53,7 +54,7 @@ class FundsFilesNewPageTest {
                         + " one year");
         assertThat(sent("year.csv", new byte[5_000_001]).status()).isEqualTo(422);
         byte[] most = new byte[5_000_000];
-        java.util.Arrays.fill(most, (byte) '\n');
+        Arrays.fill(most, (byte) '\n');
         assertThat(sent("year.csv", most).status()).isEqualTo(303);
         for (int bytes : new int[] {42_000_000, 62_000_000}) {
             Visitor.Reply huge = sent("huge.csv", new byte[bytes]);

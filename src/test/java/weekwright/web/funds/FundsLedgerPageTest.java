@@ -2,6 +2,7 @@ package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.OakMill;
@@ -70,7 +71,7 @@ class FundsLedgerPageTest {
         }
     }
 
-    private static java.util.List<String> ways(Visitor.Reply page) {
+    private static List<String> ways(Visitor.Reply page) {
         return page.page().select("main > .buttons a").stream()
                 .map(way -> way.text() + " " + way.attr("href"))
                 .toList();

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
+import weekwright.db.Write;
 import weekwright.episodes.Episode;
 import weekwright.episodes.EpisodeStore;
 import weekwright.funds.ClosedMonthStore;
@@ -86,8 +87,7 @@ class FundsMonthPageTest {
         server.close();
     }
 
-    private static void entry(
-            weekwright.db.Write write, String id, String date, String amount, String kind, String... more) {
+    private static void entry(Write write, String id, String date, String amount, String kind, String... more) {
         String[] pairs = new String[8 + more.length];
         System.arraycopy(new String[] {"id", id, "date", date, "amount", amount, "kind", kind}, 0, pairs, 0, 8);
         System.arraycopy(more, 0, pairs, 8, more.length);
@@ -239,7 +239,7 @@ class FundsMonthPageTest {
                         "The supporters of Beam were not counted");
     }
 
-    private static void ordered(weekwright.db.Write write, String id, String item, String... more) {
+    private static void ordered(Write write, String id, String item, String... more) {
         String[] pairs = new String[8 + more.length];
         System.arraycopy(
                 new String[] {"id", id, "task", "gate.1", "item", item, "ordered", "2026-09-10"}, 0, pairs, 0, 8);

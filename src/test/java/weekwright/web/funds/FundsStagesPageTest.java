@@ -3,6 +3,7 @@ package weekwright.web.funds;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -87,8 +88,7 @@ class FundsStagesPageTest {
     }
 
     private static void paid(Write write, String id, String amount, String kind, String... more) {
-        List<String> pairs =
-                new java.util.ArrayList<>(List.of("id", id, "date", "2026-11-03", "amount", amount, "kind", kind));
+        List<String> pairs = new ArrayList<>(List.of("id", id, "date", "2026-11-03", "amount", amount, "kind", kind));
         pairs.addAll(List.of(more));
         row(write, LedgerEntry.class, LedgerEntryStore.TABLE, pairs.toArray(String[]::new));
     }

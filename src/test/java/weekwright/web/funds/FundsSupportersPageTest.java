@@ -2,8 +2,17 @@ package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import weekwright.base.Id;
+import weekwright.build.CrewMemberStore;
+import weekwright.funds.SupporterMonth;
+import weekwright.render.Formats;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -64,11 +73,7 @@ class FundsSupportersPageTest {
     void a_month_that_has_not_begun_is_told_once_however_many_levels_there_are() {
         try (ServerFixture two = ServerFixture.sample()) {
             Visitor person = two.as(two.db()
-                    .read(read -> weekwright.build.CrewMemberStore.TABLE
-                            .values(read)
-                            .get(0)
-                            .id()
-                            .value()));
+                    .read(read -> CrewMemberStore.TABLE.values(read).get(0).id().value()));
             Visitor.Reply refused = person.form(person.get("/funds/supporters"))
                     .with("month", "2026-12")
                     .send();
@@ -82,14 +87,13 @@ class FundsSupportersPageTest {
     void the_year_behind_and_the_year_ahead_are_drawn_with_the_same_figures_as_table_and_sheet() {
         try (ServerFixture server = ServerFixture.small().drawn()) {
             Visitor ilse = server.as("ilse");
-            org.jsoup.nodes.Element section =
-                    ilse.get("/funds/supporters").page().selectFirst("section[aria-labelledby=ahead-head]");
+            Element section = ilse.get("/funds/supporters").page().selectFirst("section[aria-labelledby=ahead-head]");
             assertThat(section.select(".remark").text()).isEqualTo("400 futures drawn from 25 November, seed 1.");
             assertThat(section.select("svg.wide > title").eachText())
                     .containsExactly(
                             "Supporters on the first of each month, with the range of eight in ten",
                             "Paid out in each month, with the range of eight in ten");
-            java.util.List<java.util.List<String>> rows = section.select("tbody tr").stream()
+            List<List<String>> rows = section.select("tbody tr").stream()
                     .map(row -> row.children().eachText())
                     .toList();
             assertThat(rows).hasSize(12);
@@ -118,19 +122,14 @@ class FundsSupportersPageTest {
     /** A single month, and one value only: a line without a height. */
     @Test
     void without_a_forecast_the_year_behind_stands_alone() {
-        java.time.LocalDate today = java.time.LocalDate.of(2026, 11, 25);
+        LocalDate today = LocalDate.of(2026, 11, 25);
         SupportersAhead ahead = SupportersAhead.of(
                 today,
-                java.util.Optional.empty(),
-                java.util.List.of(new weekwright.funds.SupporterMonth(
-                        java.time.YearMonth.of(2026, 11),
-                        new weekwright.base.Id("plank"),
-                        69,
-                        java.util.Optional.empty(),
-                        java.util.Optional.empty(),
-                        false)),
-                java.util.List.of(),
-                new weekwright.render.Formats("EUR", today));
+                Optional.empty(),
+                List.of(new SupporterMonth(
+                        YearMonth.of(2026, 11), new Id("plank"), 69, Optional.empty(), Optional.empty(), false)),
+                List.of(),
+                new Formats("EUR", today));
         assertThat(ahead.drawings()).singleElement().asString().contains(">69<");
         assertThat(ahead.tables()).isEmpty();
         assertThat(ahead.remark()).isEmpty();

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import weekwright.account.PassphraseRules;
@@ -42,7 +43,7 @@ class HelpTextsTest {
 
     /** {@code €2,587.20}. */
     private static String euro(long minor) {
-        return String.format(java.util.Locale.ROOT, "\u20ac%,d.%02d", minor / 100, minor % 100);
+        return String.format(Locale.ROOT, "\u20ac%,d.%02d", minor / 100, minor % 100);
     }
 
     @Test

@@ -2,9 +2,12 @@ package weekwright.web.log;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import weekwright.base.Id;
+import weekwright.build.LayAside;
+import weekwright.build.LinkStore;
 import weekwright.build.TaskStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
@@ -207,15 +210,14 @@ class LogPageTest {
             assertThat(after.page().select(".flash p").text())
                     .isEqualTo("8 hours each logged for Ilse and two others on Set the sill stones. Found: Shore the"
                             + " bank. It is laid aside.");
-            assertThat(server.db().read(weekwright.build.LinkStore.TABLE::values))
+            assertThat(server.db().read(LinkStore.TABLE::values))
                     .extracting(link -> link.task() + " after " + link.after())
                     .contains("weir.2 after weir.4");
             var sill = server.db()
                     .read(read -> TaskStore.TABLE.find(read, new Id("weir.2")))
                     .orElseThrow()
                     .value();
-            assertThat(weekwright.build.LayAside.isAside(sill, java.time.LocalDate.of(2026, 11, 25)))
-                    .isTrue();
+            assertThat(LayAside.isAside(sill, LocalDate.of(2026, 11, 25))).isTrue();
             Visitor.Reply refused = ilse.form(ilse.get("/log"), "form[data-log]")
                     .with("hours", "1")
                     .with("others", "-1")
@@ -249,7 +251,7 @@ class LogPageTest {
                     .value();
             assertThat(again.redoOf()).contains(new Id("weir.2"));
             assertThat(again.isOpen()).isTrue();
-            assertThat(server.db().read(weekwright.build.LinkStore.TABLE::values))
+            assertThat(server.db().read(LinkStore.TABLE::values))
                     .extracting(link -> link.task() + " after " + link.after())
                     .contains("weir.3 after weir.4", "weir.3 after weir.2");
         }

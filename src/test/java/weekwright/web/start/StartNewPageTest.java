@@ -3,6 +3,7 @@ package weekwright.web.start;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -53,14 +54,14 @@ class StartNewPageTest {
         assertThat(started.to()).isEqualTo("/start/build");
         Settings settings = server.db().read(SettingsStore::get);
         assertThat(settings.project().name()).isEqualTo("The weir");
-        assertThat(settings.weekday()).isEqualTo(java.time.DayOfWeek.SATURDAY);
+        assertThat(settings.weekday()).isEqualTo(DayOfWeek.SATURDAY);
         assertThat(settings.reserve().minor()).isEqualTo(50_000);
         List<CrewMember> crew = server.db().read(CrewMemberStore.TABLE::values);
         assertThat(crew)
                 .extracting(member -> member.id() + " " + member.name())
                 .containsExactly("ilse Ilse", "bram Bram de Wit", "ilse.1 Ilse Maas");
-        assertThat(crew.get(1).on(java.time.DayOfWeek.FRIDAY).minutes()).isEqualTo(390);
-        assertThat(crew.get(1).on(java.time.DayOfWeek.SUNDAY).minutes()).isZero();
+        assertThat(crew.get(1).on(DayOfWeek.FRIDAY).minutes()).isEqualTo(390);
+        assertThat(crew.get(1).on(DayOfWeek.SUNDAY).minutes()).isZero();
     }
 
     /** Begun weeks ago: what is entered later of the days before does not change what is at hand today. */

@@ -3,6 +3,7 @@ package weekwright.web.start;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import weekwright.build.StageStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
@@ -30,8 +31,7 @@ class StartPageTest {
             assertThat(copied.status()).isEqualTo(303);
             assertThat(copied.to()).isEqualTo("/ahead");
             assertThat(server.app().folder().isProject()).isTrue();
-            assertThat(server.db().read(weekwright.build.StageStore.TABLE::count))
-                    .isGreaterThan(7);
+            assertThat(server.db().read(StageStore.TABLE::count)).isGreaterThan(7);
         }
     }
 

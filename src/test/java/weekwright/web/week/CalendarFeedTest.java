@@ -8,12 +8,15 @@ import biweekly.component.VEvent;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import weekwright.account.CalendarLinkStore;
 import weekwright.build.WeekLine;
 import weekwright.build.WeekLineStore;
 import weekwright.db.Stored;
+import weekwright.db.Write;
 import weekwright.funds.Material;
 import weekwright.funds.MaterialStore;
 import weekwright.testkit.OakMill;
@@ -28,7 +31,7 @@ class CalendarFeedTest {
         Visitor.Reply done =
                 ilse.follow(ilse.form(ilse.get("/crew/calendars"), "form:has(input[name=who][value='" + who + "'])")
                         .press("renew"));
-        return java.util.regex.Pattern.compile("/calendars/[^ ]+\\.ics")
+        return Pattern.compile("/calendars/[^ ]+\\.ics")
                 .matcher(done.page().select(".flash p").text())
                 .results()
                 .map(found -> found.group())
@@ -118,9 +121,8 @@ class CalendarFeedTest {
             Stored<Material> iron = OakMill.find(server.db(), MaterialStore.TABLE, "mat.2");
             server.db().write("test", write -> {
                 var shape = MaterialStore.TABLE.shape();
-                Material ordered =
-                        shape.with(iron.value(), "ordered", java.util.Optional.of(LocalDate.of(2026, 11, 24)));
-                ordered = shape.with(ordered, "promised", java.util.Optional.of(LocalDate.of(2026, 12, 1)));
+                Material ordered = shape.with(iron.value(), "ordered", Optional.of(LocalDate.of(2026, 11, 24)));
+                ordered = shape.with(ordered, "promised", Optional.of(LocalDate.of(2026, 12, 1)));
                 return MaterialStore.TABLE.update(write, iron.row(), iron.version(), ordered);
             });
             String address = made(server, "", 1);
@@ -178,7 +180,7 @@ class CalendarFeedTest {
         }
     }
 
-    private static void line(weekwright.db.Write write, String id, String... more) {
+    private static void line(Write write, String id, String... more) {
         String[] texts = new String[6 + more.length];
         System.arraycopy(new String[] {"id", id, "date", "2026-11-27", "crew", "ilse"}, 0, texts, 0, 6);
         System.arraycopy(more, 0, texts, 6, more.length);

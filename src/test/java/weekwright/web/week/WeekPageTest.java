@@ -2,10 +2,12 @@ package weekwright.web.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
 import weekwright.build.Equipment;
 import weekwright.build.EquipmentStore;
@@ -253,11 +255,11 @@ class WeekPageTest {
     @Test
     void iso_weeks_count_as_in_the_standard() {
         // ISO 8601: 2026 has 53 weeks, its week 53 begins on 28 December; 2025 has 52
-        assertThat(Weeks.named("2026-W53")).contains(java.time.LocalDate.of(2026, 12, 28));
-        assertThat(Weeks.named("2026-W01")).contains(java.time.LocalDate.of(2025, 12, 29));
+        assertThat(Weeks.named("2026-W53")).contains(LocalDate.of(2026, 12, 28));
+        assertThat(Weeks.named("2026-W01")).contains(LocalDate.of(2025, 12, 29));
         assertThat(Weeks.named("2025-W53")).isEmpty();
         assertThat(Weeks.named("2026-W00")).isEmpty();
-        assertThat(Weeks.name(java.time.LocalDate.of(2027, 1, 1).minusDays(4))).isEqualTo("2026-W53");
+        assertThat(Weeks.name(LocalDate.of(2027, 1, 1).minusDays(4))).isEqualTo("2026-W53");
     }
 
     @Test
@@ -265,7 +267,7 @@ class WeekPageTest {
         try (ServerFixture empty = ServerFixture.of(db -> {
             SmallProject.fill(db);
             db.write("test", write -> {
-                for (Stored<weekwright.build.CrewMember> one : CrewMemberStore.TABLE.list(write)) {
+                for (Stored<CrewMember> one : CrewMemberStore.TABLE.list(write)) {
                     write.handle()
                             .execute(
                                     "UPDATE crew SET mon=0, tue=0, wed=0, thu=0, fri=0, sat=0, sun=0 WHERE id = ?",

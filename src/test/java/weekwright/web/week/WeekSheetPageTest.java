@@ -2,6 +2,7 @@ package weekwright.web.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -131,7 +132,7 @@ class WeekSheetPageTest {
         }
     }
 
-    private static java.util.List<String> lines(Visitor.Reply page) {
+    private static List<String> lines(Visitor.Reply page) {
         return page.page().select(".wall-line .wall-what:not(:has(select))").eachText();
     }
 
