@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import weekwright.episodes.Episode;
 import weekwright.forecast.Forecast;
@@ -95,9 +96,9 @@ final class AheadSentences {
         }
         LocalDate middle = days.p50().get();
         boolean rough = facts.loggedMinutes() < ROUGH_MINUTES;
-        String about = rough ? Formats.monthYear(middle) : formats.date(middle) + formats.comingOrGone(middle);
+        String about = rough ? Formats.monthYear(middle) : formats.date(middle);
         List<String> more = new ArrayList<>();
-        more.add(range(days, rough));
+        more.add(rough ? "" : away(middle, range(days)));
         said(stage, middle).ifPresent(more::add);
         funds(stage).ifPresent(more::add);
         more.add(held(stage));
@@ -118,14 +119,23 @@ final class AheadSentences {
                         .contains(stage.heldBy().get(0).kind());
     }
 
-    private String range(Forecast.Days days, boolean rough) {
+    /** How far off the middle is, and what its range is: both in one line under the large one. */
+    private String away(LocalDate middle, String range) {
+        String away = formats.away(middle);
+        if (away.isEmpty() || range.isEmpty()) {
+            return away.isEmpty() ? range : Formats.sentence(away) + ".";
+        }
+        return Formats.sentence(away) + "; " + range.substring(0, 1).toLowerCase(Locale.ROOT) + range.substring(1);
+    }
+
+    private String range(Forecast.Days days) {
         LocalDate from = days.p10().orElseThrow();
         if (days.p90().isEmpty()) {
             return "Not before " + formats.dateLong(from) + "; " + Chances.words(days.beyond()) + " after "
                     + formats.dateLong(forecast.horizon()) + ".";
         }
         LocalDate to = days.p90().get();
-        if (from.equals(to) || rough) {
+        if (from.equals(to)) {
             return "";
         }
         return "Four in five chances " + formats.between(from, to) + ".";
@@ -166,7 +176,7 @@ final class AheadSentences {
         if (slot.isEmpty()) {
             return new Answer("B", "No publication day is set.", "Say under Crew on which day you publish.", "/crew");
         }
-        String day = formats.date(slot.get()) + aside(slot.get());
+        String day = formats.date(slot.get());
         Optional<Episode> planned = facts.onSlot(slot.get());
         if (planned.isEmpty()) {
             return new Answer(
@@ -189,12 +199,6 @@ final class AheadSentences {
                         .map(task -> " It waits for " + names.task(task) + ".")
                         .orElse("");
         return new Answer("B", "The episode of " + day + " is " + Chances.safety(chance) + ".", more, link);
-    }
-
-    /** How far off a day is, to stand behind it in the middle of a sentence: {@code , in 2 days,}. */
-    private String aside(LocalDate day) {
-        String away = formats.comingOrGone(day);
-        return away.isEmpty() ? "" : away + ",";
     }
 
     Answer inHand() {
@@ -233,8 +237,7 @@ final class AheadSentences {
         long even = order.shortBy().p50().minor();
         long bad = order.shortBy().p90().minor();
         String cost = "About " + formats.moneyForecast(order.amount().minor()) + ", due "
-                + formats.date(order.orderBy().orElseThrow())
-                + formats.comingOrGone(order.orderBy().orElseThrow()) + ", with the reserve kept.";
+                + formats.date(order.orderBy().orElseThrow()) + ", reserve kept.";
         if (even > 0) {
             return new Answer(
                     "D",
