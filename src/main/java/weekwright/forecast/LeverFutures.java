@@ -17,7 +17,7 @@ import weekwright.engine.simulate.Stopped;
 /**
  * Draws futures of the plan as it stands and with levers pulled, in pairs: the same seed and, for both, the order of work of
  * the newest forecast (rule 52). A first answer is drawn while the asker waits; the whole one, and the one with an order of work made
- * anew where a lever touches tasks or crew, in a thread of its own that begins anew with each question. What was drawn is kept
+ * anew where a lever touches tasks or crew, in a thread of its own that begins anew a moment after each question. What was drawn is kept
  * while nothing changes. Safe for use from several threads.
  */
 public final class LeverFutures {

@@ -17,7 +17,7 @@ import weekwright.testkit.Visitor;
 
 /**
  * Measures the levers on the sample over loopback: how long the first answer (1,000 futures) takes when a lever that was never asked for
- * is pulled while the last answer is still being settled, as a slider does; then how long it takes until an answer has settled at 10,000.
+ * is pulled as soon as the last first answer has come, as a slider does; then how long it takes until an answer has settled at 10,000.
  * After that, without the server, what of it is the table of inputs and what the futures. Run it with
  * {@code mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=weekwright.bench.LeversBench}.
  */

@@ -290,7 +290,7 @@ final class State {
         return accounts;
     }
 
-    /** Whether {@link #account} would keep why a task was not worked on a day; what is known of the day stands, and work done goes before it. */
+    /** Whether {@link #account} would keep why a task was not worked on a day: nothing, where the day is known already. */
     boolean asksWhy(int task, int day) {
         return accounts && accounted[task] < day;
     }
