@@ -36,8 +36,7 @@ class AheadPageTest {
         try (ServerFixture server = ServerFixture.small()) {
             Visitor.Reply page = drawn(server, "ilse");
             assertThat(page.page().select("[data-moving]").attr("data-moving")).isEqualTo("false");
-            assertThat(page.page().select("h1").text())
-                    .matches("Weir is done about \\d+ December\\.");
+            assertThat(page.page().select("h1").text()).matches("Weir is done about \\d+ December\\.");
             assertThat(page.page().select(".chief p").text())
                     .matches("In \\d (days|weeks); four in five chances between \\d+ and \\d+ December\\."
                             + " Held mostly by .+\\.");
