@@ -15,7 +15,8 @@ final class Refusals {
     static final String KEY_REUSED = "This form was sent before with other contents, and that was kept. Look whether it"
             + " is already there; send this again if it is still wanted.";
 
-    private static final Pattern DAY = Pattern.compile("(?<![-\\w])(?<!such as )[0-9]{4}-[0-9]{2}-[0-9]{2}(?![-\\w])");
+    private static final Pattern DAY =
+            Pattern.compile("(?<![-\\w\"])(?<!such as )[0-9]{4}-[0-9]{2}-[0-9]{2}(?![-\\w])");
 
     private Refusals() {}
 
@@ -34,7 +35,7 @@ final class Refusals {
         return errors;
     }
 
-    /** With its days as people read them; an example of how one is typed stays, and so does a line of a file. */
+    /** With its days as people read them; an example of how one is typed stays, and so does what is quoted of a line or file. */
     private static Problem said(Problem problem) {
         if (!problem.file().isEmpty()) {
             return problem;
