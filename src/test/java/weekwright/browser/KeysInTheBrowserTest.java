@@ -67,8 +67,9 @@ class KeysInTheBrowserTest {
 
     @Test
     void on_a_phone_nothing_to_press_is_lower_than_48_pixels_and_figures_bring_the_keyboard_of_figures() {
-        try (ServerFixture server = ServerFixture.small();
-                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+        // not a name of the machine itself, so that no service worker is set up beside
+        try (ServerFixture server = ServerFixture.smallNamed("mill.example");
+                BrowserFixture browser = BrowserFixture.at(server, "mill.example", "ilse")) {
             List<String> low = new ArrayList<>();
             Set<String> letters = new TreeSet<>();
             for (String page : List.of(
