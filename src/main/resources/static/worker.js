@@ -50,6 +50,13 @@ const NOTHING = "<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><meta 
   + " reach</h1><p>This sheet is not kept on this device. These are: <a href=\"/week\">the week</a>, <a href=\"/log\">Log</a>,"
   + " <a href=\"/week/shots\">the shot list</a>.</p></main></div></html>";
 
+// What the server has answered is shown whether it can be kept or not.
+async function keep(path, answer) {
+  try {
+    await (await caches.open(SHEETS)).put(path, answer);
+  } catch (e) { /* no room, or thrown away meanwhile */ }
+}
+
 async function sheet(request, path) {
   try {
     const { pages, whose } = await kept();
@@ -58,7 +65,7 @@ async function sheet(request, path) {
     const answer = await (wanted ? late(asked) : asked);
     if (wanted && !answer.ok && answer.status < 500) await caches.delete(SHEETS);
     if (wanted && whose && answer.ok && !answer.redirected && answer.type === "basic") {
-      await (await caches.open(SHEETS)).put(path, answer.clone());
+      await keep(path, answer.clone());
     }
     return answer;
   } catch (e) {
@@ -70,10 +77,7 @@ async function sheet(request, path) {
 async function paint(request, path) {
   try {
     const answer = await fetch(request);
-    if (answer.ok) {
-      const cache = await caches.open(SHEETS);
-      await cache.put(path, answer.clone());
-    }
+    if (answer.ok) await keep(path, answer.clone());
     return answer;
   } catch (e) {
     return (await caches.match(path, { cacheName: SHEETS })) || Response.error();
