@@ -49,29 +49,29 @@ const NOTHING = "<!doctype html><html lang=\"en\"><meta charset=\"utf-8\"><meta 
   + "<title>Out of reach</title><link rel=\"stylesheet\" href=\"/css/base.css\"><div class=\"sheet\"><main><h1>The server is out of"
   + " reach</h1><p>This sheet is not kept on this device. These are: <a href=\"/week\">the week</a>, <a href=\"/log\">Log</a>,"
   + " <a href=\"/week/shots\">the shot list</a>.</p></main></div></html>";
+const outOfReach = () => new Response(NOTHING, { status: 503, headers: { "Content-Type": "text/html; charset=utf-8" } });
 
-// What the server has answered is shown whether it can be kept or not.
-async function keep(path, answer) {
-  try {
-    await (await caches.open(SHEETS)).put(path, answer);
-  } catch (e) { /* no room, or thrown away meanwhile */ }
-}
+// What the server has answered is shown whether it can be kept or not: there may be no room, or all was thrown away meanwhile.
+const quietly = (promise, instead) => promise.catch(() => instead);
+
+const keep = (path, answer) => quietly(caches.open(SHEETS).then((cache) => cache.put(path, answer)));
+const forget = () => quietly(caches.delete(SHEETS));
+const found = (path) => quietly(caches.match(path, { cacheName: SHEETS }));
 
 async function sheet(request, path) {
+  const { pages, whose } = await quietly(kept(), { whose: "", pages: [] });
+  const wanted = isSheet(path, pages) && !new URL(request.url).search;
+  const asked = fetch(request);
+  let answer;
   try {
-    const { pages, whose } = await kept();
-    const wanted = isSheet(path, pages) && !new URL(request.url).search;
-    const asked = fetch(request);
-    const answer = await (wanted ? late(asked) : asked);
-    if (wanted && !answer.ok && answer.status < 500) await caches.delete(SHEETS);
-    if (wanted && whose && answer.ok && !answer.redirected && answer.type === "basic") {
-      await keep(path, answer.clone());
-    }
-    return answer;
+    answer = await (wanted ? late(asked) : asked);
   } catch (e) {
-    const old = await caches.match(path, { cacheName: SHEETS });
-    return old || new Response(NOTHING, { status: 503, headers: { "Content-Type": "text/html; charset=utf-8" } });
+    // what is slow is waited for where nothing is kept that could stand in for it
+    return await found(path) || quietly(asked, outOfReach());
   }
+  if (wanted && !answer.ok && answer.status < 500) await forget();
+  if (wanted && whose && answer.ok && !answer.redirected && answer.type === "basic") await keep(path, answer.clone());
+  return answer;
 }
 
 async function paint(request, path) {
@@ -80,14 +80,14 @@ async function paint(request, path) {
     if (answer.ok) await keep(path, answer.clone());
     return answer;
   } catch (e) {
-    return (await caches.match(path, { cacheName: SHEETS })) || Response.error();
+    return await found(path) || Response.error();
   }
 }
 
 self.addEventListener("fetch", (e) => {
   const url = new URL(e.request.url);
   if (e.request.method !== "GET" || url.origin !== self.location.origin) return;
-  if (e.request.mode === "navigate" && url.pathname === "/account/log-in") e.waitUntil(caches.delete(SHEETS));
+  if (e.request.mode === "navigate" && url.pathname === "/account/log-in") e.waitUntil(forget());
   if (e.request.mode === "navigate" && !url.pathname.startsWith("/public")) e.respondWith(sheet(e.request, url.pathname));
   else if (isPaint(url.pathname)) e.respondWith(paint(e.request, url.pathname));
 });

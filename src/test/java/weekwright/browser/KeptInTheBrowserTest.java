@@ -306,6 +306,31 @@ class KeptInTheBrowserTest {
         assertThat(logged()).containsExactly(150);
     }
 
+    /** A device that is full: nothing can be kept, and every page and what it is drawn with comes from the server all the same. */
+    @Test
+    void where_nothing_can_be_kept_what_the_server_answers_is_shown() {
+        browser.open("/log");
+        browser.script("return navigator.serviceWorker.ready.then(() => true)");
+        browser.roomFor(server, 1);
+        for (String page : List.of("/week", "/log", "/week/shots", "/week/sheet")) {
+            browser.open(page);
+            assertThat(browser.script("return !!navigator.serviceWorker.controller"))
+                    .isEqualTo(true);
+            assertThat(
+                            browser.script(
+                                    "return [...document.styleSheets].every((one) => one.cssRules.length > 0)"
+                                            + " && document.querySelectorAll('link[rel=stylesheet]').length === document.styleSheets.length"))
+                    .as(page)
+                    .isEqualTo(true);
+            assertThat(browser.driver().findElement(By.tagName("h1")).getText())
+                    .isNotEqualTo("The server is out of reach");
+        }
+        assertThat(browser.script(
+                        "return caches.open('room').then((cache) => cache.put('/', new Response('a'.repeat(9999))))"
+                                + ".then(() => 'kept', (e) => e.name)"))
+                .isEqualTo("QuotaExceededError");
+    }
+
     @Test
     void on_plain_http_in_the_workshop_the_open_page_carries_on_alone_and_says_so() {
         try (ServerFixture named = ServerFixture.smallNamed("mill.example");

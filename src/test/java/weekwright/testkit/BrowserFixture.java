@@ -330,6 +330,12 @@ public final class BrowserFixture implements AutoCloseable {
         driver.executeCdpCommand("Network.setCacheDisabled", Map.of("cacheDisabled", true));
     }
 
+    /** From now on pages of this server find room for so many bytes on the device. */
+    public void roomFor(ServerFixture server, long bytes) {
+        driver.executeCdpCommand(
+                "Storage.overrideQuotaForOrigin", Map.of("origin", server.origin(), "quotaSize", bytes));
+    }
+
     /** What keeps the browser from offering to install the page as a program of its own; nothing where it does. */
     public List<?> whyNotInstalled() {
         return (List<?>) driver.executeCdpCommand("Page.getInstallabilityErrors", Map.of())
