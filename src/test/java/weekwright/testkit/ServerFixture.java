@@ -8,21 +8,15 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import weekwright.App;
 import weekwright.account.LogInStore;
 import weekwright.account.Passphrases;
 import weekwright.base.Id;
 import weekwright.db.Db;
 import weekwright.db.Folder;
-import weekwright.files.ImportProject;
-import weekwright.files.SampleFiles;
-import weekwright.files.csv.PlainFiles;
-import weekwright.files.csv.ProjectData;
 import weekwright.render.Templates;
 import weekwright.web.Listening;
 import weekwright.web.Server;
@@ -47,7 +41,7 @@ public final class ServerFixture implements AutoCloseable {
     private final int port;
 
     private ServerFixture(Path folder, Clock clock, Consumer<App> fill) {
-        this(folder, clock, fill, new Listening("127.0.0.1", 0, List.of(), false));
+        this(folder, clock, fill, local());
     }
 
     private ServerFixture(Path folder, Clock clock, Consumer<App> fill, Listening listening) {
@@ -82,49 +76,44 @@ public final class ServerFixture implements AutoCloseable {
 
     /** With {@link SmallProject}. */
     public static ServerFixture small() {
-        return of(SmallProject::fill);
+        return copied(NewStore.SMALL, local(), Templates.packed());
+    }
+
+    private static Listening local(String... names) {
+        return new Listening("127.0.0.1", 0, List.of(names), false);
+    }
+
+    private static ServerFixture copied(NewStore store, Listening listening, Templates templates) {
+        return new ServerFixture(
+                store.copyInto(newFolder()), CLOCK, app -> NewStore.renew(create(app)), listening, templates);
     }
 
     /** As above for somebody who works on the templates: they are read from their folder. */
     public static ServerFixture smallWithTemplatesOnDisk() {
-        return new ServerFixture(
-                newFolder(),
-                CLOCK,
-                app -> SmallProject.fill(create(app)),
-                new Listening("127.0.0.1", 0, List.of(), false),
-                Templates.from(Path.of("templates")));
+        return copied(NewStore.SMALL, local(), Templates.from(Path.of("templates")));
     }
 
     /** With {@link SmallProject} on a port that another server had, as where it was set up anew. */
     public static ServerFixture smallAt(int port) {
-        return new ServerFixture(
-                newFolder(),
-                CLOCK,
-                app -> SmallProject.fill(create(app)),
-                new Listening("127.0.0.1", port, List.of(), false));
+        return copied(NewStore.SMALL, new Listening("127.0.0.1", port, List.of(), false), Templates.packed());
     }
 
     /** With {@link SmallProject}, called by this name besides: no browser holds plain http to it for secure. */
     public static ServerFixture smallNamed(String name) {
-        return named(name, SmallProject::fill);
+        return copied(NewStore.SMALL, local(name), Templates.packed());
     }
 
     /** As above with whatever is written into its new store. */
     public static ServerFixture named(String name, Consumer<Db> fill) {
-        return new ServerFixture(
-                newFolder(),
-                CLOCK,
-                app -> fill.accept(create(app)),
-                new Listening("127.0.0.1", 0, List.of(name), false));
+        return filled(CLOCK, fill, local(name));
     }
 
     /** With {@link SmallProject}, called by this name and speaking TLS with this certificate. */
     public static ServerFixture smallUnderTls(String name, OwnCertificate certificate) {
-        return new ServerFixture(
-                newFolder(),
-                CLOCK,
-                app -> SmallProject.fill(create(app)),
-                new Listening("127.0.0.1", 0, List.of(name), false, Optional.of(certificate.read())));
+        return copied(
+                NewStore.SMALL,
+                new Listening("127.0.0.1", 0, List.of(name), false, Optional.of(certificate.read())),
+                Templates.packed());
     }
 
     /** The server goes out of reach; the project stays. */
@@ -144,34 +133,34 @@ public final class ServerFixture implements AutoCloseable {
 
     /** With a copy of the sample. */
     public static ServerFixture sample() {
-        return new ServerFixture(newFolder(), CLOCK, ServerFixture::copySample);
+        return copied(NewStore.SAMPLE, local(), Templates.packed());
     }
 
     /** As above, called by this name besides. */
     public static ServerFixture sampleNamed(String name) {
-        return new ServerFixture(
-                newFolder(), CLOCK, ServerFixture::copySample, new Listening("127.0.0.1", 0, List.of(name), false));
-    }
-
-    private static void copySample(App app) {
-        try (SampleFiles sample = SampleFiles.unpack()) {
-            ProjectData data = PlainFiles.read(sample.folder(), LocalDate.of(2026, 11, 25))
-                    .data()
-                    .orElseThrow();
-            ImportProject.into(data, app.folder(), create(app), CLOCK);
-        } catch (Exception e) {
-            throw new IllegalStateException(e);
-        }
+        return copied(NewStore.SAMPLE, local(name), Templates.packed());
     }
 
     /** With whatever is written into its new store. */
     public static ServerFixture of(Consumer<Db> fill) {
-        return new ServerFixture(newFolder(), CLOCK, app -> fill.accept(create(app)));
+        return under(CLOCK, fill);
     }
 
     /** As above under another clock. */
     public static ServerFixture under(Clock clock, Consumer<Db> fill) {
-        return new ServerFixture(newFolder(), clock, app -> fill.accept(create(app)));
+        return filled(clock, fill, local());
+    }
+
+    private static ServerFixture filled(Clock clock, Consumer<Db> fill, Listening listening) {
+        return new ServerFixture(
+                NewStore.EMPTY.copyInto(newFolder()),
+                clock,
+                app -> {
+                    Db db = create(app);
+                    NewStore.renew(db);
+                    fill.accept(db);
+                },
+                listening);
     }
 
     private static Db create(App app) {
@@ -259,9 +248,8 @@ public final class ServerFixture implements AutoCloseable {
     public void close() {
         server.close();
         app.close();
-        try (Stream<Path> files = Files.walk(folder)) {
-            List<Path> deepestFirst = files.sorted(Comparator.reverseOrder()).toList();
-            for (Path file : deepestFirst) {
+        try {
+            for (Path file : NewStore.deepestFirst(folder)) {
                 Files.delete(file);
             }
         } catch (IOException e) {
