@@ -45,8 +45,8 @@ class KeysInTheBrowserTest {
             browser.driver().findElement(By.cssSelector("[data-keys-off]")).sendKeys(Keys.ESCAPE);
             assertThat(open(browser)).isFalse();
             assertThat(browser.driver().switchTo().activeElement().getText()).isEqualTo("Skip to the sheet");
-            press(browser, "3");
-            browser.until(d -> d.getCurrentUrl().endsWith("/log"));
+            browser.leaving(() -> press(browser, "3"));
+            assertThat(browser.driver().getCurrentUrl()).endsWith("/log");
             press(browser, "f");
             WebElement hours = browser.driver().findElement(By.id("hours"));
             hours.sendKeys("3");

@@ -44,6 +44,7 @@ public final class BrowserFixture implements AutoCloseable {
                     + " path, on Debian with: apt-get install chromium chromium-driver";
     private static final AtomicBoolean TOLD = new AtomicBoolean();
     private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration AGAIN = Duration.ofMillis(50);
 
     private final ChromeDriver driver;
     private final Path profile;
@@ -66,6 +67,10 @@ public final class BrowserFixture implements AutoCloseable {
                 "--headless",
                 "--no-sandbox",
                 "--disable-gpu",
+                "--disable-gpu-rasterization",
+                "--disable-software-rasterizer",
+                "--disable-breakpad",
+                "--disable-crash-reporter",
                 "--disable-quic",
                 "--no-first-run",
                 "--disable-background-networking",
@@ -125,7 +130,7 @@ public final class BrowserFixture implements AutoCloseable {
     }
 
     private void choose(String crew) {
-        driver.get(origin + "/account");
+        open("/account");
         boolean tls = origin.startsWith("https:");
         driver.manage()
                 .addCookie(new Cookie.Builder((tls ? "__Host-" : "") + "who", crew)
@@ -170,32 +175,42 @@ public final class BrowserFixture implements AutoCloseable {
         driver.manage().window().setSize(new Dimension(width, height));
     }
 
+    /** Opens a page and waits until it is there with all that it is drawn with; fails after a minute. */
     public void open(String path) {
-        driver.get(origin + path);
+        leaving(() -> driver.get(origin + path));
+    }
+
+    /**
+     * Does what leads to another page, and waits until that is there with all that it is drawn with; fails after a minute. The
+     * document is marked rather than asked after: the driver, busy, has called a page open while the one before still stood, and
+     * what it says of a thing whose page is just going has no one name.
+     */
+    public void leaving(Runnable act) {
+        driver.executeScript("window.before = true");
+        act.run();
+        waiting()
+                .ignoring(WebDriverException.class)
+                .withMessage(() -> "no other page came after " + driver.getCurrentUrl() + ", which says: "
+                        + driver.executeScript("return document.body.innerText"))
+                .until(d -> Boolean.TRUE.equals(
+                        driver.executeScript("return !window.before && document.readyState === 'complete'")));
+    }
+
+    private WebDriverWait waiting() {
+        return new WebDriverWait(driver, PATIENCE, AGAIN);
     }
 
     /** Waits until something is so, over pages that come and go; fails after a minute. */
     public <T> T until(Function<WebDriver, T> so) {
-        return new WebDriverWait(driver, PATIENCE)
-                .ignoring(StaleElementReferenceException.class)
-                .until(so::apply);
+        return waiting().ignoring(StaleElementReferenceException.class).until(so::apply);
     }
 
-    /**
-     * Presses the button of a form and waits for the page that answers it; fails after a minute. The document is marked rather
-     * than asked after: what the driver says of a thing whose page is just going has no one name.
-     */
+    /** Presses the button of a form and waits for the page that answers it; fails after a minute. */
     public void send(By button) {
         WebElement pressed = driver.findElement(button);
         // what lies behind the foot of a phone is scrolled free, as a person does
-        driver.executeScript("window.before = true; arguments[0].scrollIntoView({block: 'center'})", pressed);
-        pressed.click();
-        new WebDriverWait(driver, PATIENCE)
-                .ignoring(WebDriverException.class)
-                .withMessage(() -> button + " led to no other page from " + driver.getCurrentUrl() + ", which says: "
-                        + driver.executeScript("return document.querySelector('main').innerText"))
-                .until(d -> Boolean.TRUE.equals(
-                        driver.executeScript("return !window.before && document.readyState === 'complete'")));
+        driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", pressed);
+        leaving(pressed::click);
     }
 
     /** From the next page on {@link #rules} can be asked. */
