@@ -25,6 +25,12 @@ const pageSight = (() => {
       + one.sources.map((at) => `${words(at.node)} from ${box(at.previousRect)} to ${box(at.currentRect)}`).join("; "));
   }
 
+  // All that comes late is there.
+  async function settled() {
+    await still();
+    return true;
+  }
+
   async function shift() {
     return (await still()).reduce((sum, one) => sum + one.value, 0);
   }
@@ -43,5 +49,5 @@ const pageSight = (() => {
     return Math.max(0, ...Array.from(document.querySelectorAll("svg"), (one) => new Blob([one.outerHTML]).size));
   }
 
-  return { moved, shift, firstPaint, paint, drawing };
+  return { moved, settled, shift, firstPaint, paint, drawing };
 })();

@@ -184,6 +184,7 @@ class EveryPageInTheBrowserTest {
         fields.put("/crew/members/new", "mon");
         fields.forEach((page, field) -> {
             browser.open(page);
+            browser.sight("settled");
             browser.driver().findElement(By.id(field)).clear();
             browser.driver().findElement(By.id(field)).sendKeys(field.equals("title") ? " " : "many");
             put(faults, page, refused());
@@ -197,7 +198,7 @@ class EveryPageInTheBrowserTest {
     /** What is wrong with the page that answers the form, which the browser was kept from checking by itself. */
     private static List<String> refused() {
         // what comes late is there before anything is pressed, so that no button moves away from under the press
-        browser.sight("paint");
+        browser.sight("settled");
         browser.script("document.querySelectorAll('form').forEach((form) => { form.noValidate = true; })");
         browser.send(MAIN);
         List<String> here = new ArrayList<>(browser.rules("announced"));

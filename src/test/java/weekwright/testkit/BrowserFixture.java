@@ -1,6 +1,5 @@
 package weekwright.testkit;
 
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -9,15 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Base64;
-import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.Set;
 import java.util.function.Function;
-import java.util.logging.Level;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.Dimension;
@@ -27,11 +22,8 @@ import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
-import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
@@ -39,57 +31,22 @@ import org.openqa.selenium.support.ui.WebDriverWait;
  * say how to get them; with {@code -Dbrowser=required} it fails instead.
  */
 public final class BrowserFixture implements AutoCloseable {
-    private static final String HOW =
-            "no browser for this test: put chromium (or google-chrome) and chromedriver on the"
-                    + " path, on Debian with: apt-get install chromium chromium-driver";
-    private static final AtomicBoolean TOLD = new AtomicBoolean();
     private static final Duration PATIENCE = Duration.ofSeconds(60);
     private static final Duration AGAIN = Duration.ofMillis(50);
 
     private final ChromeDriver driver;
-    private final Path profile;
+    private final Browsers.One browser;
+    private final Set<String> origins = new HashSet<>();
     private String origin;
     private boolean dark;
     private int phoneWidth;
 
-    private BrowserFixture(File browser, File chromedriver, String origin, String... more) {
+    private BrowserFixture(Browsers.One browser, String origin, String crew) {
+        this.browser = browser;
         this.origin = origin;
-        try {
-            profile = Files.createTempDirectory("weekwright-browser");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        LoggingPreferences logs = new LoggingPreferences();
-        logs.enable(LogType.BROWSER, Level.ALL);
-        ChromeOptions options = new ChromeOptions();
-        options.setBinary(browser);
-        options.addArguments(
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-gpu-rasterization",
-                "--disable-software-rasterizer",
-                "--disable-breakpad",
-                "--disable-crash-reporter",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-                "--disable-dev-shm-usage",
-                "--hide-scrollbars",
-                "--user-data-dir=" + profile);
-        options.addArguments(more);
-        options.setCapability("goog:loggingPrefs", logs);
-        driver = new ChromeDriver(
-                new ChromeDriverService.Builder()
-                        .usingDriverExecutable(chromedriver)
-                        .usingAnyFreePort()
-                        .build(),
-                options);
+        driver = browser.driver();
         size(1280, 900);
-        // as long as the driver waits for a page: the rules of a large one take their time on a busy machine
-        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(5));
+        choose(crew);
     }
 
     /** A browser at which this person of the crew was chosen. */
@@ -99,37 +56,23 @@ public final class BrowserFixture implements AutoCloseable {
 
     /** As above, for whom the server has this name: in the workshop's network, without TLS. */
     public static BrowserFixture at(ServerFixture server, String name, String crew) {
-        return at("http://" + name + ":" + server.port(), crew, "--host-resolver-rules=MAP " + name + " 127.0.0.1");
+        return at("http://" + name + ":" + server.port(), crew);
+    }
+
+    private static BrowserFixture at(String origin, String crew) {
+        return new BrowserFixture(Browsers.take(), origin, crew);
     }
 
     /** As above under TLS, with trust in this one certificate that nobody else vouches for. */
     public static BrowserFixture underTls(ServerFixture server, String name, OwnCertificate certificate, String crew) {
-        return at(
+        return new BrowserFixture(
+                Browsers.start("--ignore-certificate-errors-spki-list=" + certificate.fingerprint()),
                 "https://" + name + ":" + server.port(),
-                crew,
-                "--host-resolver-rules=MAP " + name + " 127.0.0.1",
-                "--ignore-certificate-errors-spki-list=" + certificate.fingerprint());
-    }
-
-    private static BrowserFixture at(String origin, String crew, String... more) {
-        Optional<File> browser = onPath("chromium", "chromium-browser", "google-chrome", "chrome");
-        Optional<File> chromedriver = onPath("chromedriver");
-        if (browser.isEmpty() || chromedriver.isEmpty()) {
-            if ("required".equals(System.getProperty("browser"))) {
-                throw new AssertionError(HOW);
-            }
-            // of a skipped test Maven tells that it was, and not why
-            if (TOLD.compareAndSet(false, true)) {
-                System.out.println("Tests in a browser are skipped: " + HOW);
-            }
-            Assumptions.abort(HOW);
-        }
-        BrowserFixture fixture = new BrowserFixture(browser.get(), chromedriver.get(), origin, more);
-        fixture.choose(crew);
-        return fixture;
+                crew);
     }
 
     private void choose(String crew) {
+        origins.add(origin);
         open("/account");
         boolean tls = origin.startsWith("https:");
         driver.manage()
@@ -153,18 +96,6 @@ public final class BrowserFixture implements AutoCloseable {
         origin = to;
         choose(crew);
         complaints();
-    }
-
-    private static Optional<File> onPath(String... names) {
-        for (String folder : System.getenv("PATH").split(File.pathSeparator)) {
-            for (String name : names) {
-                File file = new File(folder, name);
-                if (file.canExecute()) {
-                    return Optional.of(file);
-                }
-            }
-        }
-        return Optional.empty();
     }
 
     public WebDriver driver() {
@@ -364,13 +295,6 @@ public final class BrowserFixture implements AutoCloseable {
 
     @Override
     public void close() {
-        driver.quit();
-        try (Stream<Path> files = Files.walk(profile)) {
-            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(file);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        Browsers.giveBack(browser, origins);
     }
 }
