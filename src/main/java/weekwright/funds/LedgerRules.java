@@ -107,7 +107,7 @@ public final class LedgerRules {
                                 + paid.text() + " " + entry.foreignCurrency() + ", and " + is.toPlainString()
                                 + " stands there",
                         "the rate is what one " + entry.foreignCurrency()
-                                + " cost; leave it empty to take it from the two" + " amounts");
+                                + " cost; leave it empty to take it from the two amounts");
             }
         });
     }

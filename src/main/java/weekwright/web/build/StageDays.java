@@ -34,7 +34,7 @@ final class StageDays {
         }
         if (tasks == 0) {
             return "rough: about "
-                    + Formats.hoursCounted(Math.max(60, (minutes + 30) / 60 * 60), "hour is", "hours" + " are")
+                    + Formats.hoursCounted(Math.max(60, (minutes + 30) / 60 * 60), "hour is", "hours are")
                     + " guessed";
         }
         return "rough: " + Formats.counted(tasks, "task is", "tasks are") + " guessed";

@@ -44,7 +44,7 @@ public final class CrewCalendarsPage implements Page {
                 since,
                 ALL,
                 "Slots and deliveries",
-                "the slots of a year; deliveries, and the days by which" + " orders go out"));
+                "the slots of a year; deliveries, and the days by which orders go out"));
         for (CrewMember member : request.crew()) {
             lines.add(line(
                     request,

@@ -135,8 +135,10 @@ public final class EpisodesFootagePage implements Page {
         return lines;
     }
 
-    /** "34 minutes in hand of about 51 that 17 finished ones usually take", "34 minutes in hand, 17 finished ones"
-     * + " wanted". */
+    /**
+     * "34 minutes in hand of about 51 that 17 finished ones usually take"; where nothing is known of that, "34 minutes in hand, 17
+     * finished ones wanted".
+     */
     static String words(Footage footage, Episode episode, Quantity usually) {
         String hand = minutes(footage.ofEpisode(episode.id())) + " in hand";
         Quantity finished = episode.minutes().orElse(usually);
@@ -144,7 +146,7 @@ public final class EpisodesFootagePage implements Page {
                 .map(usual -> hand + " of about " + usual.toPlainString() + " that " + finished.text()
                         + (finished.equals(Quantity.ONE)
                                 ? " finished one usually takes"
-                                : " finished ones usually" + " take"))
+                                : " finished ones usually take"))
                 .orElse(hand + ", " + finished.text()
                         + (finished.equals(Quantity.ONE) ? " finished one wanted" : " finished ones wanted"));
     }

@@ -81,7 +81,7 @@ record SlotTrouble(Row now, List<Row> rows, String until, String sentence, Strin
                 request.read(read -> sentence(read, slot, formats)),
                 request.read(read -> pledges(read, request.settings(), formats)),
                 "From " + Formats.grouped(compared.futures())
-                        + " futures, each drawn once as planned and once for each remedy," + " with the same luck.");
+                        + " futures, each drawn once as planned and once for each remedy, with the same luck.");
     }
 
     private static String money(Optional<Long> now, Optional<Long> then, Formats formats) {
