@@ -28,7 +28,7 @@ async function prepare({ whose, pages }) {
   const cache = await caches.open(SHEETS);
   try {
     for (const page of pages) {
-      const answer = await fetch(page, { redirect: "manual" });
+      const answer = await fetch(page, { redirect: "manual", headers: { Accept: "text/html" } });
       if (!answer.ok) continue;
       const text = await answer.clone().text();
       const paint = [...new Set(Array.from(text.matchAll(/(?:href|src)="(\/(?:css|static)\/[^"]+)"/g), (found) => found[1]))];
@@ -54,6 +54,9 @@ const outOfReach = () => new Response(NOTHING, { status: 503, headers: { "Conten
 // What the server has answered is shown whether it can be kept or not: there may be no room, or all was thrown away meanwhile.
 const quietly = (promise, instead) => promise.catch(() => instead);
 
+// A line that is said once is not kept: shown again without the server, it would look as if it had just been done.
+const saysOnce = async (answer) => (await answer.text()).includes('<div class="flash"');
+
 const keep = (path, answer) => quietly(caches.open(SHEETS).then((cache) => cache.put(path, answer)));
 const forget = () => quietly(caches.delete(SHEETS));
 const found = (path) => quietly(caches.match(path, { cacheName: SHEETS }));
@@ -70,7 +73,9 @@ async function sheet(request, path) {
     return await found(path) || quietly(asked, outOfReach());
   }
   if (wanted && !answer.ok && answer.status < 500) await forget();
-  if (wanted && whose && answer.ok && !answer.redirected && answer.type === "basic") await keep(path, answer.clone());
+  if (wanted && whose && answer.ok && !answer.redirected && answer.type === "basic" && !await saysOnce(answer.clone())) {
+    await keep(path, answer.clone());
+  }
   return answer;
 }
 

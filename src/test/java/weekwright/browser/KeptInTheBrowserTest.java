@@ -292,6 +292,13 @@ class KeptInTheBrowserTest {
                         + " this device until they can be sent. The browser's menu can install it.");
         browser.until(d -> Boolean.TRUE.equals(
                 browser.script("return caches.match('/kept-for', {cacheName: 'sheets'}).then((mark) => !!mark)")));
+        browser.driver().findElement(By.id("hours")).sendKeys("1");
+        browser.send(By.cssSelector("[data-save]"));
+        assertThat(browser.driver().findElement(By.cssSelector(".flash p")).getText())
+                .contains("logged");
+        assertThat(browser.script("return caches.match('/log').then((kept) => kept.text()).then((text) =>"
+                        + " text.includes('class=\"flash\"'))"))
+                .isEqualTo(false);
         server.stop();
         browser.open("/week");
         assertThat(browser.driver().findElement(By.tagName("h1")).getText()).startsWith("Week 48");
@@ -303,7 +310,7 @@ class KeptInTheBrowserTest {
         server.startAgain();
         browser.open("/log");
         awaits("All sent ");
-        assertThat(logged()).containsExactly(150);
+        assertThat(logged()).containsExactly(60, 150);
     }
 
     /** A device that is full: nothing can be kept, and every page and what it is drawn with comes from the server all the same. */

@@ -9,7 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The answers to posts that an open page sends by itself, such as what a phone kept while the server was out of reach: the same
+ * What an open page or the worker beside it asks for by itself, nobody having pressed anything. A page that is drawn anew in part
+ * or kept for later says {@code Accept: text/html} alone, and the line for the next page waits for a page that somebody sees.
+ *
+ * <p>The answers to posts that an open page sends by itself, such as what a phone kept while the server was out of reach: the same
  * checks, the same statuses, JSON in place of a page. Such a post says {@code Accept: application/json}; one that is sent later
  * than it was typed says {@code Prefer: return=minimal} (RFC 7240) besides, and leaves no line for the next page.
  */
@@ -22,6 +25,11 @@ final class BySelf {
     private static final JsonMapper JSON = new JsonMapper();
 
     private BySelf() {}
+
+    /** Whether a page is not shown as the next one. */
+    static boolean aside(Context context) {
+        return "text/html".equals(context.header("Accept"));
+    }
 
     static boolean asked(Context context) {
         return "POST".equals(context.method().name()) && "application/json".equals(context.header("Accept"));

@@ -74,8 +74,12 @@ public final class Desk {
             }
             door.takeKept(request);
             Record view = page.show(request);
-            Browser.said(context);
-            replies.sheet(request, browser, 200, PageName.of(path).template(), view, browser.flash());
+            boolean aside = BySelf.aside(context);
+            if (!aside) {
+                Browser.said(context);
+            }
+            Optional<Frame.Flash> flash = aside ? Optional.empty() : browser.flash();
+            replies.sheet(request, browser, 200, PageName.of(path).template(), view, flash);
         });
     }
 
