@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import weekwright.forecast.Forecasts;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SettableClock;
 import weekwright.testkit.SmallProject;
@@ -19,14 +21,20 @@ class AheadForecastsPageTest {
     void one_is_kept_by_hand_under_a_name_and_let_go_again() throws Exception {
         SettableClock clock = new SettableClock(Clock.fixed(Instant.parse("2026-11-18T08:00:00Z"), ZoneOffset.UTC));
         try (ServerFixture server = ServerFixture.under(clock, SmallProject::fill)) {
+            // every page begins a forecast, which may be there before a button is pressed
+            Forecasts forecasts = server.app().forecasts().orElseThrow();
+            synchronized (forecasts) {
+                forecasts.current(LocalDate.of(2026, 11, 18));
+                forecasts.stop(LocalDate.of(2026, 11, 18));
+            }
             Visitor ilse = server.as("ilse");
             Visitor.Reply early = ilse.form(ilse.get("/ahead/forecasts"))
                     .with("name", "Too soon")
                     .press("keep");
             assertThat(early.troubles())
                     .containsExactly("no forecast is finished yet; wait until the first is drawn and press it again");
-            ilse.get("/ahead");
-            server.app().forecasts().orElseThrow().await();
+            forecasts.draw(LocalDate.of(2026, 11, 18));
+            forecasts.await();
             Visitor.Reply page = ilse.get("/ahead/forecasts");
             assertThat(page.page().select("section:has(#hand-head) .quiet").text())
                     .isEqualTo("None yet.");
@@ -40,7 +48,7 @@ class AheadForecastsPageTest {
             // a day later it still stands, and the day has one of its own
             clock.step(Duration.ofDays(1));
             ilse.get("/ahead");
-            server.app().forecasts().orElseThrow().await();
+            forecasts.await();
             page = ilse.get("/ahead/forecasts");
             assertThat(page.page().select("section:has(#self-head) time").eachAttr("datetime"))
                     .containsExactly("2026-11-19", "2026-11-18");
