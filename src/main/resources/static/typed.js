@@ -100,7 +100,18 @@
         "December"][when.getMonth()] + " at " + time;
   }
 
-  function say(form, text, buttons) {
+  // Laid over the foot of the window: whatever is read or typed meanwhile stays where it is.
+  function lines() {
+    let place = main.querySelector(".typed-lines");
+    if (!place) {
+      place = document.createElement("div");
+      place.className = "typed-lines";
+      main.append(place);
+    }
+    return place;
+  }
+
+  function say(text, buttons) {
     const line = document.createElement("p");
     line.className = "typed-before";
     line.setAttribute("role", "status");
@@ -112,11 +123,15 @@
       button.textContent = words;
       button.addEventListener("click", () => {
         act();
+        const place = line.parentNode;
         line.remove();
+        if (!place.firstChild) {
+          place.remove();
+        }
       });
       line.append(button, " ");
     });
-    form.prepend(line);
+    lines().append(line);
   }
 
   function keep(form, index) {
@@ -148,9 +163,9 @@
       };
       if (visit.type === "back_forward" || visit.type === "reload") {
         put(form, kept.values, kept.version);
-        say(form, "What you typed " + clock(kept.at) + " stands here again, not saved yet.", [["Throw it away", throwAway]]);
+        say("What you typed " + clock(kept.at) + " stands here again, not saved yet.", [["Throw it away", throwAway]]);
       } else if (wordsDiffer(form, kept.values)) {
-        say(form, "You had typed something here " + clock(kept.at) + " and not saved it.",
+        say("You had typed something here " + clock(kept.at) + " and not saved it.",
           [["Put it back", () => put(form, kept.values, kept.version)], ["Throw it away", () => store.remove(key)]]);
       }
     }

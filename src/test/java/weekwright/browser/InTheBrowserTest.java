@@ -21,6 +21,11 @@ import weekwright.testkit.ServerFixture;
 import weekwright.testkit.Visitor;
 
 class InTheBrowserTest {
+    /** Where everything of the page begins and how wide it is, but for the lines themselves. */
+    private static final String PLACES = "return Array.from(document.querySelectorAll('body *'))"
+            + ".filter((one) => !one.closest('.typed-lines')).map((one) => [one, one.getBoundingClientRect()])"
+            + ".map(([one, at]) => [one.tagName, at.x, at.y, at.width].join()).join('\\n')";
+
     @Test
     void a_part_of_the_running_order_goes_up_and_down_by_alt_and_the_arrows_and_keeps_the_focus() {
         try (ServerFixture server = ServerFixture.small();
@@ -220,6 +225,31 @@ class InTheBrowserTest {
                     .isEmpty();
             assertThat(browser.driver().findElement(By.id("title")).getDomProperty("value"))
                     .isEqualTo("Set the sill stones dry");
+        }
+    }
+
+    /** At the width of a phone too, where the line is three lines high. */
+    @Test
+    void the_line_that_offers_what_was_typed_moves_nothing_and_the_sheet_can_be_scrolled_free_of_it() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            for (int width : new int[] {0, 390}) {
+                browser.device(false, width);
+                browser.open("/notes/new");
+                Object before = browser.script(PLACES);
+                browser.driver().findElement(By.id("title")).sendKeys("The sill lies");
+                browser.open("/notes/new");
+                WebElement line = browser.driver().findElement(By.cssSelector(".typed-before"));
+                assertThat(line.isDisplayed()).isTrue();
+                assertThat(browser.script(PLACES)).isEqualTo(before);
+                assertThat(browser.script("scrollTo(0, document.documentElement.scrollHeight); return"
+                                + " document.querySelector('main form button.main').getBoundingClientRect().bottom"
+                                + " < document.querySelector('.typed-lines').getBoundingClientRect().top"))
+                        .isEqualTo(true);
+                line.findElement(By.xpath(".//button[text()='Throw it away']")).click();
+                assertThat(browser.driver().findElements(By.cssSelector(".typed-lines")))
+                        .isEmpty();
+            }
         }
     }
 

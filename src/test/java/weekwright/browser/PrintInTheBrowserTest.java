@@ -82,6 +82,13 @@ class PrintInTheBrowserTest {
                     3,
                     List.of("Wheel shaft", "today", "What it costs", "Flat iron 80 x 12"),
                     List.of("Those ticked are done on", "As CSV")),
+            new Sheet(
+                    "/episodes",
+                    3,
+                    List.of("By Friday", "A frame for the sluice Tells Joint the sluice frame in oak.", "Standbys"),
+                    List.of("All slots of a year")),
+            new Sheet("/funds", 2, List.of("Funding ladder", "Last in the books"), List.of("Pledge levels")),
+            new Sheet("/notes", 7, List.of("Sunday figures, written down on Tuesday"), List.of("every stage")),
             new Sheet("/notes/book", 40, List.of("Wheel shaft"), List.of()),
             new Sheet(
                     "/ahead",

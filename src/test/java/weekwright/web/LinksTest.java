@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.ServerFixture;
@@ -23,6 +24,7 @@ class LinksTest {
     @Test
     void every_link_picture_style_and_script_of_every_page_that_can_be_reached_answers() {
         List<String> dead = new ArrayList<>();
+        List<String> held = new ArrayList<>();
         Set<String> seen = new HashSet<>(Set.of("/ahead"));
         Map<String, Integer> queries = new HashMap<>();
         Deque<String> waiting = new ArrayDeque<>(seen);
@@ -37,6 +39,7 @@ class LinksTest {
                 if (!reply.header("content-type").startsWith("text/html")) {
                     continue;
                 }
+                held.addAll(partly(path, reply.page()));
                 for (Element link : reply.page().select("[href], [src], form[action]")) {
                     String to = link.hasAttr("href")
                             ? link.absUrl("href")
@@ -55,8 +58,27 @@ class LinksTest {
             }
         }
         assertThat(dead).isEmpty();
+        assertThat(held).isEmpty();
         assertThat(seen)
                 .contains("/week", "/log", "/build", "/episodes", "/funds", "/notes", "/crew", "/crew/settings")
                 .hasSizeGreaterThan(30);
+    }
+
+    /**
+     * What is wrong with the addresses within a page: each leads to something there, and one of them is what a browser waits for
+     * before it paints (HTML, link type "expect").
+     */
+    private static List<String> partly(String path, Document page) {
+        List<String> wrong = new ArrayList<>();
+        for (String to : page.select("[href^=#]").eachAttr("href")) {
+            if (to.length() > 1 && page.getElementById(to.substring(1)) == null) {
+                wrong.add(path + " has nothing at " + to);
+            }
+        }
+        if (page.select("head link[rel=expect][blocking=render][href=#sheet-whole]")
+                .isEmpty()) {
+            wrong.add(path + " may be painted before all of it is there");
+        }
+        return wrong;
     }
 }

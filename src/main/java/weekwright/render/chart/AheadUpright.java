@@ -188,10 +188,12 @@ final class AheadUpright {
 
     private void weeks(Svg svg, Labels labels) {
         svg.group("weeks");
-        for (LocalDate day : sheet.weekdays(model.slotDay())) {
-            if (7 * perDay >= DAY_APART) {
-                svg.line("day-line", 0, y(day), WIDTH, y(day));
-            }
+        if (7 * perDay >= DAY_APART) {
+            svg.lines(
+                    "day-line",
+                    sheet.weekdays(model.slotDay()).stream()
+                            .map(day -> new double[] {0, y(day), WIDTH, y(day)})
+                            .toList());
         }
         for (LocalDate month : sheet.monthStarts()) {
             svg.line("month-line", 0, y(month), WIDTH, y(month));

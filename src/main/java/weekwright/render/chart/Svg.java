@@ -2,6 +2,7 @@ package weekwright.render.chart;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -116,6 +117,28 @@ public final class Svg {
     /** A closed shape with the corners x, y, x, y …. */
     public Svg polygon(String kind, double... points) {
         out.append("<polygon").append(attribute("class", kind)).append(attribute("points", points(points)));
+        return close();
+    }
+
+    /** Lines that have nothing but their kind in common, each x1, y1, x2, y2: one element, which a browser lays out once. */
+    Svg lines(String kind, List<double[]> lines) {
+        return path(kind, lines, "");
+    }
+
+    /** Closed shapes likewise, each with its corners x, y, x, y …; where they lie over each other nothing shows it. */
+    Svg polygons(String kind, List<double[]> shapes) {
+        return path(kind, shapes, "Z");
+    }
+
+    private Svg path(String kind, List<double[]> parts, String end) {
+        if (parts.isEmpty()) {
+            return this;
+        }
+        StringBuilder all = new StringBuilder();
+        for (double[] part : parts) {
+            all.append('M').append(points(part)).append(end);
+        }
+        out.append("<path").append(attribute("class", kind)).append(attribute("d", all.toString()));
         return close();
     }
 

@@ -93,9 +93,7 @@ final class UprightMoney implements MoneyBand.Plane {
             svg.polygon("fan-thin", band.band(this, Fan::p10, Fan::p90));
             svg.polygon("fan-wash", band.band(this, Fan::p25, Fan::p75));
         }
-        for (double[] field : band.shortFields(this)) {
-            svg.polygon("short-field", field);
-        }
+        svg.polygons("short-field", band.shortFields(this));
         svg.line("reserve", x(model.cash().reserve()), top, x(model.cash().reserve()), foot);
         svg.polyline("stair", band.stair(this));
         svg.polyline("cash-past", band.past(this));

@@ -49,10 +49,12 @@ final class WeekLine {
     void draw(Svg svg) {
         List<LocalDate> days = sheet.weekdays(sheet.model().slotDay());
         svg.group("weeks");
-        for (LocalDate day : days) {
-            if (x.applyAsDouble(7) - x.applyAsDouble(0) >= DAY_APART) {
-                svg.line("day-line", x(day), line, x(day), foot);
-            }
+        if (x.applyAsDouble(7) - x.applyAsDouble(0) >= DAY_APART) {
+            svg.lines(
+                    "day-line",
+                    days.stream()
+                            .map(day -> new double[] {x(day), line, x(day), foot})
+                            .toList());
         }
         List<LocalDate> months = new ArrayList<>(sheet.monthStarts());
         if (months.isEmpty() || x(months.get(0)) - left > 100) {
