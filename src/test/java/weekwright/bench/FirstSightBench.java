@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import org.openqa.selenium.chromium.HasCdp;
 import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.EveryPage;
 import weekwright.testkit.ServerFixture;
@@ -58,8 +57,6 @@ public final class FirstSightBench {
         addresses.keySet().removeIf(kind -> !kinds.matcher(kind).find());
         try (BrowserFixture browser = BrowserFixture.at(server, NAME, "ilse")) {
             browser.withSight();
-            // without it the browser goes on taking letters and scripts from what earlier pages left
-            ((HasCdp) browser.driver()).executeCdpCommand("Network.enable", Map.of());
             browser.withoutCache();
             browser.slowed(TIMES_SLOWER);
             most.clear();

@@ -273,6 +273,8 @@ public final class BrowserFixture implements AutoCloseable {
 
     /** From the next page on nothing is taken from what earlier pages left, as on somebody's first visit. */
     public void withoutCache() {
+        // else the browser goes on taking letters and scripts from what earlier pages left
+        driver.executeCdpCommand("Network.enable", Map.of());
         driver.executeCdpCommand("Network.setCacheDisabled", Map.of("cacheDisabled", true));
     }
 
