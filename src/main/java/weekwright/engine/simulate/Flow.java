@@ -31,6 +31,8 @@ final class Flow {
     Trace trace;
     /** Buys the material of a task again that has failed. */
     IntConsumer buyAgain;
+    /** Looks at the lines that a task held back which begins. */
+    IntConsumer orderFor;
 
     State x;
     int today;
@@ -327,10 +329,10 @@ final class Flow {
         run(t, today);
     }
 
-    /** Something has begun, or landed without having begun: the drift of the plan is looked at again (rule 56). */
+    /** Something begins, or lands without having begun. */
     void begun(int t) {
-        if (x.number[State.TO_ORDER] > 0 && order.planned(t)) {
-            x.number[State.LEAST_DRIFT] = Math.min(x.number[State.LEAST_DRIFT], order.leastDrift(t, today));
+        if (x.heldFirst[t] >= 0) {
+            orderFor.accept(t);
         }
     }
 

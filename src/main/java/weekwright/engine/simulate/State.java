@@ -90,8 +90,13 @@ final class State {
     final int[] arriveFirst;
     final int[] arriveNext;
     final int[] due;
-    /** Lines to be ordered that are not due yet, in the order of the file. */
-    final int[] notDue;
+    /** Lines to be ordered that are not due yet and that no task holds back any more. */
+    final int[] near;
+    /** By task, the first line that it holds back while it has not begun; by line the next one; what holds it, see {@link Orders}. */
+    final int[] heldFirst;
+
+    final int[] heldNext;
+    final int[] heldBy;
 
     final long[] stagePaid;
     /** Stages for whose material something was paid today. */
@@ -168,13 +173,11 @@ final class State {
             FIRST_BANK_UNUSED = 17,
             PAID_TODAY = 18,
             BANK_EDITING = 19,
-            NOT_DUE = 20,
+            NEAR = 20,
             BANK_LOW = 21,
-            LEAST_DRIFT = 22,
-            REACH = 23,
-            TO_EDIT = 24,
-            CUT = 25,
-            NUMBERS = 26;
+            TO_EDIT = 22,
+            CUT = 23,
+            NUMBERS = 24;
 
     /** @param accounts whether days are put down to reasons, for the record of what held a stage */
     State(Setup setup, boolean accounts) {
@@ -228,7 +231,10 @@ final class State {
         arriveFirst = ints(days + 1);
         arriveNext = ints(lines);
         due = ints(lines);
-        notDue = ints(lines);
+        near = ints(lines);
+        heldFirst = ints(tasks);
+        heldNext = ints(lines);
+        heldBy = ints(lines);
         stagePaid = longs(stages);
         paidToday = keep(new boolean[stages]);
         tellsLeft = ints(episodes);

@@ -43,6 +43,7 @@ final class Trial {
         cash = new Cash(setup, luck);
         orders = new Orders(setup, luck, flow, cash, this::part);
         flow.buyAgain = orders::again;
+        flow.orderFor = orders::begun;
         editing = new Editing(setup, luck, people, cash);
         work = new Work(setup, luck, flow, people, tools, bank, cash);
         waits = new Waits(setup, luck, flow, tools);
