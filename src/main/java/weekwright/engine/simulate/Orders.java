@@ -116,8 +116,8 @@ final class Orders {
 
     /** A task begins: the lines it held back are held by another one, or looked at from the next Monday on. */
     void begun(int t) {
-        int m = x.heldFirst[t];
-        x.heldFirst[t] = -1;
+        int m = x.task[t].heldFirst;
+        x.task[t].heldFirst = -1;
         while (m >= 0) {
             int next = x.heldNext[m];
             x.heldBy[m]++;
@@ -129,7 +129,7 @@ final class Orders {
     /** Hangs a line on the first of the tasks before it that has not begun. */
     private void hold(int m) {
         int i = x.heldBy[m];
-        while (i < beforeStart[m + 1] && x.status[before[i]] != TaskTable.OPEN) {
+        while (i < beforeStart[m + 1] && x.task[before[i]].status != TaskTable.OPEN) {
             i++;
         }
         x.heldBy[m] = i;
@@ -141,8 +141,8 @@ final class Orders {
     }
 
     private void holdBy(int t, int m) {
-        x.heldNext[m] = x.heldFirst[t];
-        x.heldFirst[t] = m;
+        x.heldNext[m] = x.task[t].heldFirst;
+        x.task[t].heldFirst = m;
     }
 
     /** On the as-of morning; {@code expected}: lines not ordered are there at as-of + mean lead (rule 54), and nothing is paid. */
@@ -157,7 +157,9 @@ final class Orders {
         Arrays.fill(x.orderedOn, LATER);
         Arrays.fill(x.needDay, LATER);
         Arrays.fill(x.heldForFunds, false);
-        Arrays.fill(x.heldFirst, -1);
+        for (TaskState t : x.task) {
+            t.heldFirst = -1;
+        }
         Arrays.fill(x.orderDay, LATER);
         System.arraycopy(beforeStart, 0, x.heldBy, 0, lines.count);
         x.number[DUE] = 0;
@@ -409,7 +411,9 @@ final class Orders {
     private int drift(int t, int day) {
         if (driftOn[t] != day) {
             driftOn[t] = day;
-            drift[t] = x.status[t] != TaskTable.OPEN ? driftOfBegun(t, day) : order.planned(t) ? driftOfOpen(t, day) : 0;
+            drift[t] = x.task[t].status != TaskTable.OPEN
+                    ? driftOfBegun(t, day)
+                    : order.planned(t) ? driftOfOpen(t, day) : 0;
         }
         return drift[t];
     }
@@ -428,13 +432,13 @@ final class Orders {
         if (!order.planned(t)) {
             return 0;
         }
-        if (x.status[t] >= TaskTable.DONE) {
+        if (x.task[t].status >= TaskTable.DONE) {
             return x.landDay[t] < 0 ? 0 : x.landDay[t] - order.landing[t];
         }
         if (setup.tasks.wait[t]) {
             return x.startDay[t] - order.start[t];
         }
         long length = order.landing[t] - Math.max(order.start[t], 0);
-        return day + (int) (length * x.left[t] / Math.max(1, luck.left[t])) - order.landing[t];
+        return day + (int) (length * x.task[t].left / Math.max(1, luck.left[t])) - order.landing[t];
     }
 }

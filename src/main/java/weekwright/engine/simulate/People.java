@@ -206,6 +206,9 @@ final class People {
      */
     int choose(int candidates, int hands, int lastOn, int first, int e) {
         int rest = candidates & free;
+        if (e == 0 && first == 0) {
+            return chooseSince(rest, hands, lastOn);
+        }
         chosen = 0;
         clock = Integer.MAX_VALUE;
         int n = 0;
@@ -239,6 +242,44 @@ final class People {
             n++;
         }
         return n;
+    }
+
+    /** As {@link #choose} for what was possible from the morning on: all who are free have half an hour for it. */
+    private int chooseSince(int candidates, int hands, int lastOn) {
+        int n = Integer.bitCount(candidates);
+        if (n <= hands) {
+            chosen = candidates;
+        } else {
+            int before = candidates & lastOn;
+            int more = hands - Integer.bitCount(before);
+            chosen = more >= 0 ? before : 0;
+            int rest = more >= 0 ? candidates & ~before : before;
+            for (int k = more >= 0 ? more : hands; k > 0; k--) {
+                int best = 1 << longestLeft(rest);
+                chosen |= best;
+                rest &= ~best;
+            }
+            n = hands;
+        }
+        clock = Integer.MAX_VALUE;
+        for (int bits = chosen; bits != 0; bits &= bits - 1) {
+            clock = Math.min(clock, left(Integer.numberOfTrailingZeros(bits)));
+        }
+        return n;
+    }
+
+    private int longestLeft(int candidates) {
+        int best = -1;
+        int bestKey = -1;
+        for (int bits = candidates; bits != 0; bits &= bits - 1) {
+            int p = Integer.numberOfTrailingZeros(bits);
+            int key = (left(p) << 8) | setup.crowd.preference[p];
+            if (key > bestKey) {
+                bestKey = key;
+                best = p;
+            }
+        }
+        return best;
     }
 
     /** Of a set, the one with most hours left who has {@code least} minutes from minute {@code e} on; -1 if none. */

@@ -19,59 +19,21 @@ final class State {
     private final boolean accounts;
 
     // tasks
-    /** Person-minutes left; of a wait 1 until it has ended. */
-    final int[] left;
-    /** Work may go on until so many minutes are left; {@link #LATER} if it may not begin for want of material. */
-    final int[] stop;
-    /** A value of {@link TaskTable}. */
-    final byte[] status;
-    /** Links not yet reached. */
-    final int[] pending;
-    /** First day on which the links allow it, and the minute of that day. */
-    final int[] availableDay;
-
-    final int[] availableMinute;
-    /** The link that was satisfied last or -1. */
-    final int[] lastLink;
-
+    final TaskState[] task;
     final int[] startDay;
     final int[] landDay;
-    final int[] lastOn;
-    final int[] lastDay;
-    final int[] nextMark;
-    /** Filmed person-minutes. */
-    final double[] filmed;
-    /** What it has in the story bank. */
-    final double[] inBank;
-
-    final int[] booked;
-    /** How often it has failed; whether it has still to begin again after that. */
-    final int[] failed;
-
-    final boolean[] again;
-    /** Whether it holds equipment over night. */
-    final boolean[] keeps;
-    /** Whether it stands in one of the two lists below. */
-    final boolean[] listed;
-    /** Whether it sleeps until a date. */
-    final boolean[] asleep;
     /** Work tasks that may be tried, in the order of work. */
     final int[] queue;
     /** Waits that may begin, by rank. */
     final int[] waits;
-    /** Lists of tasks by day: to be looked at again; waits that end. Next entry by task. */
+    /** The first task of a day that is to be looked at again, and the first wait that ends; the next one stands in the task. */
     final int[] wakeFirst;
 
-    final int[] wakeNext;
-    final int[] wakeReason;
     final int[] endFirst;
-    final int[] endNext;
     /** Of each equipment, how many are held over night. */
     final int[] heldOver;
 
     // what tasks waited for: runs of days, newest first
-    final int[] runFirst;
-    final int[] accounted;
     final int[] workedBy;
     int[] runReason = new int[4096];
     int[] runFrom = new int[4096];
@@ -92,10 +54,9 @@ final class State {
     final int[] due;
     /** Lines to be ordered that are not due yet and that no task holds back any more. */
     final int[] near;
-    /** By task, the first line that it holds back while it has not begun; by line the next one; what holds it, see {@link Orders}. */
-    final int[] heldFirst;
-
+    /** By line, the next one that the same task holds back, and what holds it, see {@link Orders}. */
     final int[] heldNext;
+
     final int[] heldBy;
 
     final long[] stagePaid;
@@ -191,36 +152,17 @@ final class State {
         int months = setup.calendar.months.length;
         int stages = setup.inputs.stages().size();
         int levels = setup.funds.levels;
-        left = ints(tasks);
-        stop = ints(tasks);
-        status = keep(new byte[tasks]);
-        pending = ints(tasks);
-        availableDay = ints(tasks);
-        availableMinute = ints(tasks);
-        lastLink = ints(tasks);
+        task = new TaskState[tasks];
+        for (int t = 0; t < tasks; t++) {
+            task[t] = new TaskState(setup, t);
+        }
         startDay = ints(tasks);
         landDay = ints(tasks);
-        lastOn = ints(tasks);
-        lastDay = ints(tasks);
-        nextMark = ints(tasks);
-        filmed = keep(new double[tasks]);
-        inBank = keep(new double[tasks]);
-        booked = ints(tasks);
-        failed = ints(tasks);
-        again = keep(new boolean[tasks]);
-        keeps = keep(new boolean[tasks]);
-        listed = keep(new boolean[tasks]);
-        asleep = keep(new boolean[tasks]);
         queue = ints(tasks);
         waits = ints(tasks);
         wakeFirst = ints(days + 1);
-        wakeNext = ints(tasks);
-        wakeReason = ints(tasks);
         endFirst = ints(days + 1);
-        endNext = ints(tasks);
         heldOver = ints(setup.equipment.count);
-        runFirst = ints(tasks);
-        accounted = ints(tasks);
         workedBy = ints(tasks * setup.crowd.count);
         line = keep(new byte[lines]);
         lineAgain = keep(new boolean[lines]);
@@ -232,7 +174,6 @@ final class State {
         arriveNext = ints(lines);
         due = ints(lines);
         near = ints(lines);
-        heldFirst = ints(tasks);
         heldNext = ints(lines);
         heldBy = ints(lines);
         stagePaid = longs(stages);
@@ -289,6 +230,9 @@ final class State {
             Object from = other.arrays.get(i);
             System.arraycopy(from, 0, arrays.get(i), 0, Array.getLength(from));
         }
+        for (int t = 0; t < task.length; t++) {
+            task[t].copy(other.task[t]);
+        }
     }
 
     /** Whether {@link #account} keeps anything. */
@@ -297,8 +241,8 @@ final class State {
     }
 
     /** Whether {@link #account} would keep why a task was not worked on a day: nothing, where the day is known already. */
-    boolean asksWhy(int task, int day) {
-        return accounts && accounted[task] < day;
+    boolean asksWhy(TaskState task, int day) {
+        return accounts && task.accounted < day;
     }
 
     private void growRuns() {
@@ -313,12 +257,12 @@ final class State {
      * The days of a task not yet accounted for, up to {@code day}, go to a reason (rule 95: days on which nobody was there go to
      * the reason of the next day). A day that was refused and then worked after all counts as worked.
      */
-    void account(int task, int reason, int day) {
+    void account(TaskState task, int reason, int day) {
         if (!accounts) {
             return;
         }
-        int from = accounted[task] + 1;
-        int run = runFirst[task];
+        int from = task.accounted + 1;
+        int run = task.runFirst;
         if (from > day) {
             if (reason != Reasons.WORKED || run < 0 || runReason[run] == reason || runTo[run] != day) {
                 return;
@@ -326,7 +270,7 @@ final class State {
             runTo[run] = day - 1;
             from = day;
         }
-        accounted[task] = day;
+        task.accounted = day;
         if (run >= 0 && runReason[run] == reason && runTo[run] == from - 1) {
             runTo[run] = day;
             return;
@@ -339,7 +283,7 @@ final class State {
         runFrom[n] = from;
         runTo[n] = day;
         runNext[n] = run;
-        runFirst[task] = n;
+        task.runFirst = n;
     }
 
     /** Takes a task from position {@code at} of a list of {@code n}. */

@@ -60,7 +60,7 @@ final class Tools {
         EquipmentTable equipment = setup.equipment;
         if (equipment.changing[q]) {
             int after = equipment.readyAfter[q];
-            if (after >= 0 && (x.status[after] != TaskTable.DONE || x.landDay[after] >= day)) {
+            if (after >= 0 && (x.task[after].status != TaskTable.DONE || x.landDay[after] >= day)) {
                 return 0;
             }
             if (equipment.downFrom[q] != NO_DAY && day >= equipment.downFrom[q] && day < luck.back[q]) {
@@ -78,7 +78,7 @@ final class Tools {
         EquipmentTable equipment = setup.equipment;
         for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
             int q = equipment.needed[i];
-            if (equipment.kept[q] && x.keeps[t] ? there(q, today) == 0 : free[q] < equipment.amount[i]) {
+            if (equipment.kept[q] && x.task[t].keeps ? there(q, today) == 0 : free[q] < equipment.amount[i]) {
                 return q;
             }
         }
@@ -90,7 +90,7 @@ final class Tools {
         EquipmentTable equipment = setup.equipment;
         for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
             int q = equipment.needed[i];
-            if (!(equipment.kept[q] && x.keeps[t]) && atDawn[q] < equipment.amount[i]) {
+            if (!(equipment.kept[q] && x.task[t].keeps) && atDawn[q] < equipment.amount[i]) {
                 return true;
             }
         }
@@ -106,7 +106,7 @@ final class Tools {
         int from = 0;
         for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
             int q = equipment.needed[i];
-            if (untouched[q] < equipment.amount[i] && !(equipment.kept[q] && x.keeps[t])) {
+            if (untouched[q] < equipment.amount[i] && !(equipment.kept[q] && x.task[t].keeps)) {
                 from = Math.max(from, back[q]);
             }
         }
@@ -124,7 +124,7 @@ final class Tools {
         boolean keeps = false;
         for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
             int q = equipment.needed[i];
-            if (equipment.kept[q] && x.keeps[t]) {
+            if (equipment.kept[q] && x.task[t].keeps) {
                 continue;
             }
             free[q] -= equipment.amount[i];
@@ -134,7 +134,7 @@ final class Tools {
                 keeps = true;
             }
         }
-        x.keeps[t] |= keeps;
+        x.task[t].keeps |= keeps;
     }
 
     /** A task has ended at a minute of the day. */
@@ -142,7 +142,7 @@ final class Tools {
         EquipmentTable equipment = setup.equipment;
         for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
             int q = equipment.needed[i];
-            boolean kept = equipment.kept[q] && x.keeps[t];
+            boolean kept = equipment.kept[q] && x.task[t].keeps;
             if (kept) {
                 x.heldOver[q] -= equipment.amount[i];
             }
@@ -151,7 +151,7 @@ final class Tools {
                 back[q] = Math.max(back[q], minute);
             }
         }
-        x.keeps[t] = false;
+        x.task[t].keeps = false;
         holdsOn[t] = -1;
     }
 

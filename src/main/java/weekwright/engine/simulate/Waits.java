@@ -32,31 +32,31 @@ final class Waits {
             int season = setup.tasks.season[t];
             if (season >= 0 && setup.seasons[season][day] != day) {
                 unlist(x, t, at);
-                x.account(t, setup.reasons.season, day);
+                x.account(x.task[t], setup.reasons.season, day);
                 flow.sleep(t, setup.seasons[season][day], setup.reasons.season);
                 continue;
             }
-            if (x.booked[t] != TaskTable.NO_DAY && x.booked[t] < day) {
+            if (x.task[t].booked != TaskTable.NO_DAY && x.task[t].booked < day) {
                 unlist(x, t, at);
-                x.account(t, setup.reasons.booking, day);
+                x.account(x.task[t], setup.reasons.booking, day);
                 flow.place(t);
                 continue;
             }
-            if (x.stop[t] == LATER) {
+            if (x.task[t].stop == LATER) {
                 needed(x, t, day);
                 unlist(x, t, at);
                 continue;
             }
             int lacking = tools.lackingOverNight(t);
             if (lacking >= 0) {
-                x.account(t, setup.reasons.equipment + lacking, day);
+                x.account(x.task[t], setup.reasons.equipment + lacking, day);
                 at++;
                 continue;
             }
             needed(x, t, day);
             unlist(x, t, at);
             if (trace != null) {
-                trace.waitBegins(day, t, x.failed[t] == 0 ? luck.total[t] : luck.again[t]);
+                trace.waitBegins(day, t, x.task[t].failed == 0 ? luck.total[t] : luck.again[t]);
             }
             flow.event = false;
             flow.beginWait(t);
@@ -68,7 +68,7 @@ final class Waits {
 
     private static void unlist(State x, int t, int at) {
         State.remove(x.waits, x.number[WAITING]--, at);
-        x.listed[t] = false;
+        x.task[t].listed = false;
     }
 
     private void needed(State x, int t, int day) {

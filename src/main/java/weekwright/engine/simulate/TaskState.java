@@ -1,0 +1,146 @@
+package weekwright.engine.simulate;
+
+/**
+ * One task in a trial: what changes of it but its first and last day, and beside it what a try reads of what does not change. An object
+ * each and not columns: a try touches some thirty of these, which then lie together and need no check of a position.
+ */
+final class TaskState {
+    // what does not change
+    final int number;
+    final boolean wait;
+    final int hands;
+    final int least;
+    /** Who may be its hands. */
+    final int can;
+
+    final byte company;
+    final byte camera;
+    final boolean outdoors;
+    final boolean oneGo;
+    final int season;
+    /** Share of a stretch's clock hours that the operator gives. */
+    final double operatorShare;
+    /** Story minutes of the whole task, and the share of it that planned episodes tell. */
+    final double story;
+
+    final double told;
+    /** Whether some of its lines are needed only once a share of it is done. */
+    final boolean byShare;
+    /** Whether it needs any equipment. */
+    final boolean needsTools;
+    /** Behind its last mark in {@link LinkTable#markTarget}. */
+    final int lastMark;
+
+    // what is drawn
+    /** Person-minutes of the whole task, of a wait its days. */
+    int total;
+    /** How often it fails. */
+    int failures;
+
+    // what changes
+    /** Person-minutes left; of a wait 1 until it has ended. */
+    int left;
+    /** Work may go on until so many minutes are left; {@link State#LATER} if it may not begin for want of material. */
+    int stop;
+    /** A value of {@link TaskTable}. */
+    byte status;
+    /** Links not yet reached. */
+    int pending;
+    /** First day on which the links allow it, and the minute of that day. */
+    int availableDay;
+
+    int availableMinute;
+    /** The link that was satisfied last or -1. */
+    int lastLink;
+
+    int lastOn;
+    int lastDay;
+    int nextMark;
+    /** Filmed person-minutes. */
+    double filmed;
+    /** What it has in the story bank. */
+    double inBank;
+
+    int booked;
+    /** How often it has failed; whether it has still to begin again after that. */
+    int failed;
+
+    boolean again;
+    /** Whether it holds equipment over night. */
+    boolean keeps;
+    /** Whether it stands in the list of work or of waits. */
+    boolean listed;
+    /** Whether it sleeps until a date. */
+    boolean asleep;
+    /** The next task that wakes on the same day, and what it slept for; the next wait that ends on the same day. */
+    int wakeNext;
+
+    int wakeReason;
+    int endNext;
+    /** The newest run of days that were put down to a reason, and the last such day. */
+    int runFirst;
+
+    int accounted;
+    /** The first line that it holds back while it has not begun, see {@link Orders}. */
+    int heldFirst;
+
+    // what is of one day alone
+    /** When its last stretch of a day ended, and on which day that was: no more than its hands are on it at once. */
+    int stretchEnd;
+
+    int workedOn;
+    /** Who keeps the camera for it on this day by a week line, -1 for nobody, and for how long. */
+    int filmPerson;
+
+    int filmMinutes;
+
+    TaskState(Setup setup, int number) {
+        TaskTable tasks = setup.tasks;
+        this.number = number;
+        wait = tasks.wait[number];
+        hands = tasks.hands[number];
+        least = tasks.least[number];
+        can = tasks.can[number];
+        company = tasks.company[number];
+        camera = tasks.camera[number];
+        outdoors = tasks.outdoors[number];
+        oneGo = tasks.oneGo[number];
+        season = tasks.season[number];
+        operatorShare = tasks.operatorShare[number];
+        story = tasks.story[number];
+        told = setup.episodes.told[number];
+        byShare = setup.lines.byShare[number];
+        needsTools = setup.equipment.start[number] != setup.equipment.start[number + 1];
+        lastMark = setup.links.markStart[number + 1];
+    }
+
+    /** Becomes equal to the same task of another state. */
+    void copy(TaskState other) {
+        total = other.total;
+        failures = other.failures;
+        left = other.left;
+        stop = other.stop;
+        status = other.status;
+        pending = other.pending;
+        availableDay = other.availableDay;
+        availableMinute = other.availableMinute;
+        lastLink = other.lastLink;
+        lastOn = other.lastOn;
+        lastDay = other.lastDay;
+        nextMark = other.nextMark;
+        filmed = other.filmed;
+        inBank = other.inBank;
+        booked = other.booked;
+        failed = other.failed;
+        again = other.again;
+        keeps = other.keeps;
+        listed = other.listed;
+        asleep = other.asleep;
+        wakeNext = other.wakeNext;
+        wakeReason = other.wakeReason;
+        endNext = other.endNext;
+        runFirst = other.runFirst;
+        accounted = other.accounted;
+        heldFirst = other.heldFirst;
+    }
+}
