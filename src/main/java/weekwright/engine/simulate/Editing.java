@@ -53,8 +53,8 @@ final class Editing {
     void begin(State state) {
         x = state;
         EpisodeTable episodes = setup.episodes;
-        x.number[State.TO_EDIT] = 0;
-        x.number[State.CUT] = 0;
+        x.toEdit = 0;
+        x.cut = 0;
         for (int e = 0; e < episodes.count; e++) {
             boolean complete = episodes.footage[e] != NO_DAY;
             x.tellsLeft[e] = complete ? 0 : episodes.tells[e];
@@ -64,8 +64,8 @@ final class Editing {
             x.editLeft[e] = episodes.cut[e] == NO_DAY ? luck.edit[e] : 0;
             x.published[e] = episodes.published[e] != NO_DAY;
             if (!x.published[e]) {
-                x.number[State.TO_EDIT] += x.cutDay[e] == LATER && x.tellsLeft[e] == 0 ? 1 : 0;
-                x.number[State.CUT] += x.cutDay[e] == LATER ? 0 : 1;
+                x.toEdit += x.cutDay[e] == LATER && x.tellsLeft[e] == 0 ? 1 : 0;
+                x.cut += x.cutDay[e] == LATER ? 0 : 1;
             }
         }
         Arrays.fill(x.bankEdit, NOT_MADE);
@@ -84,9 +84,9 @@ final class Editing {
 
     /** Whether anything may still be edited although no task is open any more. */
     boolean busy() {
-        return x.bank[0] >= target
-                || x.number[State.FIRST_UNCUT] < setup.episodes.count
-                || x.number[State.BANK_EDITING] > 0;
+        return x.bank >= target
+                || x.firstUncut < setup.episodes.count
+                || x.bankEditing > 0;
     }
 
     /** Before work that happens once: the crew's own lines and what is published tomorrow (rule 133). */
@@ -113,7 +113,7 @@ final class Editing {
         }
         ownLines(day);
         makeFromBank(day);
-        if (x.number[State.TO_EDIT] + x.number[State.BANK_EDITING] > 0) {
+        if (x.toEdit + x.bankEditing > 0) {
             edit(day);
         }
         advance(day);
@@ -143,8 +143,8 @@ final class Editing {
     private boolean inWindow(int day, int last) {
         EpisodeTable episodes = setup.episodes;
         int[] slots = setup.calendar.slots;
-        int i = x.number[State.FIRST_UNCUT];
-        int b = x.number[State.FIRST_BANK];
+        int i = x.firstUncut;
+        int b = x.firstBank;
         boolean any = false;
         while (true) {
             int planned = i < episodes.count ? episodes.slot[episodes.bySlot[i]] : NO_SLOT;
@@ -174,16 +174,16 @@ final class Editing {
 
     private void advance(int day) {
         EpisodeTable episodes = setup.episodes;
-        int i = x.number[State.FIRST_UNCUT];
+        int i = x.firstUncut;
         while (i < episodes.count && (x.published[episodes.bySlot[i]] || x.cutDay[episodes.bySlot[i]] != LATER)) {
             i++;
         }
-        x.number[State.FIRST_UNCUT] = i;
-        int s = x.number[State.FIRST_BANK];
+        x.firstUncut = i;
+        int s = x.firstBank;
         while (s < setup.calendar.slots.length && setup.calendar.slots[s] < day && x.bankEdit[s] <= 0) {
             s++;
         }
-        x.number[State.FIRST_BANK] = s;
+        x.firstBank = s;
     }
 
     /** The first slot on or after a day, -1 if none. */
@@ -210,16 +210,16 @@ final class Editing {
 
     /** A slot in the window without its own episode sets the target minutes aside (rule 73). */
     private void makeFromBank(int day) {
-        if (target <= 0 || x.bank[0] < target) {
+        if (target <= 0 || x.bank < target) {
             return;
         }
         int[] slots = setup.calendar.slots;
         for (int s = setup.calendar.slotsBefore[day]; s < slots.length && slots[s] - window <= day; s++) {
             int own = setup.episodes.ofSlot[s];
-            if (x.bankEdit[s] == NOT_MADE && (own < 0 || x.published[own]) && x.bank[0] >= target) {
-                x.bank[0] -= target;
+            if (x.bankEdit[s] == NOT_MADE && (own < 0 || x.published[own]) && x.bank >= target) {
+                x.bank -= target;
                 x.bankEdit[s] = luck.bankEdit(slots[s]);
-                x.number[State.BANK_EDITING]++;
+                x.bankEditing++;
             }
         }
     }
@@ -247,8 +247,8 @@ final class Editing {
         x.editLeft[e] -= minutes;
         if (x.editLeft[e] == 0) {
             x.cutDay[e] = day;
-            x.number[State.TO_EDIT]--;
-            x.number[State.CUT]++;
+            x.toEdit--;
+            x.cut++;
         }
     }
 
@@ -265,7 +265,7 @@ final class Editing {
         x.bankEdit[s] -= minutes;
         if (x.bankEdit[s] == 0) {
             x.bankCut[s] = day;
-            x.number[State.BANK_EDITING]--;
+            x.bankEditing--;
         }
     }
 
@@ -284,7 +284,7 @@ final class Editing {
 
     /** Its own episode if cut by a day, else the cut, unpublished one with the earliest slot; -1 if none (rule 69). */
     private int planned(int slot, int by) {
-        if (x.number[State.CUT] == 0) {
+        if (x.cut == 0) {
             return -1;
         }
         EpisodeTable episodes = setup.episodes;
@@ -292,7 +292,7 @@ final class Editing {
         if (own >= 0 && !x.published[own] && x.cutDay[own] <= by) {
             return own;
         }
-        for (int i = x.number[State.FIRST_UNPUBLISHED]; i < episodes.count; i++) {
+        for (int i = x.firstUnpublished; i < episodes.count; i++) {
             int e = episodes.bySlot[i];
             if (episodes.slot[e] == NO_SLOT) {
                 break;
@@ -305,7 +305,7 @@ final class Editing {
     }
 
     private int fromBank(int by) {
-        for (int s = x.number[State.FIRST_BANK_UNUSED]; s < x.bankCut.length; s++) {
+        for (int s = x.firstBankUnused; s < x.bankCut.length; s++) {
             if (setup.calendar.slots[s] - window > by + early) {
                 break;
             }
@@ -327,7 +327,7 @@ final class Editing {
 
     private void publish(int e) {
         x.published[e] = true;
-        x.number[State.CUT]--;
+        x.cut--;
     }
 
     /** The evening of a slot's day: own episode, another planned one, one from the bank, a standby, or nothing. */
@@ -364,15 +364,15 @@ final class Editing {
         if (trace != null) {
             trace.slot(day, outcome.ordinal(), e);
         }
-        int i = x.number[State.FIRST_UNPUBLISHED];
+        int i = x.firstUnpublished;
         while (i < setup.episodes.count && x.published[setup.episodes.bySlot[i]]) {
             i++;
         }
-        x.number[State.FIRST_UNPUBLISHED] = i;
-        int u = x.number[State.FIRST_BANK_UNUSED];
+        x.firstUnpublished = i;
+        int u = x.firstBankUnused;
         while (u < s && (x.bankUsed[u] || x.bankEdit[u] == NOT_MADE)) {
             u++;
         }
-        x.number[State.FIRST_BANK_UNUSED] = u;
+        x.firstBankUnused = u;
     }
 }

@@ -1,9 +1,6 @@
 package weekwright.engine.simulate;
 
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.QUEUED;
-import static weekwright.engine.simulate.State.RESORT;
-import static weekwright.engine.simulate.State.WAITING;
 import static weekwright.engine.simulate.TaskTable.DONE;
 import static weekwright.engine.simulate.TaskTable.NO_DAY;
 import static weekwright.engine.simulate.TaskTable.OPEN;
@@ -88,7 +85,7 @@ final class Flow {
                 keep(t);
             }
         }
-        x.number[State.OPEN_TASKS] = open;
+        x.openTasks = open;
         for (int i = 0; i < tasks.count; i++) {
             past(setup.links.order[i]);
         }
@@ -154,7 +151,7 @@ final class Flow {
                 x.lastTold[e] = t;
             }
             if (--x.tellsLeft[e] == 0 && x.cutDay[e] == LATER && !x.published[e]) {
-                x.number[State.TO_EDIT]++;
+                x.toEdit++;
             }
         }
     }
@@ -236,10 +233,10 @@ final class Flow {
     }
 
     private void list(int t) {
-        int[] list = setup.tasks.wait[t] ? x.waits : x.queue;
-        int which = setup.tasks.wait[t] ? WAITING : QUEUED;
+        boolean wait = setup.tasks.wait[t];
+        int[] list = wait ? x.waits : x.queue;
         int key = key(t);
-        int i = x.number[which]++;
+        int i = wait ? x.waiting++ : x.queued++;
         while (i > 0 && key(list[i - 1]) > key) {
             list[i] = list[i - 1];
             i--;
@@ -261,7 +258,7 @@ final class Flow {
 
     /** Fill work that yields story takes its turn like any other while the bank is low. */
     private boolean isFill(int t) {
-        return setup.tasks.fill[t] && (x.number[State.BANK_LOW] == 0 || setup.tasks.story[t] <= 0);
+        return setup.tasks.fill[t] && (!x.bankLow || setup.tasks.story[t] <= 0);
     }
 
     /** Looks in the morning whether the story bank holds fewer weeks than the floor (rule 134). */
@@ -269,18 +266,18 @@ final class Flow {
         if (!setup.tasks.anyFill) {
             return;
         }
-        int low = x.bank[0] < setup.bankFloor ? 1 : 0;
-        if (low != x.number[State.BANK_LOW]) {
-            x.number[State.BANK_LOW] = low;
-            x.number[RESORT] = 1;
+        boolean low = x.bank < setup.bankFloor;
+        if (low != x.bankLow) {
+            x.bankLow = low;
+            x.resort = true;
         }
     }
 
     /** Sorts the list of work again after tasks have begun or gone stale. */
     void resort() {
-        x.number[RESORT] = 0;
+        x.resort = false;
         int last = Integer.MIN_VALUE;
-        for (int i = 0; i < x.number[QUEUED]; i++) {
+        for (int i = 0; i < x.queued; i++) {
             int t = x.queue[i];
             int key = key(t);
             if (key >= last) {
@@ -428,7 +425,7 @@ final class Flow {
         if (trace != null) {
             trace.landed(day, t);
         }
-        x.number[State.OPEN_TASKS]--;
+        x.openTasks--;
         event = true;
         while (x.task[t].nextMark < links.markStart[t + 1]) {
             int mark = x.task[t].nextMark++;

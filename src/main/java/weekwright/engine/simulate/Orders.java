@@ -1,13 +1,6 @@
 package weekwright.engine.simulate;
 
-import static weekwright.engine.simulate.State.CASH;
-import static weekwright.engine.simulate.State.DUE;
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.NEAR;
-import static weekwright.engine.simulate.State.NEXT_DUE;
-import static weekwright.engine.simulate.State.OWED;
-import static weekwright.engine.simulate.State.SPENT;
-import static weekwright.engine.simulate.State.TO_ORDER;
 
 import java.util.Arrays;
 import java.util.Comparator;
@@ -136,7 +129,7 @@ final class Orders {
         if (i < beforeStart[m + 1]) {
             holdBy(before[i], m);
         } else {
-            x.near[x.number[NEAR]++] = m;
+            x.near[x.nearCount++] = m;
         }
     }
 
@@ -162,19 +155,19 @@ final class Orders {
         }
         Arrays.fill(x.orderDay, LATER);
         System.arraycopy(beforeStart, 0, x.heldBy, 0, lines.count);
-        x.number[DUE] = 0;
-        x.number[NEAR] = 0;
-        x.number[TO_ORDER] = 0;
-        x.number[NEXT_DUE] = LATER;
+        x.dueCount = 0;
+        x.nearCount = 0;
+        x.toOrder = 0;
+        x.nextDue = LATER;
         sentNothingWith = Long.MIN_VALUE;
         for (int m = 0; m < lines.count; m++) {
             x.line[m] = lines.status[m];
             if (lines.status[m] == LineTable.OUT) {
                 x.orderedOn[m] = lines.ordered[m];
-                x.money[OWED] += luck.cost[m];
+                x.owed += luck.cost[m];
                 arriveOn(m, lines.ordered[m] + luck.lead[m]);
             } else if (lines.status[m] == LineTable.TO_ORDER && !luck.expected) {
-                x.number[TO_ORDER]++;
+                x.toOrder++;
                 plan(m);
             } else if (lines.status[m] == LineTable.TO_ORDER) {
                 x.line[m] = LineTable.OUT;
@@ -197,8 +190,8 @@ final class Orders {
             holdBy(before[beforeStart[m]], m);
         } else {
             x.orderDay[m] = planned[m];
-            x.number[NEXT_DUE] = Math.min(x.number[NEXT_DUE], planned[m]);
-            x.near[x.number[NEAR]++] = m;
+            x.nextDue = Math.min(x.nextDue, planned[m]);
+            x.near[x.nearCount++] = m;
         }
     }
 
@@ -239,7 +232,7 @@ final class Orders {
         x.line[m] = LineTable.THERE;
         if (!luck.expected) {
             long balance = cost(m) - deposit(m);
-            x.money[OWED] -= balance;
+            x.owed -= balance;
             pay(m, balance);
             if (trace != null) {
                 trace.arrived(day, m, balance);
@@ -250,9 +243,9 @@ final class Orders {
 
     private void pay(int m, long amount) {
         if (amount != 0) {
-            x.money[CASH] -= amount;
+            x.cash -= amount;
             if (x.lineAgain[m] || setup.lines.status[m] == LineTable.TO_ORDER) {
-                x.money[SPENT] += amount;
+                x.spent += amount;
             }
             cash.paid(setup.tasks.stage[setup.lines.task[m]], amount);
         }
@@ -264,13 +257,13 @@ final class Orders {
      * @param hold whether orders wait for funds
      */
     void day(int day, boolean hold) {
-        if (x.number[TO_ORDER] == 0) {
+        if (x.toOrder == 0) {
             return;
         }
-        if (day > 0 && setup.calendar.monday[day] && x.number[NEAR] > 0) {
+        if (day > 0 && setup.calendar.monday[day] && x.nearCount > 0) {
             carryDrift(day);
         }
-        if (day >= x.number[NEXT_DUE]) {
+        if (day >= x.nextDue) {
             fallDue(day);
             sentNothingWith = Long.MIN_VALUE;
         }
@@ -279,7 +272,7 @@ final class Orders {
         }
         boolean waiting = false;
         int kept = 0;
-        int n = x.number[DUE];
+        int n = x.dueCount;
         for (int i = 0; i < n; i++) {
             int m = x.due[i];
             long cost = cost(m);
@@ -297,14 +290,14 @@ final class Orders {
             }
             send(m, day);
         }
-        x.number[DUE] = kept;
+        x.dueCount = kept;
         sentNothingWith = kept == n ? free() : Long.MIN_VALUE;
     }
 
     /** The list is made whole before the state is copied: those already sent are no longer in it. */
     private void part(int at, int kept, int n) {
         System.arraycopy(x.due, at, x.due, kept, n - at);
-        x.number[DUE] = kept + n - at;
+        x.dueCount = kept + n - at;
         parting.run();
         System.arraycopy(x.due, kept, x.due, at, n - at);
     }
@@ -312,12 +305,12 @@ final class Orders {
     private void send(int m, int day) {
         x.line[m] = LineTable.OUT;
         x.orderedOn[m] = day;
-        x.number[TO_ORDER]--;
+        x.toOrder--;
         x.counts[Count.ORDERS.ordinal()]++;
         pay(m, deposit(m));
-        x.money[OWED] += cost(m) - deposit(m);
+        x.owed += cost(m) - deposit(m);
         if (trace != null) {
-            trace.ordered(day, m, cost(m), x.money[CASH], x.money[OWED]);
+            trace.ordered(day, m, cost(m), x.cash, x.owed);
         }
         int lead = luck.leadFrom(m, x.lineAgain[m], day);
         if (lead == 0) {
@@ -329,7 +322,7 @@ final class Orders {
 
     /** What orders may use, the reserve in it. */
     private long free() {
-        return x.money[CASH] - (onDeposit ? 0 : x.money[OWED]);
+        return x.cash - (onDeposit ? 0 : x.owed);
     }
 
     /** What has to be free before a line is ordered; where there is no lead, its balance falls due at once. */
@@ -354,9 +347,9 @@ final class Orders {
                 x.lineAgain[m] = true;
                 x.heldForFunds[m] = false;
                 x.orderDay[m] = flow.today;
-                x.near[x.number[NEAR]++] = m;
-                x.number[TO_ORDER]++;
-                x.number[NEXT_DUE] = Math.min(x.number[NEXT_DUE], flow.today);
+                x.near[x.nearCount++] = m;
+                x.toOrder++;
+                x.nextDue = Math.min(x.nextDue, flow.today);
             }
         }
     }
@@ -364,22 +357,22 @@ final class Orders {
     private void fallDue(int day) {
         int next = LATER;
         int left = 0;
-        for (int k = 0; k < x.number[NEAR]; k++) {
+        for (int k = 0; k < x.nearCount; k++) {
             int m = x.near[k];
             if (x.orderDay[m] > day) {
                 next = Math.min(next, x.orderDay[m]);
                 x.near[left++] = m;
                 continue;
             }
-            int i = x.number[DUE]++;
+            int i = x.dueCount++;
             while (i > 0 && before(m, x.due[i - 1])) {
                 x.due[i] = x.due[i - 1];
                 i--;
             }
             x.due[i] = m;
         }
-        x.number[NEAR] = left;
-        x.number[NEXT_DUE] = next;
+        x.nearCount = left;
+        x.nextDue = next;
     }
 
     private boolean before(int m, int other) {
@@ -394,14 +387,14 @@ final class Orders {
     /** Moves the order days of the lines that nothing holds back by the drift of their tasks. */
     private void carryDrift(int day) {
         int next = LATER;
-        for (int i = 0; i < x.number[NEAR]; i++) {
+        for (int i = 0; i < x.nearCount; i++) {
             int m = x.near[i];
             if (!x.lineAgain[m]) {
                 x.orderDay[m] = planned[m] + drift(setup.lines.task[m], day);
             }
             next = Math.min(next, x.orderDay[m]);
         }
-        x.number[NEXT_DUE] = next;
+        x.nextDue = next;
     }
 
     /**

@@ -102,43 +102,48 @@ final class State {
     final boolean[] covered;
     final int[] counts;
 
-    // single numbers, kept in arrays so that they are copied with the rest
-    final long[] money;
-    final int[] number;
-    final double[] bank;
+    // single numbers
+    /** Tasks in {@link #queue} and in {@link #waits}; whether the queue is to be sorted again. */
+    int queued;
 
-    /** Positions in {@link #money}; the cash is what is theirs, what is put by for tax stands beside it (rule 135). */
-    static final int CASH = 0, OWED = 1, WAGES = 2, SPENT = 3, PLEDGED = 4, PUT_BY = 5;
+    int waiting;
+    boolean resort;
+    int openTasks;
+    int runs;
+    /** Whether the story bank is under its floor, and what it holds. */
+    boolean bankLow;
 
-    /**
-     * Positions in {@link #number}; TO_EDIT counts the episodes that have all their footage and are not cut, CUT those that are cut and
-     * not published.
-     */
-    static final int QUEUED = 0,
-            WAITING = 1,
-            DUE = 2,
-            RUNS = 3,
-            NEXT_DUE = 4,
-            TO_ORDER = 5,
-            EMPTY_THIS_MONTH = 6,
-            CHARGED_THIS_MONTH = 7,
-            NEXT_REGULAR = 8,
-            FIRST_UNDER_RESERVE = 9,
-            FIRST_UNDER_ZERO = 10,
-            FIRST_UNDER_WITHOUT = 11,
-            OPEN_TASKS = 12,
-            RESORT = 13,
-            FIRST_UNCUT = 14,
-            FIRST_BANK = 15,
-            FIRST_UNPUBLISHED = 16,
-            FIRST_BANK_UNUSED = 17,
-            PAID_TODAY = 18,
-            BANK_EDITING = 19,
-            NEAR = 20,
-            BANK_LOW = 21,
-            TO_EDIT = 22,
-            CUT = 23,
-            NUMBERS = 24;
+    double bank;
+    /** Lines in {@link #due} and {@link #near}, those not sent yet, and the day on which the next one falls due. */
+    int dueCount;
+
+    int nearCount;
+    int toOrder;
+    int nextDue;
+    /** Episodes that have all their footage and are not cut; those that are cut and not published; those of the bank in work. */
+    int toEdit;
+
+    int cut;
+    int bankEditing;
+    int firstUncut;
+    int firstBank;
+    int firstUnpublished;
+    int firstBankUnused;
+    int emptyThisMonth;
+    int chargedThisMonth;
+    int nextRegular;
+    int firstUnderReserve;
+    int firstUnderZero;
+    int firstUnderWithout;
+    boolean anyPaidToday;
+    /** The cash is what is theirs; what is put by for tax stands beside it (rule 135). */
+    long cash;
+
+    long owed;
+    long wages;
+    long spent;
+    long pledged;
+    long putBy;
 
     /** @param accounts whether days are put down to reasons, for the record of what held a stage */
     State(Setup setup, boolean accounts) {
@@ -206,9 +211,6 @@ final class State {
         stageShort = longs(stages);
         covered = keep(new boolean[stages * weeks]);
         counts = ints(Outcome.Count.values().length);
-        money = longs(6);
-        number = ints(NUMBERS);
-        bank = keep(new double[1]);
     }
 
     private int[] ints(int n) {
@@ -224,12 +226,80 @@ final class State {
         return array;
     }
 
+    /** Before a run: nothing is listed, due or edited. */
+    void clear() {
+        Arrays.fill(counts, 0);
+        Arrays.fill(slotOutcome, (byte) 0);
+        queued = 0;
+        waiting = 0;
+        resort = false;
+        openTasks = 0;
+        runs = 0;
+        bankLow = false;
+        bank = 0;
+        dueCount = 0;
+        nearCount = 0;
+        toOrder = 0;
+        nextDue = 0;
+        toEdit = 0;
+        cut = 0;
+        bankEditing = 0;
+        firstUncut = 0;
+        firstBank = 0;
+        firstUnpublished = 0;
+        firstBankUnused = 0;
+        emptyThisMonth = 0;
+        chargedThisMonth = 0;
+        nextRegular = 0;
+        firstUnderReserve = 0;
+        firstUnderZero = 0;
+        firstUnderWithout = 0;
+        anyPaidToday = false;
+        cash = 0;
+        owed = 0;
+        wages = 0;
+        spent = 0;
+        pledged = 0;
+        putBy = 0;
+    }
+
     /** Becomes equal to another state of the same setup, but for what days were put down to. */
     void copy(State other) {
         for (int i = 0; i < arrays.size(); i++) {
             Object from = other.arrays.get(i);
             System.arraycopy(from, 0, arrays.get(i), 0, Array.getLength(from));
         }
+        queued = other.queued;
+        waiting = other.waiting;
+        resort = other.resort;
+        openTasks = other.openTasks;
+        runs = other.runs;
+        bankLow = other.bankLow;
+        bank = other.bank;
+        dueCount = other.dueCount;
+        nearCount = other.nearCount;
+        toOrder = other.toOrder;
+        nextDue = other.nextDue;
+        toEdit = other.toEdit;
+        cut = other.cut;
+        bankEditing = other.bankEditing;
+        firstUncut = other.firstUncut;
+        firstBank = other.firstBank;
+        firstUnpublished = other.firstUnpublished;
+        firstBankUnused = other.firstBankUnused;
+        emptyThisMonth = other.emptyThisMonth;
+        chargedThisMonth = other.chargedThisMonth;
+        nextRegular = other.nextRegular;
+        firstUnderReserve = other.firstUnderReserve;
+        firstUnderZero = other.firstUnderZero;
+        firstUnderWithout = other.firstUnderWithout;
+        anyPaidToday = other.anyPaidToday;
+        cash = other.cash;
+        owed = other.owed;
+        wages = other.wages;
+        spent = other.spent;
+        pledged = other.pledged;
+        putBy = other.putBy;
         for (int t = 0; t < task.length; t++) {
             task[t].copy(other.task[t]);
         }
@@ -275,7 +345,7 @@ final class State {
             runTo[run] = day;
             return;
         }
-        int n = number[RUNS]++;
+        int n = runs++;
         if (n == runReason.length) {
             growRuns();
         }

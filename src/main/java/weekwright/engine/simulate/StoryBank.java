@@ -17,7 +17,7 @@ final class StoryBank {
     /** On the as-of morning. */
     void begin(State state) {
         x = state;
-        x.bank[0] = 0;
+        x.bank = 0;
         for (TaskState k : x.task) {
             k.inBank = 0;
             if (k.story > 0 && k.filmed > 0) {
@@ -42,7 +42,7 @@ final class StoryBank {
     private void update(TaskState k, int total) {
         double share = total > 0 ? StrictMath.min(1, k.filmed / total) : 1;
         double now = k.story * StrictMath.max(0, share - k.told);
-        x.bank[0] += now - k.inBank;
+        x.bank += now - k.inBank;
         k.inBank = now;
     }
 }

@@ -1,7 +1,5 @@
 package weekwright.engine.simulate;
 
-import java.util.Arrays;
-
 /**
  * One future, day by day (model: pay-outs and deliveries, orders, editing, work, waits, slots). Holds all the memory a thread needs;
  * nothing is allocated while days go by.
@@ -84,9 +82,7 @@ final class Trial {
     private void start(WorkOrder order) {
         goOn(held, 0);
         flow.order = order;
-        Arrays.fill(x.counts, 0);
-        Arrays.fill(x.number, 0);
-        Arrays.fill(x.slotOutcome, (byte) 0);
+        x.clear();
         cash.begin(x);
         editing.begin(x);
         orders.begin(x, order);
@@ -115,7 +111,7 @@ final class Trial {
 
     private void days(int from, boolean hold) {
         int day = from;
-        for (; day < setup.calendar.days && (x.number[State.OPEN_TASKS] > 0 || editing.busy()); day++) {
+        for (; day < setup.calendar.days && (x.openTasks > 0 || editing.busy()); day++) {
             today = day;
             cash.morning(day);
             orders.morning(day);
@@ -152,13 +148,13 @@ final class Trial {
         gather(day);
         work.setAside(day);
         if (editingFirst) {
-            if (x.number[State.OPEN_TASKS] > 0 && work.onceWaits()) {
+            if (x.openTasks > 0 && work.onceWaits()) {
                 editing.urgent(day);
                 work.onceFirst(day);
             }
             editing.day(day);
         }
-        if (x.number[State.OPEN_TASKS] > 0) {
+        if (x.openTasks > 0) {
             work.day(day);
         }
         if (!editingFirst) {

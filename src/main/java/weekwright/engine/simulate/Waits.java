@@ -1,7 +1,6 @@
 package weekwright.engine.simulate;
 
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.WAITING;
 
 /**
  * The evening's waits (rules 31 to 33, 44): each begins when its links, materials, first-day season and equipment allow it, by rank
@@ -22,12 +21,12 @@ final class Waits {
     }
 
     void evening(int day, State x) {
-        if (x.number[WAITING] == 0) {
+        if (x.waiting == 0) {
             return;
         }
         tools.evening(day);
         int at = 0;
-        while (at < x.number[WAITING]) {
+        while (at < x.waiting) {
             int t = x.waits[at];
             int season = setup.tasks.season[t];
             if (season >= 0 && setup.seasons[season][day] != day) {
@@ -67,7 +66,7 @@ final class Waits {
     }
 
     private static void unlist(State x, int t, int at) {
-        State.remove(x.waits, x.number[WAITING]--, at);
+        State.remove(x.waits, x.waiting--, at);
         x.task[t].listed = false;
     }
 

@@ -1,8 +1,6 @@
 package weekwright.engine.simulate;
 
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.QUEUED;
-import static weekwright.engine.simulate.State.RESORT;
 import static weekwright.engine.simulate.TaskTable.NO_DAY;
 import static weekwright.engine.simulate.TaskTable.OPEN;
 import static weekwright.engine.simulate.TaskTable.UNDER_WAY;
@@ -116,7 +114,7 @@ final class Work {
         if (!setup.tasks.anyOnce || people.there == 0) {
             return false;
         }
-        for (int i = 0; i < x.number[QUEUED]; i++) {
+        for (int i = 0; i < x.queued; i++) {
             if (setup.tasks.camera[x.queue[i]] == TaskTable.ONCE) {
                 return true;
             }
@@ -147,7 +145,7 @@ final class Work {
         tools.open(day);
         ownWork();
         flow.bankLow();
-        if (x.number[RESORT] != 0 || setup.calendar.monday[day]) {
+        if (x.resort || setup.calendar.monday[day]) {
             flow.resort();
         }
     }
@@ -155,7 +153,7 @@ final class Work {
     private void pass(boolean onceOnly) {
         flow.event = false;
         int at = 0;
-        while (at < x.number[QUEUED]) {
+        while (at < x.queued) {
             if (people.free == 0) {
                 if (x.accounts() && !onceOnly) {
                     nobodyLeft(at);
@@ -173,7 +171,7 @@ final class Work {
             if (flow.event) {
                 flow.event = false;
                 at = 0;
-            } else if (!worked && at < x.number[QUEUED] && x.queue[at] == t) {
+            } else if (!worked && at < x.queued && x.queue[at] == t) {
                 at++;
             }
         }
@@ -226,7 +224,7 @@ final class Work {
     }
 
     private int position(int t) {
-        for (int i = 0; i < x.number[QUEUED]; i++) {
+        for (int i = 0; i < x.queued; i++) {
             if (x.queue[i] == t) {
                 return i;
             }
@@ -270,7 +268,7 @@ final class Work {
     }
 
     private void unlist(TaskState k, int at) {
-        State.remove(x.queue, x.number[QUEUED]--, at);
+        State.remove(x.queue, x.queued--, at);
         k.listed = false;
     }
 
@@ -449,7 +447,7 @@ final class Work {
         if (first) {
             begin(k);
         } else if (k.lastDay < today - Flow.STALE_DAYS) {
-            x.number[RESORT] = 1;
+            x.resort = true;
         }
         k.left -= progress;
         k.again = false;
@@ -480,7 +478,7 @@ final class Work {
     private void begin(TaskState k) {
         k.status = UNDER_WAY;
         x.startDay[k.number] = today;
-        x.number[RESORT] = 1;
+        x.resort = true;
         flow.begun(k.number);
         needed(k);
         cash.found(k.number);
@@ -514,7 +512,7 @@ final class Work {
 
     /** Nobody has half an hour left: what was not tried today waits for a person, or for the weather. */
     private void nobodyLeft(int at) {
-        for (int i = at; i < x.number[QUEUED]; i++) {
+        for (int i = at; i < x.queued; i++) {
             TaskState k = x.task[x.queue[i]];
             if (k.accounted >= today || k.left <= k.stop) {
                 continue;
