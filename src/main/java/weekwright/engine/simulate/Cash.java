@@ -275,9 +275,9 @@ final class Cash {
         x.counts[Count.EMPTY_SLOTS.ordinal()]++;
     }
 
-    /** A person worked so many minutes for pay; booked next morning (rule 88). */
-    void wage(int p, int minutes) {
-        x.wages += setup.crowd.pay[p] * minutes;
+    /** Somebody worked so many minutes for so much an hour; booked next morning (rule 88). */
+    void wage(long pay, int minutes) {
+        x.wages += pay * minutes;
     }
 
     /** What turns up in a stage has begun: the same share of the material not yet ordered is bought for it (rule 122). */

@@ -271,7 +271,7 @@ final class Editing {
 
     private void spend(int p, int minutes, int day, int episode) {
         people.use(p, minutes);
-        cash.wage(p, minutes);
+        cash.wage(people.pay(p), minutes);
         if (trace != null) {
             trace.edits(day, p, episode, minutes);
         }

@@ -25,10 +25,6 @@ final class Orders {
     private final Flow flow;
     private final Cash cash;
     private final boolean onDeposit;
-    /** Days by task, and the day for which they were worked out. */
-    private final int[] drift;
-
-    private final int[] driftOn;
     /**
      * Tasks before which a line cannot fall due: of line m positions beforeStart[m] to beforeStart[m + 1] - 1, the one planned to begin
      * last first. A line is looked at on Mondays once all of them have begun.
@@ -57,8 +53,6 @@ final class Orders {
         this.cash = cash;
         this.parting = parting;
         onDeposit = setup.inputs.orders().onDeposit();
-        drift = new int[setup.tasks.count];
-        driftOn = new int[setup.tasks.count];
         planned = new int[setup.lines.count];
         beforeStart = new int[setup.lines.count + 1];
     }
@@ -150,8 +144,11 @@ final class Orders {
         Arrays.fill(x.orderedOn, LATER);
         Arrays.fill(x.needDay, LATER);
         Arrays.fill(x.heldForFunds, false);
-        for (TaskState t : x.task) {
-            t.heldFirst = -1;
+        for (TaskState k : x.task) {
+            k.heldFirst = -1;
+            k.planned = order.planned(k.number);
+            k.plannedStart = order.start[k.number];
+            k.plannedLanding = order.landing[k.number];
         }
         Arrays.fill(x.orderDay, LATER);
         System.arraycopy(beforeStart, 0, x.heldBy, 0, lines.count);
@@ -198,7 +195,9 @@ final class Orders {
     /** Goes on with a copied state. */
     void restart(State state) {
         x = state;
-        Arrays.fill(driftOn, -1);
+        for (TaskState k : x.task) {
+            k.driftOn = -1;
+        }
         sentNothingWith = Long.MIN_VALUE;
     }
 
@@ -390,7 +389,9 @@ final class Orders {
         for (int i = 0; i < x.nearCount; i++) {
             int m = x.near[i];
             if (!x.lineAgain[m]) {
-                x.orderDay[m] = planned[m] + drift(setup.lines.task[m], day);
+                int most = day + REST_OF_WEEK - planned[m];
+                int drift = drift(x.task[setup.lines.task[m]], day, most);
+                x.orderDay[m] = drift > most ? LATER : planned[m] + drift;
             }
             next = Math.min(next, x.orderDay[m]);
         }
@@ -399,39 +400,41 @@ final class Orders {
 
     /**
      * A task's drift against the plan (rule 56): of a done task its own; under way or overdue: from today; else the largest of its
-     * predecessors'.
+     * predecessors'. Of a drift of more than {@code most} only that it is more is worked out.
      */
-    private int drift(int t, int day) {
-        if (driftOn[t] != day) {
-            driftOn[t] = day;
-            drift[t] = x.task[t].status != TaskTable.OPEN
-                    ? driftOfBegun(t, day)
-                    : order.planned(t) ? driftOfOpen(t, day) : 0;
+    private int drift(TaskState k, int day, int most) {
+        if (k.driftOn != day || (k.driftIsMore && k.drift <= most)) {
+            k.driftOn = day;
+            k.driftIsMore = false;
+            k.drift = k.status != TaskTable.OPEN ? driftOfBegun(k, day) : k.planned ? driftOfOpen(k, day, most) : 0;
         }
-        return drift[t];
+        return k.drift;
     }
 
-    private int driftOfOpen(int t, int day) {
-        LinkTable links = setup.links;
-        int to = links.inStart[t + 1];
-        int most = links.inStart[t] == to ? 0 : Integer.MIN_VALUE;
-        for (int j = links.inStart[t]; j < to; j++) {
-            most = Math.max(most, drift(links.inFrom[j], day));
+    private int driftOfOpen(TaskState k, int day, int most) {
+        int drift = day - k.plannedStart;
+        if (k.follows.length == 0) {
+            return Math.max(drift, 0);
         }
-        return Math.max(most, day - order.start[t]);
+        for (int i = 0; i < k.follows.length && drift <= most; i++) {
+            drift = Math.max(drift, drift(k.follows[i], day, most));
+        }
+        k.driftIsMore = drift > most;
+        return drift;
     }
 
-    private int driftOfBegun(int t, int day) {
-        if (!order.planned(t)) {
+    private int driftOfBegun(TaskState k, int day) {
+        if (!k.planned) {
             return 0;
         }
-        if (x.task[t].status >= TaskTable.DONE) {
-            return x.landDay[t] < 0 ? 0 : x.landDay[t] - order.landing[t];
+        if (k.status >= TaskTable.DONE) {
+            int landed = x.landDay[k.number];
+            return landed < 0 ? 0 : landed - k.plannedLanding;
         }
-        if (setup.tasks.wait[t]) {
-            return x.startDay[t] - order.start[t];
+        if (k.wait) {
+            return x.startDay[k.number] - k.plannedStart;
         }
-        long length = order.landing[t] - Math.max(order.start[t], 0);
-        return day + (int) (length * x.task[t].left / Math.max(1, luck.left[t])) - order.landing[t];
+        long length = k.plannedLanding - Math.max(k.plannedStart, 0);
+        return day + (int) (length * k.left / Math.max(1, luck.left[k.number])) - k.plannedLanding;
     }
 }

@@ -161,6 +161,9 @@ final class State {
         for (int t = 0; t < tasks; t++) {
             task[t] = new TaskState(setup, t);
         }
+        for (TaskState each : task) {
+            each.connect(setup.links, task);
+        }
         startDay = ints(tasks);
         landDay = ints(tasks);
         queue = ints(tasks);

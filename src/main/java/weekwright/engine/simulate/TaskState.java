@@ -31,6 +31,16 @@ final class TaskState {
     /** Behind its last mark in {@link LinkTable#markTarget}. */
     final int lastMark;
 
+    /** The tasks that it follows. */
+    final TaskState[] follows;
+
+    // what is planned
+    /** Whether it begins and lands before the horizon, and when. */
+    boolean planned;
+
+    int plannedStart;
+    int plannedLanding;
+
     // what is drawn
     /** Person-minutes of the whole task, of a wait its days. */
     int total;
@@ -94,6 +104,12 @@ final class TaskState {
 
     int filmMinutes;
 
+    /** Its drift against the plan in days, on which day that was worked out, and whether it may be even more, see {@link Orders}. */
+    int drift;
+
+    int driftOn;
+    boolean driftIsMore;
+
     TaskState(Setup setup, int number) {
         TaskTable tasks = setup.tasks;
         this.number = number;
@@ -112,10 +128,21 @@ final class TaskState {
         byShare = setup.lines.byShare[number];
         needsTools = setup.equipment.start[number] != setup.equipment.start[number + 1];
         lastMark = setup.links.markStart[number + 1];
+        follows = new TaskState[setup.links.inStart[number + 1] - setup.links.inStart[number]];
+    }
+
+    /** Finds the tasks that it follows among all of its state. */
+    void connect(LinkTable links, TaskState[] all) {
+        for (int i = 0; i < follows.length; i++) {
+            follows[i] = all[links.inFrom[links.inStart[number] + i]];
+        }
     }
 
     /** Becomes equal to the same task of another state. */
     void copy(TaskState other) {
+        planned = other.planned;
+        plannedStart = other.plannedStart;
+        plannedLanding = other.plannedLanding;
         total = other.total;
         failures = other.failures;
         left = other.left;

@@ -436,7 +436,7 @@ final class Work {
         for (int bits = hands; bits != 0; bits &= bits - 1) {
             int p = Integer.numberOfTrailingZeros(bits);
             people.use(p, Math.min(clock, people.left(p)), from);
-            cash.wage(p, clock);
+            cash.wage(people.pay(p), clock);
             x.workedBy[row + p] += clock;
         }
         if (company >= 0) {
@@ -504,7 +504,7 @@ final class Work {
         }
         if (given > 0) {
             people.use(operator, Math.min(given, people.left(operator)), from);
-            cash.wage(operator, given);
+            cash.wage(people.pay(operator), given);
         }
         bank.filmed(k, progress * (need == 0 ? 1 : (double) given / need));
         return given;
@@ -512,14 +512,20 @@ final class Work {
 
     /** Nobody has half an hour left: what was not tried today waits for a person, or for the weather. */
     private void nobodyLeft(int at) {
+        int can = 0;
+        int missing = -1;
         for (int i = at; i < x.queued; i++) {
             TaskState k = x.task[x.queue[i]];
             if (k.accounted >= today || k.left <= k.stop) {
                 continue;
             }
+            if (can != k.can) {
+                can = k.can;
+                missing = missing(can);
+            }
             int reason = k.outdoors && luck.lost[today]
                     ? setup.reasons.weather + setup.calendar.monthOfYear[today]
-                    : missing(k.can);
+                    : missing;
             if (reason >= 0) {
                 x.account(k, reason, today);
             }
