@@ -71,12 +71,19 @@ final class Chain {
     }
 
     private void add(State x, int t, int until, long[] heldBy) {
-        for (int run = x.task[t].runFirst; run >= 0; run = x.runNext[run]) {
-            int days = Math.min(x.runTo[run], until) - Math.max(0, x.runFrom[run]) + 1;
-            if (days > 0) {
-                int reason = x.runReason[run];
-                heldBy[reason == Reasons.WORKED ? setup.reasons.person + mostHours(x, t) : reason] += days;
-            }
+        TaskState k = x.task[t];
+        if (k.runReason != Reasons.NONE) {
+            add(x, t, k.runReason, k.runFrom, Math.min(k.runTo, until), heldBy);
+        }
+        for (int run = k.runFirst; run >= 0; run = x.runNext[run]) {
+            add(x, t, x.runReason[run], x.runFrom[run], Math.min(x.runTo[run], until), heldBy);
+        }
+    }
+
+    private void add(State x, int t, int reason, int from, int to, long[] heldBy) {
+        int days = to - Math.max(0, from) + 1;
+        if (days > 0) {
+            heldBy[reason == Reasons.WORKED ? setup.reasons.person + mostHours(x, t) : reason] += days;
         }
     }
 

@@ -58,6 +58,7 @@ final class Flow {
         for (int t = 0; t < tasks.count; t++) {
             TaskState k = x.task[t];
             k.runFirst = -1;
+            k.runReason = Reasons.NONE;
             k.accounted = -1;
             k.listed = false;
             k.asleep = false;
@@ -101,12 +102,13 @@ final class Flow {
 
     /** Fires what a task had reached before the as-of day (rule 29), and what a wait under way will reach. */
     private void past(int t) {
+        TaskState k = x.task[t];
         LinkTable links = setup.links;
-        if (x.task[t].status == OPEN) {
+        if (k.status == OPEN) {
             return;
         }
-        if (setup.tasks.wait[t] && x.task[t].status == UNDER_WAY) {
-            x.task[t].stop = 0;
+        if (k.wait && k.status == UNDER_WAY) {
+            k.stop = 0;
             hold(t, 1);
             run(t, setup.tasks.started[t]);
             return;
@@ -114,8 +116,8 @@ final class Flow {
         for (int i = links.markStart[t]; i < links.markStart[t + 1]; i++) {
             double share = links.markShare[i];
             int day;
-            if (x.task[t].status == UNDER_WAY) {
-                if (x.task[t].left > luck.markLeft[i]) {
+            if (k.status == UNDER_WAY) {
+                if (k.left > luck.markLeft[i]) {
                     return;
                 }
                 day = reachedOn(t, share);
@@ -124,7 +126,7 @@ final class Flow {
             } else {
                 day = LinkTable.pastReach(setup.tasks, t, share);
             }
-            x.task[t].nextMark = i + 1;
+            k.nextMark = i + 1;
             hit(i, t, day, 0);
         }
     }
@@ -158,23 +160,24 @@ final class Flow {
 
     private void reach(int link, int day, int minute) {
         int t = setup.links.to[link];
-        x.task[t].pending--;
+        TaskState k = x.task[t];
+        k.pending--;
         event = true;
-        if (x.task[t].status != OPEN) {
+        if (k.status != OPEN) {
             return;
         }
         int wait = luck.linkWait[link];
         int from = day + wait;
         int fromMinute = wait == 0 ? minute : 0;
-        if (from > x.task[t].availableDay) {
-            x.task[t].availableDay = from;
-            x.task[t].availableMinute = fromMinute;
-            x.task[t].lastLink = link;
-        } else if (from == x.task[t].availableDay) {
-            x.task[t].availableMinute = Math.max(x.task[t].availableMinute, fromMinute);
+        if (from > k.availableDay) {
+            k.availableDay = from;
+            k.availableMinute = fromMinute;
+            k.lastLink = link;
+        } else if (from == k.availableDay) {
+            k.availableMinute = Math.max(k.availableMinute, fromMinute);
         }
-        if (x.task[t].pending == 0 && started) {
-            x.task[t].accounted = Math.max(x.task[t].availableDay, 0) - 1;
+        if (k.pending == 0 && started) {
+            k.accounted = Math.max(k.availableDay, 0) - 1;
             place(t);
         }
     }
@@ -184,29 +187,30 @@ final class Flow {
      * be worked, or nowhere while its material is missing and the day on which it was needed is known.
      */
     void place(int t) {
-        if (x.task[t].listed || x.task[t].asleep || x.task[t].status >= DONE) {
+        TaskState k = x.task[t];
+        if (k.listed || k.asleep || k.status >= DONE) {
             return;
         }
-        if (x.task[t].left == 0) {
-            x.startDay[t] = Math.min(x.startDay[t], Math.max(today, x.task[t].availableDay));
+        if (k.left == 0) {
+            x.startDay[t] = Math.min(x.startDay[t], Math.max(today, k.availableDay));
             begun(t);
-            land(t, Math.max(0, x.task[t].availableDay), x.task[t].availableMinute);
+            land(t, Math.max(0, k.availableDay), k.availableMinute);
             return;
         }
-        int linked = x.task[t].availableDay;
+        int linked = k.availableDay;
         int from = Math.max(linked, setup.tasks.aside[t]);
-        if (x.task[t].status == OPEN || x.task[t].again) {
+        if (k.status == OPEN || k.again) {
             from = Math.max(from, Math.max(setup.tasks.notBefore[t], order.notBefore[t]));
-            if (x.task[t].booked != NO_DAY) {
-                while (x.task[t].booked < Math.max(from, today)) {
-                    x.task[t].booked += luck.rebookDays(t, x.task[t].booked);
+            if (k.booked != NO_DAY) {
+                while (k.booked < Math.max(from, today)) {
+                    k.booked += luck.rebookDays(t, k.booked);
                 }
-                from = x.task[t].booked;
+                from = k.booked;
             }
         }
         if (from > today) {
             sleep(t, from, from > linked ? setup.reasons.booking : Reasons.WORKED);
-        } else if (x.task[t].left > x.task[t].stop || !needKnown(t)) {
+        } else if (k.left > k.stop || !needKnown(t)) {
             list(t);
         }
     }
@@ -224,16 +228,18 @@ final class Flow {
 
     /** Wakes it on a day; {@link Reasons#WORKED} as reason for "nothing to account for". */
     void sleep(int t, int day, int reason) {
-        x.task[t].asleep = true;
+        TaskState k = x.task[t];
+        k.asleep = true;
         if (day < x.wakeFirst.length) {
-            x.task[t].wakeNext = x.wakeFirst[day];
+            k.wakeNext = x.wakeFirst[day];
             x.wakeFirst[day] = t;
-            x.task[t].wakeReason = reason;
+            k.wakeReason = reason;
         }
     }
 
     private void list(int t) {
-        boolean wait = setup.tasks.wait[t];
+        TaskState k = x.task[t];
+        boolean wait = k.wait;
         int[] list = wait ? x.waits : x.queue;
         int key = key(t);
         int i = wait ? x.waiting++ : x.queued++;
@@ -242,7 +248,7 @@ final class Flow {
             i--;
         }
         list[i] = t;
-        x.task[t].listed = true;
+        k.listed = true;
     }
 
     /** Under way first, by rank; then by priority and rank (rules 42, 43). */
@@ -313,24 +319,26 @@ final class Flow {
     }
 
     private void endWait(int t, int day) {
-        x.account(x.task[t], setup.reasons.wait + t, day);
+        TaskState k = x.task[t];
+        x.account(k, setup.reasons.wait + t, day);
         hold(t, -1);
-        if (x.task[t].failed < luck.failures[t]) {
+        if (k.failed < luck.failures[t]) {
             fail(t);
             return;
         }
-        x.task[t].left = 0;
+        k.left = 0;
         land(t, day, 0);
     }
 
     /** A wait begins on the evening of a day. */
     void beginWait(int t) {
-        if (x.task[t].failed == 0) {
+        TaskState k = x.task[t];
+        if (k.failed == 0) {
             x.startDay[t] = today;
             begun(t);
         }
-        x.task[t].again = false;
-        x.task[t].status = UNDER_WAY;
+        k.again = false;
+        k.status = UNDER_WAY;
         hold(t, 1);
         run(t, today);
     }
@@ -344,17 +352,18 @@ final class Flow {
 
     /** A wait that began on a day reaches its shares on the mornings of its days and ends after all of them. */
     private void run(int t, int begun) {
+        TaskState k = x.task[t];
         LinkTable links = setup.links;
-        int n = x.task[t].failed == 0 ? luck.total[t] : luck.again[t];
-        for (int i = x.task[t].nextMark; i < links.markStart[t + 1] && links.markShare[i] < 1; i++) {
-            x.task[t].nextMark = i + 1;
+        int n = k.failed == 0 ? luck.total[t] : luck.again[t];
+        for (int i = k.nextMark; i < links.markStart[t + 1] && links.markShare[i] < 1; i++) {
+            k.nextMark = i + 1;
             hit(i, t, begun + (int) Math.ceil(links.markShare[i] * n - 1e-9), 0);
         }
         int end = begun + n;
         if (end <= today) {
             endWait(t, today);
         } else if (end < x.endFirst.length) {
-            x.task[t].endNext = x.endFirst[end];
+            k.endNext = x.endFirst[end];
             x.endFirst[end] = t;
         }
     }
@@ -386,49 +395,52 @@ final class Flow {
     }
 
     private void reached(int t, int minute) {
+        TaskState k = x.task[t];
         LinkTable links = setup.links;
-        boolean fails = x.task[t].left == 0 && x.task[t].failed < luck.failures[t];
-        while (x.task[t].nextMark < links.markStart[t + 1]
-                && x.task[t].left <= luck.markLeft[x.task[t].nextMark]
-                && !(fails && links.markShare[x.task[t].nextMark] >= 1)) {
-            int mark = x.task[t].nextMark++;
+        boolean fails = k.left == 0 && k.failed < luck.failures[t];
+        while (k.nextMark < links.markStart[t + 1]
+                && k.left <= luck.markLeft[k.nextMark]
+                && !(fails && links.markShare[k.nextMark] >= 1)) {
+            int mark = k.nextMark++;
             hit(mark, t, today, minute);
         }
         if (fails) {
-            x.task[t].left = luck.again[t];
+            k.left = luck.again[t];
             fail(t);
-        } else if (x.task[t].left == 0) {
+        } else if (k.left == 0) {
             land(t, today, minute);
         }
     }
 
     /** It has failed at its end (rule 132): part of it is done again, with material bought again, on the next turn if it is booked. */
     private void fail(int t) {
-        x.task[t].failed++;
-        x.task[t].again = true;
+        TaskState k = x.task[t];
+        k.failed++;
+        k.again = true;
         if (trace != null) {
             trace.failed(today, t);
         }
-        if (x.task[t].booked != NO_DAY) {
-            x.task[t].booked = today + luck.rebookDays(t, today);
+        if (k.booked != NO_DAY) {
+            k.booked = today + luck.rebookDays(t, today);
         }
         buyAgain.accept(t);
-        x.task[t].stop = stopOf(t);
+        k.stop = stopOf(t);
         event = true;
         place(t);
     }
 
     private void land(int t, int day, int minute) {
+        TaskState k = x.task[t];
         LinkTable links = setup.links;
-        x.task[t].status = DONE;
+        k.status = DONE;
         x.landDay[t] = day;
         if (trace != null) {
             trace.landed(day, t);
         }
         x.openTasks--;
         event = true;
-        while (x.task[t].nextMark < links.markStart[t + 1]) {
-            int mark = x.task[t].nextMark++;
+        while (k.nextMark < links.markStart[t + 1]) {
+            int mark = k.nextMark++;
             hit(mark, t, day, minute);
         }
     }
@@ -438,6 +450,7 @@ final class Flow {
      * not begin, 0 if nothing is missing. A task under way on the as-of day is not held by lines it would have begun with.
      */
     int stopOf(int t) {
+        TaskState k = x.task[t];
         LineTable lines = setup.lines;
         int stop = 0;
         boolean begun = setup.tasks.status[t] == UNDER_WAY;
@@ -449,7 +462,7 @@ final class Flow {
             int until = LATER;
             if (x.lineAgain[m]) {
                 return LATER;
-            } else if (lines.atShare[m] > 0 && !setup.tasks.wait[t]) {
+            } else if (lines.atShare[m] > 0 && !k.wait) {
                 until = luck.neededLeft[m];
                 until = begun && luck.left[t] <= until ? 0 : until;
             } else if (lines.lotShare[m] > 0) {
@@ -476,15 +489,16 @@ final class Flow {
     /** A line has come: its task may go on. */
     void arrived(int m) {
         int t = setup.lines.task[m];
-        if (x.task[t].status >= DONE) {
+        TaskState k = x.task[t];
+        if (k.status >= DONE) {
             return;
         }
-        boolean stuck = x.task[t].left <= x.task[t].stop;
-        x.task[t].stop = stopOf(t);
-        if (stuck && x.task[t].left > x.task[t].stop && (x.task[t].status == UNDER_WAY || x.task[t].pending == 0)) {
-            if (today > x.task[t].accounted + 1 && x.task[t].availableDay < today) {
+        boolean stuck = k.left <= k.stop;
+        k.stop = stopOf(t);
+        if (stuck && k.left > k.stop && (k.status == UNDER_WAY || k.pending == 0)) {
+            if (today > k.accounted + 1 && k.availableDay < today) {
                 int reason = x.heldForFunds[m] ? setup.reasons.funds : setup.reasons.material + m;
-                x.account(x.task[t], reason, today - 1);
+                x.account(k, reason, today - 1);
             }
             place(t);
         }

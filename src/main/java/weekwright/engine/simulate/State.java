@@ -335,27 +335,36 @@ final class State {
             return;
         }
         int from = task.accounted + 1;
-        int run = task.runFirst;
         if (from > day) {
-            if (reason != Reasons.WORKED || run < 0 || runReason[run] == reason || runTo[run] != day) {
+            if (reason != Reasons.WORKED || task.runReason == reason || task.runTo != day) {
                 return;
             }
-            runTo[run] = day - 1;
+            task.runTo = day - 1;
             from = day;
         }
         task.accounted = day;
-        if (run >= 0 && runReason[run] == reason && runTo[run] == from - 1) {
-            runTo[run] = day;
+        if (task.runReason == reason && task.runTo == from - 1) {
+            task.runTo = day;
+            return;
+        }
+        endRun(task);
+        task.runReason = reason;
+        task.runFrom = from;
+        task.runTo = day;
+    }
+
+    private void endRun(TaskState task) {
+        if (task.runReason == Reasons.NONE) {
             return;
         }
         int n = runs++;
         if (n == runReason.length) {
             growRuns();
         }
-        runReason[n] = reason;
-        runFrom[n] = from;
-        runTo[n] = day;
-        runNext[n] = run;
+        runReason[n] = task.runReason;
+        runFrom[n] = task.runFrom;
+        runTo[n] = task.runTo;
+        runNext[n] = task.runFirst;
         task.runFirst = n;
     }
 

@@ -26,8 +26,10 @@ final class TaskState {
     final double told;
     /** Whether some of its lines are needed only once a share of it is done. */
     final boolean byShare;
-    /** Whether it needs any equipment. */
-    final boolean needsTools;
+    /** What it needs of equipment: from and behind the last position in {@link EquipmentTable}. */
+    final int tools;
+
+    final int toolsEnd;
     /** Behind its last mark in {@link LinkTable#markTarget}. */
     final int lastMark;
 
@@ -87,10 +89,14 @@ final class TaskState {
 
     int wakeReason;
     int endNext;
-    /** The newest run of days that were put down to a reason, and the last such day. */
-    int runFirst;
-
+    /** The last day that was put down to a reason. */
     int accounted;
+    /** The newest run of such days: for what reason, from and to; the one before it, -1 for none. */
+    int runReason;
+
+    int runFrom;
+    int runTo;
+    int runFirst;
     /** The first line that it holds back while it has not begun, see {@link Orders}. */
     int heldFirst;
 
@@ -99,6 +105,10 @@ final class TaskState {
     int stretchEnd;
 
     int workedOn;
+    /** The day on which it holds what it needs of equipment, and from which minute. */
+    int holdsOn;
+
+    int holdsFrom;
     /** Who keeps the camera for it on this day by a week line, -1 for nobody, and for how long. */
     int filmPerson;
 
@@ -126,9 +136,15 @@ final class TaskState {
         story = tasks.story[number];
         told = setup.episodes.told[number];
         byShare = setup.lines.byShare[number];
-        needsTools = setup.equipment.start[number] != setup.equipment.start[number + 1];
+        tools = setup.equipment.start[number];
+        toolsEnd = setup.equipment.start[number + 1];
         lastMark = setup.links.markStart[number + 1];
         follows = new TaskState[setup.links.inStart[number + 1] - setup.links.inStart[number]];
+    }
+
+    /** Whether it needs any equipment. */
+    boolean needsTools() {
+        return tools != toolsEnd;
     }
 
     /** Finds the tasks that it follows among all of its state. */
@@ -166,6 +182,9 @@ final class TaskState {
         wakeNext = other.wakeNext;
         wakeReason = other.wakeReason;
         endNext = other.endNext;
+        runReason = other.runReason;
+        runFrom = other.runFrom;
+        runTo = other.runTo;
         runFirst = other.runFirst;
         accounted = other.accounted;
         heldFirst = other.heldFirst;

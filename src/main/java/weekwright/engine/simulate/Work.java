@@ -296,16 +296,15 @@ final class Work {
             from = Math.max(from, k.stretchEnd);
         }
         withTools = true;
-        if (k.needsTools) {
-            int t = k.number;
-            int lacking = tools.lacking(t);
+        if (k.needsTools()) {
+            int lacking = tools.lacking(k);
             if (lacking >= 0) {
-                if (setup.tasks.without[t] <= 0 || !tools.gone(t)) {
+                if (setup.tasks.without[k.number] <= 0 || !tools.gone(k)) {
                     return setup.reasons.equipment + lacking;
                 }
                 withTools = false;
             } else {
-                from = Math.max(from, tools.from(t));
+                from = Math.max(from, tools.from(k));
             }
         }
         int can = k.can | own;
@@ -457,8 +456,8 @@ final class Work {
         k.lastDay = today;
         x.counts[Count.STRETCHES.ordinal()]++;
         x.account(k, Reasons.WORKED, today);
-        if (withTools && k.needsTools) {
-            tools.take(k.number, first, from);
+        if (withTools && k.needsTools()) {
+            tools.take(k, first, from);
         }
         if (trace != null) {
             trace.stretch(today, k.number, hands, company, operator, from, clock, filming, progress, withTools);
@@ -466,8 +465,8 @@ final class Work {
         if (k.left <= k.stop) {
             unlist(k, at);
         }
-        if (k.left == 0 && k.needsTools) {
-            tools.giveBack(k.number, end);
+        if (k.left == 0 && k.needsTools()) {
+            tools.giveBack(k, end);
         }
         flow.progress(k, end);
         if (k.byShare) {
