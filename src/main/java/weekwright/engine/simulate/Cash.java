@@ -83,9 +83,7 @@ final class Cash {
                 || x.arriveFirst[day] >= 0
                 || x.wages != 0
                 || x.toOrder > 0
-                || setup.gatheringOn[day] >= 0
-                || (x.nextRegular < luck.regular.length
-                        && setup.funds.regularDay[x.nextRegular] == day);
+                || setup.moneyOn[day];
     }
 
     /** What falls due before the day's deliveries. */
@@ -94,7 +92,8 @@ final class Cash {
         if (luck.expected) {
             return;
         }
-        if (setup.calendar.dayOfMonth[day] == 1) {
+        boolean planned = setup.moneyOn[day];
+        if (planned && setup.calendar.dayOfMonth[day] == 1) {
             if (day > 0) {
                 payTax(day);
                 turnMonth(day);
@@ -105,6 +104,21 @@ final class Cash {
         if (in != 0) {
             comesIn(in, x.payInNew[day]);
         }
+        if (planned) {
+            regularAndOther(day);
+        }
+        if (x.wages != 0) {
+            long wages = (x.wages + 30) / 60;
+            x.wages = 0;
+            x.cash -= wages;
+            tell("wages", -wages);
+        }
+        if (planned) {
+            gathering(day);
+        }
+    }
+
+    private void regularAndOther(int day) {
         while (x.nextRegular < luck.regular.length && setup.funds.regularDay[x.nextRegular] == day) {
             long amount = luck.regular[x.nextRegular++];
             x.cash += amount;
@@ -115,12 +129,9 @@ final class Cash {
             x.cash += amount;
             tell("other", amount);
         }
-        if (x.wages != 0) {
-            long wages = (x.wages + 30) / 60;
-            x.wages = 0;
-            x.cash -= wages;
-            tell("wages", -wages);
-        }
+    }
+
+    private void gathering(int day) {
         int g = setup.gatheringOn[day];
         if (g >= 0 && setup.inputs.gatherings().get(g).costMinor() != 0) {
             long cost = setup.inputs.gatherings().get(g).costMinor();

@@ -57,6 +57,8 @@ final class Flow {
         int open = 0;
         for (int t = 0; t < tasks.count; t++) {
             TaskState k = x.task[t];
+            k.rank = order.rank[t];
+            k.place = order.place[t];
             k.runFirst = -1;
             k.runReason = Reasons.NONE;
             k.accounted = -1;
@@ -211,7 +213,7 @@ final class Flow {
         if (from > today) {
             sleep(t, from, from > linked ? setup.reasons.booking : Reasons.WORKED);
         } else if (k.left > k.stop || !needKnown(t)) {
-            list(t);
+            list(k);
         }
     }
 
@@ -237,29 +239,26 @@ final class Flow {
         }
     }
 
-    private void list(int t) {
-        TaskState k = x.task[t];
-        boolean wait = k.wait;
-        int[] list = wait ? x.waits : x.queue;
-        int key = key(t);
-        int i = wait ? x.waiting++ : x.queued++;
+    private void list(TaskState k) {
+        TaskState[] list = k.wait ? x.waits : x.queue;
+        int key = key(k);
+        int i = k.wait ? x.waiting++ : x.queued++;
         while (i > 0 && key(list[i - 1]) > key) {
             list[i] = list[i - 1];
             i--;
         }
-        list[i] = t;
+        list[i] = k;
         k.listed = true;
     }
 
     /** Under way first, by rank; then by priority and rank (rules 42, 43). */
-    private int key(int t) {
-        TaskState k = x.task[t];
+    private int key(TaskState k) {
         if (k.wait) {
-            return order.rank[t];
+            return k.rank;
         }
         boolean first = k.status == UNDER_WAY && today - k.lastDay <= STALE_DAYS;
-        int key = first ? order.rank[t] : NOT_UNDER_WAY + order.place[t];
-        return setup.tasks.anyFill && isFill(t) ? FILL + key : key;
+        int key = first ? k.rank : NOT_UNDER_WAY + k.place;
+        return setup.tasks.anyFill && isFill(k.number) ? FILL + key : key;
     }
 
     /** Fill work that yields story takes its turn like any other while the bank is low. */
@@ -284,8 +283,8 @@ final class Flow {
         x.resort = false;
         int last = Integer.MIN_VALUE;
         for (int i = 0; i < x.queued; i++) {
-            int t = x.queue[i];
-            int key = key(t);
+            TaskState k = x.queue[i];
+            int key = key(k);
             if (key >= last) {
                 last = key;
                 continue;
@@ -295,7 +294,7 @@ final class Flow {
                 x.queue[j] = x.queue[j - 1];
                 j--;
             }
-            x.queue[j] = t;
+            x.queue[j] = k;
         }
     }
 

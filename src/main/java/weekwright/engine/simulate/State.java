@@ -23,9 +23,9 @@ final class State {
     final int[] startDay;
     final int[] landDay;
     /** Work tasks that may be tried, in the order of work. */
-    final int[] queue;
+    final TaskState[] queue;
     /** Waits that may begin, by rank. */
-    final int[] waits;
+    final TaskState[] waits;
     /** The first task of a day that is to be looked at again, and the first wait that ends; the next one stands in the task. */
     final int[] wakeFirst;
 
@@ -166,8 +166,8 @@ final class State {
         }
         startDay = ints(tasks);
         landDay = ints(tasks);
-        queue = ints(tasks);
-        waits = ints(tasks);
+        queue = new TaskState[tasks];
+        waits = new TaskState[tasks];
         wakeFirst = ints(days + 1);
         endFirst = ints(days + 1);
         heldOver = ints(setup.equipment.count);
@@ -306,6 +306,12 @@ final class State {
         for (int t = 0; t < task.length; t++) {
             task[t].copy(other.task[t]);
         }
+        for (int i = 0; i < queued; i++) {
+            queue[i] = task[other.queue[i].number];
+        }
+        for (int i = 0; i < waiting; i++) {
+            waits[i] = task[other.waits[i].number];
+        }
     }
 
     /** Whether {@link #account} keeps anything. */
@@ -369,7 +375,7 @@ final class State {
     }
 
     /** Takes a task from position {@code at} of a list of {@code n}. */
-    static void remove(int[] list, int n, int at) {
+    static void remove(TaskState[] list, int n, int at) {
         System.arraycopy(list, at + 1, list, at, n - at - 1);
     }
 }

@@ -37,6 +37,10 @@ final class TaskState {
     final TaskState[] follows;
 
     // what is planned
+    /** Place among tasks under way and among those not under way, see {@link WorkOrder}. */
+    int rank;
+
+    int place;
     /** Whether it begins and lands before the horizon, and when. */
     boolean planned;
 
@@ -156,6 +160,8 @@ final class TaskState {
 
     /** Becomes equal to the same task of another state. */
     void copy(TaskState other) {
+        rank = other.rank;
+        place = other.place;
         planned = other.planned;
         plannedStart = other.plannedStart;
         plannedLanding = other.plannedLanding;

@@ -27,35 +27,36 @@ final class Waits {
         tools.evening(day);
         int at = 0;
         while (at < x.waiting) {
-            int t = x.waits[at];
-            int season = setup.tasks.season[t];
+            TaskState k = x.waits[at];
+            int t = k.number;
+            int season = k.season;
             if (season >= 0 && setup.seasons[season][day] != day) {
-                unlist(x, t, at);
-                x.account(x.task[t], setup.reasons.season, day);
+                unlist(x, k, at);
+                x.account(k, setup.reasons.season, day);
                 flow.sleep(t, setup.seasons[season][day], setup.reasons.season);
                 continue;
             }
-            if (x.task[t].booked != TaskTable.NO_DAY && x.task[t].booked < day) {
-                unlist(x, t, at);
-                x.account(x.task[t], setup.reasons.booking, day);
+            if (k.booked != TaskTable.NO_DAY && k.booked < day) {
+                unlist(x, k, at);
+                x.account(k, setup.reasons.booking, day);
                 flow.place(t);
                 continue;
             }
-            if (x.task[t].stop == LATER) {
+            if (k.stop == LATER) {
                 needed(x, t, day);
-                unlist(x, t, at);
+                unlist(x, k, at);
                 continue;
             }
             int lacking = tools.lackingOverNight(t);
             if (lacking >= 0) {
-                x.account(x.task[t], setup.reasons.equipment + lacking, day);
+                x.account(k, setup.reasons.equipment + lacking, day);
                 at++;
                 continue;
             }
             needed(x, t, day);
-            unlist(x, t, at);
+            unlist(x, k, at);
             if (trace != null) {
-                trace.waitBegins(day, t, x.task[t].failed == 0 ? luck.total[t] : luck.again[t]);
+                trace.waitBegins(day, t, k.failed == 0 ? luck.total[t] : luck.again[t]);
             }
             flow.event = false;
             flow.beginWait(t);
@@ -65,9 +66,9 @@ final class Waits {
         }
     }
 
-    private static void unlist(State x, int t, int at) {
+    private static void unlist(State x, TaskState k, int at) {
         State.remove(x.waits, x.waiting--, at);
-        x.task[t].listed = false;
+        k.listed = false;
     }
 
     private void needed(State x, int t, int day) {

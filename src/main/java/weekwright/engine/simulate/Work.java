@@ -34,6 +34,8 @@ final class Work {
     Trace trace;
     private State x;
     private int today;
+    /** Whether the day is lost for outdoor work. */
+    private boolean lost;
     /** The own lines of today: positions ownFrom to ownTo - 1. */
     private int ownFrom;
 
@@ -115,7 +117,7 @@ final class Work {
             return false;
         }
         for (int i = 0; i < x.queued; i++) {
-            if (setup.tasks.camera[x.queue[i]] == TaskTable.ONCE) {
+            if (x.queue[i].camera == TaskTable.ONCE) {
                 return true;
             }
         }
@@ -142,6 +144,7 @@ final class Work {
     private void open(int day) {
         today = day;
         luck.weatherUntil(day);
+        lost = luck.lost[day];
         tools.open(day);
         ownWork();
         flow.bankLow();
@@ -160,8 +163,7 @@ final class Work {
                 }
                 break;
             }
-            int t = x.queue[at];
-            TaskState k = x.task[t];
+            TaskState k = x.queue[at];
             if (onceOnly && k.camera != TaskTable.ONCE) {
                 at++;
                 continue;
@@ -171,7 +173,7 @@ final class Work {
             if (flow.event) {
                 flow.event = false;
                 at = 0;
-            } else if (!worked && at < x.queued && x.queue[at] == t) {
+            } else if (!worked && at < x.queued && x.queue[at] == k) {
                 at++;
             }
         }
@@ -185,7 +187,7 @@ final class Work {
         if (x.asksWhy(k, today) || k.season >= 0 || k.booked != NO_DAY) {
             return false;
         }
-        if (k.outdoors && luck.lost[today]) {
+        if (k.outdoors && lost) {
             return true;
         }
         int free = k.can & people.free;
@@ -225,7 +227,7 @@ final class Work {
 
     private int position(int t) {
         for (int i = 0; i < x.queued; i++) {
-            if (x.queue[i] == t) {
+            if (x.queue[i].number == t) {
                 return i;
             }
         }
@@ -288,7 +290,7 @@ final class Work {
      * @return {@link #FITS}, the number of the reason why not, or -1 if nobody who could is there today
      */
     private int fits(TaskState k, int own, int most) {
-        if (k.outdoors && luck.lost[today]) {
+        if (k.outdoors && lost) {
             return setup.reasons.weather + setup.calendar.monthOfYear[today];
         }
         from = k.availableDay == today ? k.availableMinute : 0;
@@ -514,7 +516,7 @@ final class Work {
         int can = 0;
         int missing = -1;
         for (int i = at; i < x.queued; i++) {
-            TaskState k = x.task[x.queue[i]];
+            TaskState k = x.queue[i];
             if (k.accounted >= today || k.left <= k.stop) {
                 continue;
             }
@@ -522,7 +524,7 @@ final class Work {
                 can = k.can;
                 missing = missing(can);
             }
-            int reason = k.outdoors && luck.lost[today]
+            int reason = k.outdoors && lost
                     ? setup.reasons.weather + setup.calendar.monthOfYear[today]
                     : missing;
             if (reason >= 0) {
