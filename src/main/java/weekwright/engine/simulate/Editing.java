@@ -54,6 +54,7 @@ final class Editing {
         x = state;
         EpisodeTable episodes = setup.episodes;
         x.toEdit = 0;
+        x.uncut = 0;
         x.cut = 0;
         for (int e = 0; e < episodes.count; e++) {
             boolean complete = episodes.footage[e] != NO_DAY;
@@ -64,8 +65,11 @@ final class Editing {
             x.editLeft[e] = episodes.cut[e] == NO_DAY ? luck.edit[e] : 0;
             x.published[e] = episodes.published[e] != NO_DAY;
             if (!x.published[e]) {
-                x.toEdit += x.cutDay[e] == LATER && x.tellsLeft[e] == 0 ? 1 : 0;
+                x.uncut += x.cutDay[e] == LATER ? 1 : 0;
                 x.cut += x.cutDay[e] == LATER ? 0 : 1;
+                if (x.cutDay[e] == LATER && x.tellsLeft[e] == 0) {
+                    x.toEdit(episodes.placeBySlot[e]);
+                }
             }
         }
         Arrays.fill(x.bankEdit, NOT_MADE);
@@ -85,7 +89,7 @@ final class Editing {
     /** Whether anything may still be edited although no task is open any more. */
     boolean busy() {
         return x.bank >= target
-                || x.firstUncut < setup.episodes.count
+                || x.uncut > 0
                 || x.bankEditing > 0;
     }
 
@@ -143,23 +147,24 @@ final class Editing {
     private boolean inWindow(int day, int last) {
         EpisodeTable episodes = setup.episodes;
         int[] slots = setup.calendar.slots;
-        int i = x.firstUncut;
-        int b = x.firstBank;
+        int i = 0;
+        int b = x.bankEditing > 0 ? x.firstBank : slots.length;
         boolean any = false;
         while (true) {
-            int planned = i < episodes.count ? episodes.slot[episodes.bySlot[i]] : NO_SLOT;
+            int planned = i < x.toEdit ? episodes.slot[episodes.bySlot[x.ready[i]]] : NO_SLOT;
             int made = b < slots.length ? slots[b] : NO_SLOT;
             if (Math.min(planned, made) > last) {
                 return any;
             }
             if (planned <= made) {
-                int e = episodes.bySlot[i++];
+                int e = episodes.bySlot[x.ready[i]];
                 if (editable(e, day)) {
                     any = true;
                     if (allowed(planned, day)) {
                         edit(e, day);
                     }
                 }
+                i += x.cutDay[e] == LATER ? 1 : 0;
             } else {
                 if (x.bankEdit[b] > 0) {
                     any = true;
@@ -173,12 +178,6 @@ final class Editing {
     }
 
     private void advance(int day) {
-        EpisodeTable episodes = setup.episodes;
-        int i = x.firstUncut;
-        while (i < episodes.count && (x.published[episodes.bySlot[i]] || x.cutDay[episodes.bySlot[i]] != LATER)) {
-            i++;
-        }
-        x.firstUncut = i;
         int s = x.firstBank;
         while (s < setup.calendar.slots.length && setup.calendar.slots[s] < day && x.bankEdit[s] <= 0) {
             s++;
@@ -247,7 +246,8 @@ final class Editing {
         x.editLeft[e] -= minutes;
         if (x.editLeft[e] == 0) {
             x.cutDay[e] = day;
-            x.toEdit--;
+            x.edited(setup.episodes.placeBySlot[e]);
+            x.uncut--;
             x.cut++;
         }
     }

@@ -155,7 +155,7 @@ final class Flow {
                 x.lastTold[e] = t;
             }
             if (--x.tellsLeft[e] == 0 && x.cutDay[e] == LATER && !x.published[e]) {
-                x.toEdit++;
+                x.toEdit(setup.episodes.placeBySlot[e]);
             }
         }
     }

@@ -65,6 +65,9 @@ final class State {
 
     // episodes and slots
     final int[] tellsLeft;
+    /** Episodes that have all their footage and are not cut, by their places in {@link EpisodeTable#bySlot}, smallest first. */
+    final int[] ready;
+
     final int[] footageDay;
     final int[] lastTold;
     final int[] editLeft;
@@ -120,12 +123,14 @@ final class State {
     int nearCount;
     int toOrder;
     int nextDue;
-    /** Episodes that have all their footage and are not cut; those that are cut and not published; those of the bank in work. */
+    /** Episodes in {@link #ready}; those that are cut and not published; those of the bank in work. */
     int toEdit;
 
     int cut;
     int bankEditing;
-    int firstUncut;
+    /** Episodes that are neither cut nor published. */
+    int uncut;
+
     int firstBank;
     int firstUnpublished;
     int firstBankUnused;
@@ -187,6 +192,7 @@ final class State {
         stagePaid = longs(stages);
         paidToday = keep(new boolean[stages]);
         tellsLeft = ints(episodes);
+        ready = ints(episodes);
         footageDay = ints(episodes);
         lastTold = ints(episodes);
         editLeft = ints(episodes);
@@ -247,7 +253,7 @@ final class State {
         toEdit = 0;
         cut = 0;
         bankEditing = 0;
-        firstUncut = 0;
+        uncut = 0;
         firstBank = 0;
         firstUnpublished = 0;
         firstBankUnused = 0;
@@ -286,7 +292,7 @@ final class State {
         toEdit = other.toEdit;
         cut = other.cut;
         bankEditing = other.bankEditing;
-        firstUncut = other.firstUncut;
+        uncut = other.uncut;
         firstBank = other.firstBank;
         firstUnpublished = other.firstUnpublished;
         firstBankUnused = other.firstBankUnused;
@@ -372,6 +378,25 @@ final class State {
         runTo[n] = task.runTo;
         runNext[n] = task.runFirst;
         task.runFirst = n;
+    }
+
+    /** An episode has all its footage. */
+    void toEdit(int place) {
+        int i = toEdit++;
+        while (i > 0 && ready[i - 1] > place) {
+            ready[i] = ready[i - 1];
+            i--;
+        }
+        ready[i] = place;
+    }
+
+    /** An episode that was to be edited is cut. */
+    void edited(int place) {
+        int i = 0;
+        while (ready[i] != place) {
+            i++;
+        }
+        System.arraycopy(ready, i + 1, ready, i, --toEdit - i);
     }
 
     /** Takes a task from position {@code at} of a list of {@code n}. */
