@@ -16,6 +16,7 @@ final class Cash {
     private static final double NEXT_TO_NOTHING = 0.001;
 
     private final Setup setup;
+    private final Calendar calendar;
     private final Luck luck;
     Trace trace;
     private State x;
@@ -26,6 +27,7 @@ final class Cash {
 
     Cash(Setup setup, Luck luck) {
         this.setup = setup;
+        calendar = setup.calendar;
         this.luck = luck;
         supporters = new Supporters(setup, luck);
         putBy = setup.inputs.money().putBy();
@@ -77,7 +79,7 @@ final class Cash {
 
     /** Whether a day on which nobody works or edits can change the balance or is one to be recorded. */
     boolean moves(int day) {
-        return setup.calendar.marked[day]
+        return calendar.marked[day]
                 || x.payIn[day] != 0
                 || x.payInNew[day] != 0
                 || x.arriveFirst[day] >= 0
@@ -93,7 +95,7 @@ final class Cash {
             return;
         }
         boolean planned = setup.moneyOn[day];
-        if (planned && setup.calendar.dayOfMonth[day] == 1) {
+        if (planned && calendar.dayOfMonth[day] == 1) {
             if (day > 0) {
                 payTax(day);
                 turnMonth(day);
@@ -124,8 +126,8 @@ final class Cash {
             x.cash += amount;
             tell("regular", amount);
         }
-        if (setup.calendar.dayOfMonth[day] == 15 && day > 0) {
-            long amount = luck.other[setup.calendar.monthIndex[day]];
+        if (calendar.dayOfMonth[day] == 15 && day > 0) {
+            long amount = luck.other[calendar.monthIndex[day]];
             x.cash += amount;
             tell("other", amount);
         }
@@ -142,7 +144,7 @@ final class Cash {
 
     /** A pay-out: what of it goes to the tax office is put by at once and never counts as theirs (rule 135). */
     private void comesIn(long amount, long ofNewCharges) {
-        x.paidOutMonth[setup.calendar.monthIndex[today]] += amount;
+        x.paidOutMonth[calendar.monthIndex[today]] += amount;
         long kept = putBy.of(amount);
         x.cash += amount - kept;
         x.putBy += kept;
@@ -152,7 +154,7 @@ final class Cash {
 
     /** On the morning after the tax month all that was put by is paid out; what is theirs does not change by it. */
     private void payTax(int day) {
-        if (setup.calendar.months[setup.calendar.monthIndex[day] - 1] % 12 + 1 == putBy.taxMonth()) {
+        if (calendar.months[calendar.monthIndex[day] - 1] % 12 + 1 == putBy.taxMonth()) {
             x.putBy = 0;
         }
     }
@@ -165,7 +167,7 @@ final class Cash {
 
     /** The supporters of the month gone (rules 76, 77, 81): those there on its 1st leave, others join and pay from now on. */
     private void turnMonth(int day) {
-        int gone = setup.calendar.monthIndex[day] - 1;
+        int gone = calendar.monthIndex[day] - 1;
         int empty = x.emptyThisMonth;
         double surge = surgeOfMonth(day);
         for (int i = 0; i < setup.funds.levels; i++) {
@@ -199,8 +201,8 @@ final class Cash {
         if (x.surge[0] + x.surge[1] <= 0) {
             return 0;
         }
-        int length = Math.min(
-                day, LocalDate.ofEpochDay(setup.calendar.asOf + day - 1L).getDayOfMonth());
+        int length =
+                Math.min(day, LocalDate.ofEpochDay(calendar.asOf + day - 1L).getDayOfMonth());
         double rest = Surges.rest(length);
         double come = x.surge[0] * (1 - rest) + x.surge[1];
         x.surge[0] = x.surge[0] * rest + x.surge[2];
@@ -217,7 +219,7 @@ final class Cash {
         if (luck.surgeChance <= 0) {
             return;
         }
-        int date = setup.calendar.asOf + day;
+        int date = calendar.asOf + day;
         double size = setup.funds.surges.size(luck.trialKey, luck.surgeChance, date);
         if (size > 0) {
             LocalDate on = LocalDate.ofEpochDay(date);
@@ -270,7 +272,7 @@ final class Cash {
         }
         for (int r = 0; r < setup.inputs.regular().size(); r++) {
             Inputs.Regular item = setup.inputs.regular().get(r);
-            int date = setup.calendar.asOf + day;
+            int date = calendar.asOf + day;
             if (item.every() == Inputs.Every.EPISODE && StatedHours.within(date, item.from(), item.to())) {
                 long amount =
                         MoneyDraws.drawRegular(item.amountMinor(), item.spreadPercent(), u(funds.regularKey[r], date));
@@ -326,7 +328,7 @@ final class Cash {
             return;
         }
         long cash = x.cash;
-        int month = setup.calendar.monthIndex[day];
+        int month = calendar.monthIndex[day];
         if (cash < setup.reserve) {
             x.underReserve[month] = true;
             if (x.firstUnderReserve == LATER) {
@@ -351,7 +353,7 @@ final class Cash {
         if (x.firstUnderWithout == LATER && cash + x.spent - x.pledged < setup.reserve) {
             x.firstUnderWithout = day;
         }
-        int week = setup.calendar.sundayIndex[day];
+        int week = calendar.sundayIndex[day];
         if (week >= 0) {
             x.cashWeek[week] = cash;
             x.unspentWeek[week] = cash + x.spent;
@@ -359,7 +361,7 @@ final class Cash {
             x.bankWeek[week] = (float) x.bank;
             for (int s = 0; s < stageNeed.length; s++) {
                 if (stageNeed[s] > 0) {
-                    x.covered[s * setup.calendar.sundays.length + week] =
+                    x.covered[s * calendar.sundays.length + week] =
                             cash + x.stagePaid[s] - stageNeed[s] >= setup.reserve;
                 }
             }

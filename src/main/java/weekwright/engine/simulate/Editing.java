@@ -21,6 +21,7 @@ final class Editing {
     private static final int DEADLINE_DAYS = 2;
 
     private final Setup setup;
+    private final Calendar calendar;
     private final Luck luck;
     private final People people;
     private final Cash cash;
@@ -37,13 +38,14 @@ final class Editing {
 
     Editing(Setup setup, Luck luck, People people, Cash cash) {
         this.setup = setup;
+        calendar = setup.calendar;
         this.luck = luck;
         this.people = people;
         this.cash = cash;
         early = setup.inputs.publishing().earlyDays();
         window = setup.inputs.publishing().editWindowDays();
         target = setup.inputs.publishing().targetMinutes();
-        editDay = setup.calendar.onWeekdays(setup.inputs.publishing().editDays());
+        editDay = calendar.onWeekdays(setup.inputs.publishing().editDays());
         standbys = IntStream.range(0, setup.episodes.count)
                 .filter(e -> setup.episodes.slot[e] == NO_SLOT && setup.episodes.published[e] == NO_DAY)
                 .toArray();
@@ -88,9 +90,7 @@ final class Editing {
 
     /** Whether anything may still be edited although no task is open any more. */
     boolean busy() {
-        return x.bank >= target
-                || x.uncut > 0
-                || x.bankEditing > 0;
+        return x.bank >= target || x.uncut > 0 || x.bankEditing > 0;
     }
 
     /** Before work that happens once: the crew's own lines and what is published tomorrow (rule 133). */
@@ -127,8 +127,8 @@ final class Editing {
         boolean worked = inWindow(day, day + window);
         int slot = standbys.length > 0 && !worked ? firstSlot(day) : -1;
         if (slot >= 0
-                && setup.calendar.slots[slot] - window <= day
-                && allowed(setup.calendar.slots[slot], day)
+                && calendar.slots[slot] - window <= day
+                && allowed(calendar.slots[slot], day)
                 && !somethingCut(slot)) {
             for (int e : standbys) {
                 if (editable(e, day)) {
@@ -146,7 +146,7 @@ final class Editing {
     /** Edits planned episodes and those from the bank up to a slot, earliest slot first; whether there was any. */
     private boolean inWindow(int day, int last) {
         EpisodeTable episodes = setup.episodes;
-        int[] slots = setup.calendar.slots;
+        int[] slots = calendar.slots;
         int i = 0;
         int b = x.bankEditing > 0 ? x.firstBank : slots.length;
         boolean any = false;
@@ -179,7 +179,7 @@ final class Editing {
 
     private void advance(int day) {
         int s = x.firstBank;
-        while (s < setup.calendar.slots.length && setup.calendar.slots[s] < day && x.bankEdit[s] <= 0) {
+        while (s < calendar.slots.length && calendar.slots[s] < day && x.bankEdit[s] <= 0) {
             s++;
         }
         x.firstBank = s;
@@ -187,8 +187,8 @@ final class Editing {
 
     /** The first slot on or after a day, -1 if none. */
     private int firstSlot(int day) {
-        int s = setup.calendar.slotsBefore[day];
-        return s < setup.calendar.slots.length ? s : -1;
+        int s = calendar.slotsBefore[day];
+        return s < calendar.slots.length ? s : -1;
     }
 
     private void ownLines(int day) {
@@ -212,8 +212,8 @@ final class Editing {
         if (target <= 0 || x.bank < target) {
             return;
         }
-        int[] slots = setup.calendar.slots;
-        for (int s = setup.calendar.slotsBefore[day]; s < slots.length && slots[s] - window <= day; s++) {
+        int[] slots = calendar.slots;
+        for (int s = calendar.slotsBefore[day]; s < slots.length && slots[s] - window <= day; s++) {
             int own = setup.episodes.ofSlot[s];
             if (x.bankEdit[s] == NOT_MADE && (own < 0 || x.published[own]) && x.bank >= target) {
                 x.bank -= target;
@@ -254,7 +254,7 @@ final class Editing {
 
     private void editBank(int s, int day) {
         int p = editorOf(-1);
-        if (p >= 0 && setup.calendar.slots[s] <= day + DEADLINE_DAYS) {
+        if (p >= 0 && calendar.slots[s] <= day + DEADLINE_DAYS) {
             people.stay(p, x.bankEdit[s]);
         }
         int minutes = p < 0 ? 0 : Math.min(people.left(p), x.bankEdit[s]);
@@ -278,7 +278,7 @@ final class Editing {
     }
 
     private boolean somethingCut(int slot) {
-        int by = setup.calendar.slots[slot] - early;
+        int by = calendar.slots[slot] - early;
         return planned(slot, by) >= 0 || fromBank(by) >= 0;
     }
 
@@ -306,7 +306,7 @@ final class Editing {
 
     private int fromBank(int by) {
         for (int s = x.firstBankUnused; s < x.bankCut.length; s++) {
-            if (setup.calendar.slots[s] - window > by + early) {
+            if (calendar.slots[s] - window > by + early) {
                 break;
             }
             if (!x.bankUsed[s] && x.bankCut[s] <= by) {
@@ -331,11 +331,7 @@ final class Editing {
     }
 
     /** The evening of a slot's day: own episode, another planned one, one from the bank, a standby, or nothing. */
-    void evening(int day) {
-        int s = setup.calendar.slotIndex[day];
-        if (s < 0) {
-            return;
-        }
+    void slot(int s, int day) {
         int by = day - early;
         boolean left = s < setup.inputs.publishing().leftEmpty();
         int e = left ? -1 : planned(s, by);

@@ -256,9 +256,6 @@ final class Orders {
      * @param hold whether orders wait for funds
      */
     void day(int day, boolean hold) {
-        if (x.toOrder == 0) {
-            return;
-        }
         if (day > 0 && setup.calendar.monday[day] && x.nearCount > 0) {
             carryDrift(day);
         }

@@ -128,8 +128,7 @@ public final class Setup {
         }
         moneyOn = new boolean[calendar.days];
         for (int day = 0; day < calendar.days; day++) {
-            moneyOn[day] =
-                    calendar.dayOfMonth[day] == 1 || calendar.dayOfMonth[day] == 15 || gatheringOn[day] >= 0;
+            moneyOn[day] = calendar.dayOfMonth[day] == 1 || calendar.dayOfMonth[day] == 15 || gatheringOn[day] >= 0;
         }
         for (int day : funds.regularDay) {
             moneyOn[day] = true;

@@ -6,6 +6,7 @@ package weekwright.engine.simulate;
  */
 final class Trial {
     final Setup setup;
+    private final Calendar calendar;
     final Luck luck;
     /** The future in which orders wait for funds, or the plan's future. */
     final State held;
@@ -31,6 +32,7 @@ final class Trial {
     /** @param reasons whether it is kept what each task waited for */
     Trial(Setup setup, boolean reasons) {
         this.setup = setup;
+        calendar = setup.calendar;
         luck = new Luck(setup);
         held = new State(setup, reasons);
         free = new State(setup, false);
@@ -111,36 +113,51 @@ final class Trial {
 
     private void days(int from, boolean hold) {
         int day = from;
-        for (; day < setup.calendar.days && (x.openTasks > 0 || editing.busy()); day++) {
+        for (; day < calendar.days && (x.openTasks > 0 || editing.busy()); day++) {
             today = day;
             cash.morning(day);
             orders.morning(day);
             flow.morning(day);
-            orders.day(day, hold);
+            order(day, hold);
             rest(day);
         }
         // nothing is left to build or to edit, and nothing will be: only money and slots go on
-        for (; day < setup.calendar.days; day++) {
+        for (; day < calendar.days; day++) {
             if (cash.moves(day)) {
                 today = day;
                 cash.morning(day);
                 orders.morning(day);
-                orders.day(day, hold);
-                editing.evening(day);
+                order(day, hold);
+                slot(day);
                 cash.evening(day);
             }
         }
     }
 
     private void rest(int day) {
-        if (setup.calendar.nobody[day] && setup.gatheringOn[day] < 0 && !work.ownLines(day)) {
+        if (calendar.nobody[day] && setup.gatheringOn[day] < 0 && !work.ownLines(day)) {
             editing.nobody(day);
         } else {
             crew(day);
         }
-        waits.evening(day, x);
-        editing.evening(day);
+        if (x.waiting > 0) {
+            waits.evening(day, x);
+        }
+        slot(day);
         cash.evening(day);
+    }
+
+    private void slot(int day) {
+        int s = calendar.slotIndex[day];
+        if (s >= 0) {
+            editing.slot(s, day);
+        }
+    }
+
+    private void order(int day, boolean hold) {
+        if (x.toOrder > 0) {
+            orders.day(day, hold);
+        }
     }
 
     private void crew(int day) {

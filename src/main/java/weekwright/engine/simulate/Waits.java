@@ -21,9 +21,6 @@ final class Waits {
     }
 
     void evening(int day, State x) {
-        if (x.waiting == 0) {
-            return;
-        }
         tools.evening(day);
         int at = 0;
         while (at < x.waiting) {

@@ -524,9 +524,7 @@ final class Work {
                 can = k.can;
                 missing = missing(can);
             }
-            int reason = k.outdoors && lost
-                    ? setup.reasons.weather + setup.calendar.monthOfYear[today]
-                    : missing;
+            int reason = k.outdoors && lost ? setup.reasons.weather + setup.calendar.monthOfYear[today] : missing;
             if (reason >= 0) {
                 x.account(k, reason, today);
             }
