@@ -62,13 +62,24 @@ final class Orders {
         followed = order;
         LineTable lines = setup.lines;
         int[] all = new int[MOST_BEFORE * lines.count];
+        int[] lastFirst = IntStream.range(0, setup.tasks.count)
+                .boxed()
+                .sorted(Comparator.comparingInt(t -> -order.start[t]))
+                .mapToInt(t -> t)
+                .toArray();
+        boolean[] carries = new boolean[setup.tasks.count];
         int n = 0;
         for (int m = 0; m < lines.count; m++) {
             planned[m] = plannedDay(m);
             beforeStart[m] = n;
             if (lines.status[m] == LineTable.TO_ORDER && planned[m] != LATER && planned[m] > REST_OF_WEEK) {
-                for (int t : tasksBefore(m)) {
-                    all[n++] = t;
+                carry(setup.lines.task[m], carries);
+                int most = n + MOST_BEFORE;
+                for (int i = 0; i < lastFirst.length && n < most; i++) {
+                    int t = lastFirst[i];
+                    if (carries[t] && order.start[t] < planned[m] - REST_OF_WEEK) {
+                        all[n++] = t;
+                    }
                 }
             }
         }
@@ -77,28 +88,23 @@ final class Orders {
     }
 
     /**
-     * The tasks not begun that hold a line back while they have not. Such a task u drifts by day - start(u) at least; so does all that
-     * follows it, for none of that can have begun either; and if that puts the line's order day behind the Sunday of every week, the
-     * line cannot fall due.
+     * Finds the tasks not begun whose drift is carried to a task, that task with them. Such a task u drifts by day - start(u) at least while
+     * it has not begun; so does all that follows it, for none of that can have begun either; and if that puts the order day of a line
+     * behind the Sunday of every week, the line cannot fall due.
      */
-    private int[] tasksBefore(int m) {
+    private void carry(int to, boolean[] carries) {
         LinkTable links = setup.links;
-        boolean[] carries = new boolean[setup.tasks.count];
-        carries[setup.lines.task[m]] = true;
+        Arrays.fill(carries, false);
+        carries[to] = true;
         for (int i = setup.tasks.count - 1; i >= 0; i--) {
             int t = links.order[i];
-            carries[t] &= setup.tasks.status[t] == TaskTable.OPEN && order.planned(t);
-            for (int j = links.inStart[t]; carries[t] && j < links.inStart[t + 1]; j++) {
-                carries[links.inFrom[j]] = true;
+            if (carries[t]) {
+                carries[t] = setup.tasks.status[t] == TaskTable.OPEN && order.planned(t);
+                for (int j = links.inStart[t]; carries[t] && j < links.inStart[t + 1]; j++) {
+                    carries[links.inFrom[j]] = true;
+                }
             }
         }
-        return IntStream.range(0, setup.tasks.count)
-                .filter(t -> carries[t] && order.start[t] < planned[m] - REST_OF_WEEK)
-                .boxed()
-                .sorted(Comparator.comparingInt(t -> -order.start[t]))
-                .limit(MOST_BEFORE)
-                .mapToInt(t -> t)
-                .toArray();
     }
 
     /** A task begins: the lines it held back are held by another one, or looked at from the next Monday on. */
