@@ -1,17 +1,6 @@
 package weekwright.engine.simulate;
 
-import static weekwright.engine.simulate.State.CASH;
-import static weekwright.engine.simulate.State.CHARGED_THIS_MONTH;
-import static weekwright.engine.simulate.State.EMPTY_THIS_MONTH;
-import static weekwright.engine.simulate.State.FIRST_UNDER_RESERVE;
-import static weekwright.engine.simulate.State.FIRST_UNDER_WITHOUT;
-import static weekwright.engine.simulate.State.FIRST_UNDER_ZERO;
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.NEXT_REGULAR;
-import static weekwright.engine.simulate.State.PLEDGED;
-import static weekwright.engine.simulate.State.PUT_BY;
-import static weekwright.engine.simulate.State.SPENT;
-import static weekwright.engine.simulate.State.WAGES;
 
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -27,6 +16,7 @@ final class Cash {
     private static final double NEXT_TO_NOTHING = 0.001;
 
     private final Setup setup;
+    private final Calendar calendar;
     private final Luck luck;
     Trace trace;
     private State x;
@@ -37,6 +27,7 @@ final class Cash {
 
     Cash(Setup setup, Luck luck) {
         this.setup = setup;
+        calendar = setup.calendar;
         this.luck = luck;
         supporters = new Supporters(setup, luck);
         putBy = setup.inputs.money().putBy();
@@ -51,9 +42,8 @@ final class Cash {
     void begin(State state) {
         x = state;
         FundsTable funds = setup.funds;
-        Arrays.fill(x.money, 0);
-        x.money[CASH] = setup.inputs.money().availableMinor();
-        x.money[PUT_BY] = putBy.minor();
+        x.cash = setup.inputs.money().availableMinor();
+        x.putBy = putBy.minor();
         System.arraycopy(funds.onTheWay, 0, x.payIn, 0, funds.onTheWay.length);
         Arrays.fill(x.payInNew, 0);
         System.arraycopy(funds.now, 0, x.supporters, 0, funds.levels);
@@ -72,12 +62,12 @@ final class Cash {
         Arrays.fill(x.underReserve, false);
         Arrays.fill(x.underZero, false);
         Arrays.fill(x.covered, false);
-        x.number[EMPTY_THIS_MONTH] = 0;
-        x.number[CHARGED_THIS_MONTH] = funds.publishedThisMonth;
-        x.number[NEXT_REGULAR] = 0;
-        x.number[FIRST_UNDER_RESERVE] = LATER;
-        x.number[FIRST_UNDER_ZERO] = LATER;
-        x.number[FIRST_UNDER_WITHOUT] = LATER;
+        x.emptyThisMonth = 0;
+        x.chargedThisMonth = funds.publishedThisMonth;
+        x.nextRegular = 0;
+        x.firstUnderReserve = LATER;
+        x.firstUnderZero = LATER;
+        x.firstUnderWithout = LATER;
         Arrays.fill(x.paidToday, false);
     }
 
@@ -89,15 +79,13 @@ final class Cash {
 
     /** Whether a day on which nobody works or edits can change the balance or is one to be recorded. */
     boolean moves(int day) {
-        return setup.calendar.marked[day]
+        return calendar.marked[day]
                 || x.payIn[day] != 0
                 || x.payInNew[day] != 0
                 || x.arriveFirst[day] >= 0
-                || x.money[WAGES] != 0
-                || x.number[State.TO_ORDER] > 0
-                || setup.gatheringOn[day] >= 0
-                || (x.number[NEXT_REGULAR] < luck.regular.length
-                        && setup.funds.regularDay[x.number[NEXT_REGULAR]] == day);
+                || x.wages != 0
+                || x.toOrder > 0
+                || setup.moneyOn[day];
     }
 
     /** What falls due before the day's deliveries. */
@@ -106,7 +94,8 @@ final class Cash {
         if (luck.expected) {
             return;
         }
-        if (setup.calendar.dayOfMonth[day] == 1) {
+        boolean planned = setup.moneyOn[day];
+        if (planned && calendar.dayOfMonth[day] == 1) {
             if (day > 0) {
                 payTax(day);
                 turnMonth(day);
@@ -117,44 +106,56 @@ final class Cash {
         if (in != 0) {
             comesIn(in, x.payInNew[day]);
         }
-        while (x.number[NEXT_REGULAR] < luck.regular.length && setup.funds.regularDay[x.number[NEXT_REGULAR]] == day) {
-            long amount = luck.regular[x.number[NEXT_REGULAR]++];
-            x.money[CASH] += amount;
-            tell("regular", amount);
+        if (planned) {
+            regularAndOther(day);
         }
-        if (setup.calendar.dayOfMonth[day] == 15 && day > 0) {
-            long amount = luck.other[setup.calendar.monthIndex[day]];
-            x.money[CASH] += amount;
-            tell("other", amount);
-        }
-        if (x.money[WAGES] != 0) {
-            long wages = (x.money[WAGES] + 30) / 60;
-            x.money[WAGES] = 0;
-            x.money[CASH] -= wages;
+        if (x.wages != 0) {
+            long wages = (x.wages + 30) / 60;
+            x.wages = 0;
+            x.cash -= wages;
             tell("wages", -wages);
         }
+        if (planned) {
+            gathering(day);
+        }
+    }
+
+    private void regularAndOther(int day) {
+        while (x.nextRegular < luck.regular.length && setup.funds.regularDay[x.nextRegular] == day) {
+            long amount = luck.regular[x.nextRegular++];
+            x.cash += amount;
+            tell("regular", amount);
+        }
+        if (calendar.dayOfMonth[day] == 15 && day > 0) {
+            long amount = luck.other[calendar.monthIndex[day]];
+            x.cash += amount;
+            tell("other", amount);
+        }
+    }
+
+    private void gathering(int day) {
         int g = setup.gatheringOn[day];
         if (g >= 0 && setup.inputs.gatherings().get(g).costMinor() != 0) {
             long cost = setup.inputs.gatherings().get(g).costMinor();
-            x.money[CASH] -= cost;
+            x.cash -= cost;
             tell("gathering", -cost);
         }
     }
 
     /** A pay-out: what of it goes to the tax office is put by at once and never counts as theirs (rule 135). */
     private void comesIn(long amount, long ofNewCharges) {
-        x.paidOutMonth[setup.calendar.monthIndex[today]] += amount;
+        x.paidOutMonth[calendar.monthIndex[today]] += amount;
         long kept = putBy.of(amount);
-        x.money[CASH] += amount - kept;
-        x.money[PUT_BY] += kept;
-        x.money[PLEDGED] += ofNewCharges - putBy.of(ofNewCharges);
+        x.cash += amount - kept;
+        x.putBy += kept;
+        x.pledged += ofNewCharges - putBy.of(ofNewCharges);
         tell("payout", amount - kept);
     }
 
     /** On the morning after the tax month all that was put by is paid out; what is theirs does not change by it. */
     private void payTax(int day) {
-        if (setup.calendar.months[setup.calendar.monthIndex[day] - 1] % 12 + 1 == putBy.taxMonth()) {
-            x.money[PUT_BY] = 0;
+        if (calendar.months[calendar.monthIndex[day] - 1] % 12 + 1 == putBy.taxMonth()) {
+            x.putBy = 0;
         }
     }
 
@@ -166,8 +167,8 @@ final class Cash {
 
     /** The supporters of the month gone (rules 76, 77, 81): those there on its 1st leave, others join and pay from now on. */
     private void turnMonth(int day) {
-        int gone = setup.calendar.monthIndex[day] - 1;
-        int empty = x.number[EMPTY_THIS_MONTH];
+        int gone = calendar.monthIndex[day] - 1;
+        int empty = x.emptyThisMonth;
         double surge = surgeOfMonth(day);
         for (int i = 0; i < setup.funds.levels; i++) {
             int fresh = 0;
@@ -191,8 +192,8 @@ final class Cash {
             x.supportersAtStart[i] = x.supporters[i];
             x.stillThere[i] = x.supporters[i];
         }
-        x.number[EMPTY_THIS_MONTH] = 0;
-        x.number[CHARGED_THIS_MONTH] = 0;
+        x.emptyThisMonth = 0;
+        x.chargedThisMonth = 0;
     }
 
     /** What surges brought in the month that ends before a day, in months of usual joining; what is still to come is carried on. */
@@ -200,8 +201,8 @@ final class Cash {
         if (x.surge[0] + x.surge[1] <= 0) {
             return 0;
         }
-        int length = Math.min(
-                day, LocalDate.ofEpochDay(setup.calendar.asOf + day - 1L).getDayOfMonth());
+        int length =
+                Math.min(day, LocalDate.ofEpochDay(calendar.asOf + day - 1L).getDayOfMonth());
         double rest = Surges.rest(length);
         double come = x.surge[0] * (1 - rest) + x.surge[1];
         x.surge[0] = x.surge[0] * rest + x.surge[2];
@@ -218,7 +219,7 @@ final class Cash {
         if (luck.surgeChance <= 0) {
             return;
         }
-        int date = setup.calendar.asOf + day;
+        int date = calendar.asOf + day;
         double size = setup.funds.surges.size(luck.trialKey, luck.surgeChance, date);
         if (size > 0) {
             LocalDate on = LocalDate.ofEpochDay(date);
@@ -259,7 +260,7 @@ final class Cash {
         }
         surge(day);
         FundsTable funds = setup.funds;
-        if (x.number[CHARGED_THIS_MONTH]++ < setup.inputs.publishing().chargesAMonth()) {
+        if (x.chargedThisMonth++ < setup.inputs.publishing().chargesAMonth()) {
             long before = x.payInNew[day];
             for (int i = 0; i < funds.levels; i++) {
                 if (funds.perEpisode[i] && !(day == 0 && funds.paidToday[i])) {
@@ -271,11 +272,11 @@ final class Cash {
         }
         for (int r = 0; r < setup.inputs.regular().size(); r++) {
             Inputs.Regular item = setup.inputs.regular().get(r);
-            int date = setup.calendar.asOf + day;
+            int date = calendar.asOf + day;
             if (item.every() == Inputs.Every.EPISODE && StatedHours.within(date, item.from(), item.to())) {
                 long amount =
                         MoneyDraws.drawRegular(item.amountMinor(), item.spreadPercent(), u(funds.regularKey[r], date));
-                x.money[CASH] += amount;
+                x.cash += amount;
                 tell("regular", amount);
             }
         }
@@ -283,13 +284,13 @@ final class Cash {
 
     /** A slot stayed empty. */
     void emptySlot() {
-        x.number[EMPTY_THIS_MONTH]++;
+        x.emptyThisMonth++;
         x.counts[Count.EMPTY_SLOTS.ordinal()]++;
     }
 
-    /** A person worked so many minutes for pay; booked next morning (rule 88). */
-    void wage(int p, int minutes) {
-        x.money[WAGES] += setup.crowd.pay[p] * minutes;
+    /** Somebody worked so many minutes for so much an hour; booked next morning (rule 88). */
+    void wage(long pay, int minutes) {
+        x.wages += pay * minutes;
     }
 
     /** What turns up in a stage has begun: the same share of the material not yet ordered is bought for it (rule 122). */
@@ -307,8 +308,8 @@ final class Cash {
         }
         long amount = StrictMath.round(luck.foundShare[r] * open);
         if (amount > 0) {
-            x.money[CASH] -= amount;
-            x.money[SPENT] += amount;
+            x.cash -= amount;
+            x.spent += amount;
             paid(stage, amount);
             tell("found", -amount);
         }
@@ -318,7 +319,7 @@ final class Cash {
     void paid(int stage, long amount) {
         x.stagePaid[stage] += amount;
         x.paidToday[stage] = true;
-        x.number[State.PAID_TODAY] = 1;
+        x.anyPaidToday = true;
     }
 
     /** Records the balance at the end of a day. */
@@ -326,22 +327,22 @@ final class Cash {
         if (luck.expected) {
             return;
         }
-        long cash = x.money[CASH];
-        int month = setup.calendar.monthIndex[day];
+        long cash = x.cash;
+        int month = calendar.monthIndex[day];
         if (cash < setup.reserve) {
             x.underReserve[month] = true;
-            if (x.number[FIRST_UNDER_RESERVE] == LATER) {
-                x.number[FIRST_UNDER_RESERVE] = day;
+            if (x.firstUnderReserve == LATER) {
+                x.firstUnderReserve = day;
             }
         }
         if (cash < 0) {
             x.underZero[month] = true;
-            if (x.number[FIRST_UNDER_ZERO] == LATER) {
-                x.number[FIRST_UNDER_ZERO] = day;
+            if (x.firstUnderZero == LATER) {
+                x.firstUnderZero = day;
             }
         }
-        if (x.number[State.PAID_TODAY] != 0) {
-            x.number[State.PAID_TODAY] = 0;
+        if (x.anyPaidToday) {
+            x.anyPaidToday = false;
             for (int s = 0; s < stageNeed.length; s++) {
                 if (x.paidToday[s]) {
                     x.paidToday[s] = false;
@@ -349,18 +350,18 @@ final class Cash {
                 }
             }
         }
-        if (x.number[FIRST_UNDER_WITHOUT] == LATER && cash + x.money[SPENT] - x.money[PLEDGED] < setup.reserve) {
-            x.number[FIRST_UNDER_WITHOUT] = day;
+        if (x.firstUnderWithout == LATER && cash + x.spent - x.pledged < setup.reserve) {
+            x.firstUnderWithout = day;
         }
-        int week = setup.calendar.sundayIndex[day];
+        int week = calendar.sundayIndex[day];
         if (week >= 0) {
             x.cashWeek[week] = cash;
-            x.unspentWeek[week] = cash + x.money[SPENT];
-            x.putByWeek[week] = x.money[PUT_BY];
-            x.bankWeek[week] = (float) x.bank[0];
+            x.unspentWeek[week] = cash + x.spent;
+            x.putByWeek[week] = x.putBy;
+            x.bankWeek[week] = (float) x.bank;
             for (int s = 0; s < stageNeed.length; s++) {
                 if (stageNeed[s] > 0) {
-                    x.covered[s * setup.calendar.sundays.length + week] =
+                    x.covered[s * calendar.sundays.length + week] =
                             cash + x.stagePaid[s] - stageNeed[s] >= setup.reserve;
                 }
             }

@@ -39,17 +39,17 @@ final class Chain {
                     critical[t]++;
                 }
             }
-            if (x.landDay[t] == LATER && x.pending[t] > 0 && x.status[t] == TaskTable.OPEN) {
+            if (x.landDay[t] == LATER && x.task[t].pending > 0 && x.task[t].status == TaskTable.OPEN) {
                 t = unfinishedBefore(x, t);
                 continue;
             }
             add(x, t, until, heldBy);
-            int link = x.lastLink[t];
+            int link = x.task[t].lastLink;
             if (link < 0) {
                 return;
             }
-            int reached = x.availableDay[t] - luck.linkWait[link];
-            int wait = Math.min(x.availableDay[t], until) - Math.max(reached, 0);
+            int reached = x.task[t].availableDay - luck.linkWait[link];
+            int wait = Math.min(x.task[t].availableDay, until) - Math.max(reached, 0);
             int before = setup.links.from[link];
             if (wait > 0) {
                 heldBy[setup.reasons.wait + before] += wait;
@@ -71,12 +71,19 @@ final class Chain {
     }
 
     private void add(State x, int t, int until, long[] heldBy) {
-        for (int run = x.runFirst[t]; run >= 0; run = x.runNext[run]) {
-            int days = Math.min(x.runTo[run], until) - Math.max(0, x.runFrom[run]) + 1;
-            if (days > 0) {
-                int reason = x.runReason[run];
-                heldBy[reason == Reasons.WORKED ? setup.reasons.person + mostHours(x, t) : reason] += days;
-            }
+        TaskState k = x.task[t];
+        if (k.runReason != Reasons.NONE) {
+            add(x, t, k.runReason, k.runFrom, Math.min(k.runTo, until), heldBy);
+        }
+        for (int run = k.runFirst; run >= 0; run = x.runNext[run]) {
+            add(x, t, x.runReason[run], x.runFrom[run], Math.min(x.runTo[run], until), heldBy);
+        }
+    }
+
+    private void add(State x, int t, int reason, int from, int to, long[] heldBy) {
+        int days = to - Math.max(0, from) + 1;
+        if (days > 0) {
+            heldBy[reason == Reasons.WORKED ? setup.reasons.person + mostHours(x, t) : reason] += days;
         }
     }
 

@@ -21,6 +21,7 @@ final class Editing {
     private static final int DEADLINE_DAYS = 2;
 
     private final Setup setup;
+    private final Calendar calendar;
     private final Luck luck;
     private final People people;
     private final Cash cash;
@@ -37,13 +38,14 @@ final class Editing {
 
     Editing(Setup setup, Luck luck, People people, Cash cash) {
         this.setup = setup;
+        calendar = setup.calendar;
         this.luck = luck;
         this.people = people;
         this.cash = cash;
         early = setup.inputs.publishing().earlyDays();
         window = setup.inputs.publishing().editWindowDays();
         target = setup.inputs.publishing().targetMinutes();
-        editDay = setup.calendar.onWeekdays(setup.inputs.publishing().editDays());
+        editDay = calendar.onWeekdays(setup.inputs.publishing().editDays());
         standbys = IntStream.range(0, setup.episodes.count)
                 .filter(e -> setup.episodes.slot[e] == NO_SLOT && setup.episodes.published[e] == NO_DAY)
                 .toArray();
@@ -53,8 +55,9 @@ final class Editing {
     void begin(State state) {
         x = state;
         EpisodeTable episodes = setup.episodes;
-        x.number[State.TO_EDIT] = 0;
-        x.number[State.CUT] = 0;
+        x.toEdit = 0;
+        x.uncut = 0;
+        x.cut = 0;
         for (int e = 0; e < episodes.count; e++) {
             boolean complete = episodes.footage[e] != NO_DAY;
             x.tellsLeft[e] = complete ? 0 : episodes.tells[e];
@@ -64,8 +67,11 @@ final class Editing {
             x.editLeft[e] = episodes.cut[e] == NO_DAY ? luck.edit[e] : 0;
             x.published[e] = episodes.published[e] != NO_DAY;
             if (!x.published[e]) {
-                x.number[State.TO_EDIT] += x.cutDay[e] == LATER && x.tellsLeft[e] == 0 ? 1 : 0;
-                x.number[State.CUT] += x.cutDay[e] == LATER ? 0 : 1;
+                x.uncut += x.cutDay[e] == LATER ? 1 : 0;
+                x.cut += x.cutDay[e] == LATER ? 0 : 1;
+                if (x.cutDay[e] == LATER && x.tellsLeft[e] == 0) {
+                    x.toEdit(episodes.placeBySlot[e]);
+                }
             }
         }
         Arrays.fill(x.bankEdit, NOT_MADE);
@@ -84,9 +90,7 @@ final class Editing {
 
     /** Whether anything may still be edited although no task is open any more. */
     boolean busy() {
-        return x.bank[0] >= target
-                || x.number[State.FIRST_UNCUT] < setup.episodes.count
-                || x.number[State.BANK_EDITING] > 0;
+        return x.bank >= target || x.uncut > 0 || x.bankEditing > 0;
     }
 
     /** Before work that happens once: the crew's own lines and what is published tomorrow (rule 133). */
@@ -113,7 +117,7 @@ final class Editing {
         }
         ownLines(day);
         makeFromBank(day);
-        if (x.number[State.TO_EDIT] + x.number[State.BANK_EDITING] > 0) {
+        if (x.toEdit + x.bankEditing > 0) {
             edit(day);
         }
         advance(day);
@@ -123,8 +127,8 @@ final class Editing {
         boolean worked = inWindow(day, day + window);
         int slot = standbys.length > 0 && !worked ? firstSlot(day) : -1;
         if (slot >= 0
-                && setup.calendar.slots[slot] - window <= day
-                && allowed(setup.calendar.slots[slot], day)
+                && calendar.slots[slot] - window <= day
+                && allowed(calendar.slots[slot], day)
                 && !somethingCut(slot)) {
             for (int e : standbys) {
                 if (editable(e, day)) {
@@ -142,24 +146,25 @@ final class Editing {
     /** Edits planned episodes and those from the bank up to a slot, earliest slot first; whether there was any. */
     private boolean inWindow(int day, int last) {
         EpisodeTable episodes = setup.episodes;
-        int[] slots = setup.calendar.slots;
-        int i = x.number[State.FIRST_UNCUT];
-        int b = x.number[State.FIRST_BANK];
+        int[] slots = calendar.slots;
+        int i = 0;
+        int b = x.bankEditing > 0 ? x.firstBank : slots.length;
         boolean any = false;
         while (true) {
-            int planned = i < episodes.count ? episodes.slot[episodes.bySlot[i]] : NO_SLOT;
+            int planned = i < x.toEdit ? episodes.slot[episodes.bySlot[x.ready[i]]] : NO_SLOT;
             int made = b < slots.length ? slots[b] : NO_SLOT;
             if (Math.min(planned, made) > last) {
                 return any;
             }
             if (planned <= made) {
-                int e = episodes.bySlot[i++];
+                int e = episodes.bySlot[x.ready[i]];
                 if (editable(e, day)) {
                     any = true;
                     if (allowed(planned, day)) {
                         edit(e, day);
                     }
                 }
+                i += x.cutDay[e] == LATER ? 1 : 0;
             } else {
                 if (x.bankEdit[b] > 0) {
                     any = true;
@@ -173,23 +178,17 @@ final class Editing {
     }
 
     private void advance(int day) {
-        EpisodeTable episodes = setup.episodes;
-        int i = x.number[State.FIRST_UNCUT];
-        while (i < episodes.count && (x.published[episodes.bySlot[i]] || x.cutDay[episodes.bySlot[i]] != LATER)) {
-            i++;
-        }
-        x.number[State.FIRST_UNCUT] = i;
-        int s = x.number[State.FIRST_BANK];
-        while (s < setup.calendar.slots.length && setup.calendar.slots[s] < day && x.bankEdit[s] <= 0) {
+        int s = x.firstBank;
+        while (s < calendar.slots.length && calendar.slots[s] < day && x.bankEdit[s] <= 0) {
             s++;
         }
-        x.number[State.FIRST_BANK] = s;
+        x.firstBank = s;
     }
 
     /** The first slot on or after a day, -1 if none. */
     private int firstSlot(int day) {
-        int s = setup.calendar.slotsBefore[day];
-        return s < setup.calendar.slots.length ? s : -1;
+        int s = calendar.slotsBefore[day];
+        return s < calendar.slots.length ? s : -1;
     }
 
     private void ownLines(int day) {
@@ -210,16 +209,16 @@ final class Editing {
 
     /** A slot in the window without its own episode sets the target minutes aside (rule 73). */
     private void makeFromBank(int day) {
-        if (target <= 0 || x.bank[0] < target) {
+        if (target <= 0 || x.bank < target) {
             return;
         }
-        int[] slots = setup.calendar.slots;
-        for (int s = setup.calendar.slotsBefore[day]; s < slots.length && slots[s] - window <= day; s++) {
+        int[] slots = calendar.slots;
+        for (int s = calendar.slotsBefore[day]; s < slots.length && slots[s] - window <= day; s++) {
             int own = setup.episodes.ofSlot[s];
-            if (x.bankEdit[s] == NOT_MADE && (own < 0 || x.published[own]) && x.bank[0] >= target) {
-                x.bank[0] -= target;
+            if (x.bankEdit[s] == NOT_MADE && (own < 0 || x.published[own]) && x.bank >= target) {
+                x.bank -= target;
                 x.bankEdit[s] = luck.bankEdit(slots[s]);
-                x.number[State.BANK_EDITING]++;
+                x.bankEditing++;
             }
         }
     }
@@ -247,14 +246,15 @@ final class Editing {
         x.editLeft[e] -= minutes;
         if (x.editLeft[e] == 0) {
             x.cutDay[e] = day;
-            x.number[State.TO_EDIT]--;
-            x.number[State.CUT]++;
+            x.edited(setup.episodes.placeBySlot[e]);
+            x.uncut--;
+            x.cut++;
         }
     }
 
     private void editBank(int s, int day) {
         int p = editorOf(-1);
-        if (p >= 0 && setup.calendar.slots[s] <= day + DEADLINE_DAYS) {
+        if (p >= 0 && calendar.slots[s] <= day + DEADLINE_DAYS) {
             people.stay(p, x.bankEdit[s]);
         }
         int minutes = p < 0 ? 0 : Math.min(people.left(p), x.bankEdit[s]);
@@ -265,26 +265,26 @@ final class Editing {
         x.bankEdit[s] -= minutes;
         if (x.bankEdit[s] == 0) {
             x.bankCut[s] = day;
-            x.number[State.BANK_EDITING]--;
+            x.bankEditing--;
         }
     }
 
     private void spend(int p, int minutes, int day, int episode) {
         people.use(p, minutes);
-        cash.wage(p, minutes);
+        cash.wage(people.pay(p), minutes);
         if (trace != null) {
             trace.edits(day, p, episode, minutes);
         }
     }
 
     private boolean somethingCut(int slot) {
-        int by = setup.calendar.slots[slot] - early;
+        int by = calendar.slots[slot] - early;
         return planned(slot, by) >= 0 || fromBank(by) >= 0;
     }
 
     /** Its own episode if cut by a day, else the cut, unpublished one with the earliest slot; -1 if none (rule 69). */
     private int planned(int slot, int by) {
-        if (x.number[State.CUT] == 0) {
+        if (x.cut == 0) {
             return -1;
         }
         EpisodeTable episodes = setup.episodes;
@@ -292,7 +292,7 @@ final class Editing {
         if (own >= 0 && !x.published[own] && x.cutDay[own] <= by) {
             return own;
         }
-        for (int i = x.number[State.FIRST_UNPUBLISHED]; i < episodes.count; i++) {
+        for (int i = x.firstUnpublished; i < episodes.count; i++) {
             int e = episodes.bySlot[i];
             if (episodes.slot[e] == NO_SLOT) {
                 break;
@@ -305,8 +305,8 @@ final class Editing {
     }
 
     private int fromBank(int by) {
-        for (int s = x.number[State.FIRST_BANK_UNUSED]; s < x.bankCut.length; s++) {
-            if (setup.calendar.slots[s] - window > by + early) {
+        for (int s = x.firstBankUnused; s < x.bankCut.length; s++) {
+            if (calendar.slots[s] - window > by + early) {
                 break;
             }
             if (!x.bankUsed[s] && x.bankCut[s] <= by) {
@@ -327,15 +327,11 @@ final class Editing {
 
     private void publish(int e) {
         x.published[e] = true;
-        x.number[State.CUT]--;
+        x.cut--;
     }
 
     /** The evening of a slot's day: own episode, another planned one, one from the bank, a standby, or nothing. */
-    void evening(int day) {
-        int s = setup.calendar.slotIndex[day];
-        if (s < 0) {
-            return;
-        }
+    void slot(int s, int day) {
         int by = day - early;
         boolean left = s < setup.inputs.publishing().leftEmpty();
         int e = left ? -1 : planned(s, by);
@@ -364,15 +360,15 @@ final class Editing {
         if (trace != null) {
             trace.slot(day, outcome.ordinal(), e);
         }
-        int i = x.number[State.FIRST_UNPUBLISHED];
+        int i = x.firstUnpublished;
         while (i < setup.episodes.count && x.published[setup.episodes.bySlot[i]]) {
             i++;
         }
-        x.number[State.FIRST_UNPUBLISHED] = i;
-        int u = x.number[State.FIRST_BANK_UNUSED];
+        x.firstUnpublished = i;
+        int u = x.firstBankUnused;
         while (u < s && (x.bankUsed[u] || x.bankEdit[u] == NOT_MADE)) {
             u++;
         }
-        x.number[State.FIRST_BANK_UNUSED] = u;
+        x.firstBankUnused = u;
     }
 }

@@ -35,6 +35,8 @@ final class EpisodeTable {
     final int[] ofSlot;
     /** Episodes by slot, then file; the order in which they are edited and published. */
     final int[] bySlot;
+    /** Where an episode stands in {@link #bySlot}. */
+    final int[] placeBySlot;
     /** By task: largest share any planned episode tells of it (rule 72). */
     final double[] told;
 
@@ -89,6 +91,10 @@ final class EpisodeTable {
                 .sorted(Comparator.comparingInt(e -> slot[e]))
                 .mapToInt(Integer::intValue)
                 .toArray();
+        placeBySlot = new int[count];
+        for (int i = 0; i < count; i++) {
+            placeBySlot[bySlot[i]] = i;
+        }
     }
 
     private static int past(int date, int asOf) {

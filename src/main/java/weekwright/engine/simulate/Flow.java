@@ -1,9 +1,6 @@
 package weekwright.engine.simulate;
 
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.QUEUED;
-import static weekwright.engine.simulate.State.RESORT;
-import static weekwright.engine.simulate.State.WAITING;
 import static weekwright.engine.simulate.TaskTable.DONE;
 import static weekwright.engine.simulate.TaskTable.NO_DAY;
 import static weekwright.engine.simulate.TaskTable.OPEN;
@@ -18,7 +15,7 @@ import java.util.function.IntConsumer;
  */
 final class Flow {
     /** Weeks without hours after which a task under way ranks as not begun (rule 42). */
-    private static final int STALE_DAYS = 56;
+    static final int STALE_DAYS = 56;
 
     private static final int NOT_UNDER_WAY = 1 << 20;
 
@@ -31,6 +28,8 @@ final class Flow {
     Trace trace;
     /** Buys the material of a task again that has failed. */
     IntConsumer buyAgain;
+    /** Looks at the lines that a task held back which begins. */
+    IntConsumer orderFor;
 
     State x;
     int today;
@@ -51,47 +50,53 @@ final class Flow {
         today = 0;
         Arrays.fill(x.wakeFirst, -1);
         Arrays.fill(x.endFirst, -1);
-        Arrays.fill(x.runFirst, -1);
-        Arrays.fill(x.accounted, -1);
         Arrays.fill(x.workedBy, 0);
-        Arrays.fill(x.listed, false);
-        Arrays.fill(x.asleep, false);
         started = false;
-        Arrays.fill(x.keeps, false);
-        Arrays.fill(x.failed, 0);
-        Arrays.fill(x.again, false);
         Arrays.fill(x.lineAgain, false);
         Arrays.fill(x.heldOver, 0);
-        System.arraycopy(luck.left, 0, x.left, 0, tasks.count);
-        System.arraycopy(tasks.status, 0, x.status, 0, tasks.count);
-        System.arraycopy(tasks.lastOn, 0, x.lastOn, 0, tasks.count);
-        System.arraycopy(tasks.lastDay, 0, x.lastDay, 0, tasks.count);
-        System.arraycopy(tasks.booked, 0, x.booked, 0, tasks.count);
         int open = 0;
         for (int t = 0; t < tasks.count; t++) {
-            x.pending[t] = setup.links.inStart[t + 1] - setup.links.inStart[t];
-            x.availableDay[t] = NO_DAY;
-            x.availableMinute[t] = 0;
-            x.lastLink[t] = -1;
-            x.nextMark[t] = setup.links.markStart[t];
+            TaskState k = x.task[t];
+            k.rank = order.rank[t];
+            k.place = order.place[t];
+            k.runFirst = -1;
+            k.runReason = Reasons.NONE;
+            k.accounted = -1;
+            k.listed = false;
+            k.asleep = false;
+            k.keeps = false;
+            k.failed = 0;
+            k.again = false;
+            k.total = luck.total[t];
+            k.failures = luck.failures[t];
+            k.left = luck.left[t];
+            k.status = tasks.status[t];
+            k.lastOn = tasks.lastOn[t];
+            k.lastDay = tasks.lastDay[t];
+            k.booked = tasks.booked[t];
+            k.pending = setup.links.inStart[t + 1] - setup.links.inStart[t];
+            k.availableDay = NO_DAY;
+            k.availableMinute = 0;
+            k.lastLink = -1;
+            k.nextMark = setup.links.markStart[t];
+            k.filmed = tasks.filmedShare[t] * tasks.logged[t];
             x.startDay[t] = tasks.started[t] == NO_DAY ? LATER : tasks.started[t];
             x.landDay[t] = tasks.landed[t] == NO_DAY ? LATER : tasks.landed[t];
-            x.filmed[t] = tasks.filmedShare[t] * tasks.logged[t];
-            x.stop[t] = stopOf(t);
-            open += x.status[t] < DONE ? 1 : 0;
-            if (x.status[t] == UNDER_WAY && !tasks.wait[t]) {
+            k.stop = stopOf(t);
+            open += x.task[t].status < DONE ? 1 : 0;
+            if (x.task[t].status == UNDER_WAY && !tasks.wait[t]) {
                 keep(t);
             }
         }
-        x.number[State.OPEN_TASKS] = open;
+        x.openTasks = open;
         for (int i = 0; i < tasks.count; i++) {
             past(setup.links.order[i]);
         }
         started = true;
         for (int t = 0; t < tasks.count; t++) {
             boolean runs = tasks.wait[t] && tasks.status[t] == UNDER_WAY;
-            if (!runs && x.status[t] < DONE && (x.status[t] == UNDER_WAY || x.pending[t] == 0)) {
-                x.accounted[t] = Math.max(x.availableDay[t], 0) - 1;
+            if (!runs && x.task[t].status < DONE && (x.task[t].status == UNDER_WAY || x.task[t].pending == 0)) {
+                x.task[t].accounted = Math.max(x.task[t].availableDay, 0) - 1;
                 place(t);
             }
         }
@@ -99,12 +104,13 @@ final class Flow {
 
     /** Fires what a task had reached before the as-of day (rule 29), and what a wait under way will reach. */
     private void past(int t) {
+        TaskState k = x.task[t];
         LinkTable links = setup.links;
-        if (x.status[t] == OPEN) {
+        if (k.status == OPEN) {
             return;
         }
-        if (setup.tasks.wait[t] && x.status[t] == UNDER_WAY) {
-            x.stop[t] = 0;
+        if (k.wait && k.status == UNDER_WAY) {
+            k.stop = 0;
             hold(t, 1);
             run(t, setup.tasks.started[t]);
             return;
@@ -112,8 +118,8 @@ final class Flow {
         for (int i = links.markStart[t]; i < links.markStart[t + 1]; i++) {
             double share = links.markShare[i];
             int day;
-            if (x.status[t] == UNDER_WAY) {
-                if (x.left[t] > luck.markLeft[i]) {
+            if (k.status == UNDER_WAY) {
+                if (k.left > luck.markLeft[i]) {
                     return;
                 }
                 day = reachedOn(t, share);
@@ -122,7 +128,7 @@ final class Flow {
             } else {
                 day = LinkTable.pastReach(setup.tasks, t, share);
             }
-            x.nextMark[t] = i + 1;
+            k.nextMark = i + 1;
             hit(i, t, day, 0);
         }
     }
@@ -149,30 +155,31 @@ final class Flow {
                 x.lastTold[e] = t;
             }
             if (--x.tellsLeft[e] == 0 && x.cutDay[e] == LATER && !x.published[e]) {
-                x.number[State.TO_EDIT]++;
+                x.toEdit(setup.episodes.placeBySlot[e]);
             }
         }
     }
 
     private void reach(int link, int day, int minute) {
         int t = setup.links.to[link];
-        x.pending[t]--;
+        TaskState k = x.task[t];
+        k.pending--;
         event = true;
-        if (x.status[t] != OPEN) {
+        if (k.status != OPEN) {
             return;
         }
         int wait = luck.linkWait[link];
         int from = day + wait;
         int fromMinute = wait == 0 ? minute : 0;
-        if (from > x.availableDay[t]) {
-            x.availableDay[t] = from;
-            x.availableMinute[t] = fromMinute;
-            x.lastLink[t] = link;
-        } else if (from == x.availableDay[t]) {
-            x.availableMinute[t] = Math.max(x.availableMinute[t], fromMinute);
+        if (from > k.availableDay) {
+            k.availableDay = from;
+            k.availableMinute = fromMinute;
+            k.lastLink = link;
+        } else if (from == k.availableDay) {
+            k.availableMinute = Math.max(k.availableMinute, fromMinute);
         }
-        if (x.pending[t] == 0 && started) {
-            x.accounted[t] = Math.max(x.availableDay[t], 0) - 1;
+        if (k.pending == 0 && started) {
+            k.accounted = Math.max(k.availableDay, 0) - 1;
             place(t);
         }
     }
@@ -182,30 +189,31 @@ final class Flow {
      * be worked, or nowhere while its material is missing and the day on which it was needed is known.
      */
     void place(int t) {
-        if (x.listed[t] || x.asleep[t] || x.status[t] >= DONE) {
+        TaskState k = x.task[t];
+        if (k.listed || k.asleep || k.status >= DONE) {
             return;
         }
-        if (x.left[t] == 0) {
-            x.startDay[t] = Math.min(x.startDay[t], Math.max(today, x.availableDay[t]));
+        if (k.left == 0) {
+            x.startDay[t] = Math.min(x.startDay[t], Math.max(today, k.availableDay));
             begun(t);
-            land(t, Math.max(0, x.availableDay[t]), x.availableMinute[t]);
+            land(t, Math.max(0, k.availableDay), k.availableMinute);
             return;
         }
-        int linked = x.availableDay[t];
+        int linked = k.availableDay;
         int from = Math.max(linked, setup.tasks.aside[t]);
-        if (x.status[t] == OPEN || x.again[t]) {
+        if (k.status == OPEN || k.again) {
             from = Math.max(from, Math.max(setup.tasks.notBefore[t], order.notBefore[t]));
-            if (x.booked[t] != NO_DAY) {
-                while (x.booked[t] < Math.max(from, today)) {
-                    x.booked[t] += luck.rebookDays(t, x.booked[t]);
+            if (k.booked != NO_DAY) {
+                while (k.booked < Math.max(from, today)) {
+                    k.booked += luck.rebookDays(t, k.booked);
                 }
-                from = x.booked[t];
+                from = k.booked;
             }
         }
         if (from > today) {
             sleep(t, from, from > linked ? setup.reasons.booking : Reasons.WORKED);
-        } else if (x.left[t] > x.stop[t] || !needKnown(t)) {
-            list(t);
+        } else if (k.left > k.stop || !needKnown(t)) {
+            list(k);
         }
     }
 
@@ -222,40 +230,40 @@ final class Flow {
 
     /** Wakes it on a day; {@link Reasons#WORKED} as reason for "nothing to account for". */
     void sleep(int t, int day, int reason) {
-        x.asleep[t] = true;
+        TaskState k = x.task[t];
+        k.asleep = true;
         if (day < x.wakeFirst.length) {
-            x.wakeNext[t] = x.wakeFirst[day];
+            k.wakeNext = x.wakeFirst[day];
             x.wakeFirst[day] = t;
-            x.wakeReason[t] = reason;
+            k.wakeReason = reason;
         }
     }
 
-    private void list(int t) {
-        int[] list = setup.tasks.wait[t] ? x.waits : x.queue;
-        int which = setup.tasks.wait[t] ? WAITING : QUEUED;
-        int key = key(t);
-        int i = x.number[which]++;
+    private void list(TaskState k) {
+        TaskState[] list = k.wait ? x.waits : x.queue;
+        int key = key(k);
+        int i = k.wait ? x.waiting++ : x.queued++;
         while (i > 0 && key(list[i - 1]) > key) {
             list[i] = list[i - 1];
             i--;
         }
-        list[i] = t;
-        x.listed[t] = true;
+        list[i] = k;
+        k.listed = true;
     }
 
     /** Under way first, by rank; then by priority and rank (rules 42, 43). */
-    private int key(int t) {
-        if (setup.tasks.wait[t]) {
-            return order.rank[t];
+    private int key(TaskState k) {
+        if (k.wait) {
+            return k.rank;
         }
-        boolean first = x.status[t] == UNDER_WAY && today - x.lastDay[t] <= STALE_DAYS;
-        int key = first ? order.rank[t] : NOT_UNDER_WAY + order.place[t];
-        return isFill(t) ? FILL + key : key;
+        boolean first = k.status == UNDER_WAY && today - k.lastDay <= STALE_DAYS;
+        int key = first ? k.rank : NOT_UNDER_WAY + k.place;
+        return setup.tasks.anyFill && isFill(k.number) ? FILL + key : key;
     }
 
     /** Fill work that yields story takes its turn like any other while the bank is low. */
     private boolean isFill(int t) {
-        return setup.tasks.fill[t] && (x.number[State.BANK_LOW] == 0 || setup.tasks.story[t] <= 0);
+        return setup.tasks.fill[t] && (!x.bankLow || setup.tasks.story[t] <= 0);
     }
 
     /** Looks in the morning whether the story bank holds fewer weeks than the floor (rule 134). */
@@ -263,25 +271,30 @@ final class Flow {
         if (!setup.tasks.anyFill) {
             return;
         }
-        int low = x.bank[0] < setup.bankFloor ? 1 : 0;
-        if (low != x.number[State.BANK_LOW]) {
-            x.number[State.BANK_LOW] = low;
-            x.number[RESORT] = 1;
+        boolean low = x.bank < setup.bankFloor;
+        if (low != x.bankLow) {
+            x.bankLow = low;
+            x.resort = true;
         }
     }
 
     /** Sorts the list of work again after tasks have begun or gone stale. */
     void resort() {
-        x.number[RESORT] = 0;
-        for (int i = 1; i < x.number[QUEUED]; i++) {
-            int t = x.queue[i];
-            int key = key(t);
+        x.resort = false;
+        int last = Integer.MIN_VALUE;
+        for (int i = 0; i < x.queued; i++) {
+            TaskState k = x.queue[i];
+            int key = key(k);
+            if (key >= last) {
+                last = key;
+                continue;
+            }
             int j = i;
             while (j > 0 && key(x.queue[j - 1]) > key) {
                 x.queue[j] = x.queue[j - 1];
                 j--;
             }
-            x.queue[j] = t;
+            x.queue[j] = k;
         }
     }
 
@@ -289,15 +302,15 @@ final class Flow {
     void morning(int day) {
         today = day;
         for (int t = x.endFirst[day]; t >= 0; ) {
-            int next = x.endNext[t];
+            int next = x.task[t].endNext;
             endWait(t, day);
             t = next;
         }
         for (int t = x.wakeFirst[day]; t >= 0; ) {
-            int next = x.wakeNext[t];
-            x.asleep[t] = false;
-            if (x.wakeReason[t] != Reasons.WORKED) {
-                x.account(t, x.wakeReason[t], day - 1);
+            int next = x.task[t].wakeNext;
+            x.task[t].asleep = false;
+            if (x.task[t].wakeReason != Reasons.WORKED) {
+                x.account(x.task[t], x.task[t].wakeReason, day - 1);
             }
             place(t);
             t = next;
@@ -305,48 +318,51 @@ final class Flow {
     }
 
     private void endWait(int t, int day) {
-        x.account(t, setup.reasons.wait + t, day);
+        TaskState k = x.task[t];
+        x.account(k, setup.reasons.wait + t, day);
         hold(t, -1);
-        if (x.failed[t] < luck.failures[t]) {
+        if (k.failed < luck.failures[t]) {
             fail(t);
             return;
         }
-        x.left[t] = 0;
+        k.left = 0;
         land(t, day, 0);
     }
 
     /** A wait begins on the evening of a day. */
     void beginWait(int t) {
-        if (x.failed[t] == 0) {
+        TaskState k = x.task[t];
+        if (k.failed == 0) {
             x.startDay[t] = today;
             begun(t);
         }
-        x.again[t] = false;
-        x.status[t] = UNDER_WAY;
+        k.again = false;
+        k.status = UNDER_WAY;
         hold(t, 1);
         run(t, today);
     }
 
-    /** Something has begun, or landed without having begun: the drift of the plan is looked at again (rule 56). */
+    /** Something begins, or lands without having begun. */
     void begun(int t) {
-        if (x.number[State.TO_ORDER] > 0 && order.planned(t)) {
-            x.number[State.LEAST_DRIFT] = Math.min(x.number[State.LEAST_DRIFT], order.leastDrift(t, today));
+        if (x.task[t].heldFirst >= 0) {
+            orderFor.accept(t);
         }
     }
 
     /** A wait that began on a day reaches its shares on the mornings of its days and ends after all of them. */
     private void run(int t, int begun) {
+        TaskState k = x.task[t];
         LinkTable links = setup.links;
-        int n = x.failed[t] == 0 ? luck.total[t] : luck.again[t];
-        for (int i = x.nextMark[t]; i < links.markStart[t + 1] && links.markShare[i] < 1; i++) {
-            x.nextMark[t] = i + 1;
+        int n = k.failed == 0 ? luck.total[t] : luck.again[t];
+        for (int i = k.nextMark; i < links.markStart[t + 1] && links.markShare[i] < 1; i++) {
+            k.nextMark = i + 1;
             hit(i, t, begun + (int) Math.ceil(links.markShare[i] * n - 1e-9), 0);
         }
         int end = begun + n;
         if (end <= today) {
             endWait(t, today);
         } else if (end < x.endFirst.length) {
-            x.endNext[t] = x.endFirst[end];
+            k.endNext = x.endFirst[end];
             x.endFirst[end] = t;
         }
     }
@@ -365,56 +381,65 @@ final class Flow {
         for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
             if (equipment.kept[equipment.needed[i]]) {
                 x.heldOver[equipment.needed[i]] += equipment.amount[i];
-                x.keeps[t] = true;
+                x.task[t].keeps = true;
             }
         }
     }
 
     /** After a stretch: what the work done has reached. */
-    void progress(int t, int minute) {
+    void progress(TaskState k, int minute) {
+        if (k.left == 0 || (k.nextMark < k.lastMark && k.left <= luck.markLeft[k.nextMark])) {
+            reached(k.number, minute);
+        }
+    }
+
+    private void reached(int t, int minute) {
+        TaskState k = x.task[t];
         LinkTable links = setup.links;
-        boolean fails = x.left[t] == 0 && x.failed[t] < luck.failures[t];
-        while (x.nextMark[t] < links.markStart[t + 1]
-                && x.left[t] <= luck.markLeft[x.nextMark[t]]
-                && !(fails && links.markShare[x.nextMark[t]] >= 1)) {
-            int mark = x.nextMark[t]++;
+        boolean fails = k.left == 0 && k.failed < luck.failures[t];
+        while (k.nextMark < links.markStart[t + 1]
+                && k.left <= luck.markLeft[k.nextMark]
+                && !(fails && links.markShare[k.nextMark] >= 1)) {
+            int mark = k.nextMark++;
             hit(mark, t, today, minute);
         }
         if (fails) {
-            x.left[t] = luck.again[t];
+            k.left = luck.again[t];
             fail(t);
-        } else if (x.left[t] == 0) {
+        } else if (k.left == 0) {
             land(t, today, minute);
         }
     }
 
     /** It has failed at its end (rule 132): part of it is done again, with material bought again, on the next turn if it is booked. */
     private void fail(int t) {
-        x.failed[t]++;
-        x.again[t] = true;
+        TaskState k = x.task[t];
+        k.failed++;
+        k.again = true;
         if (trace != null) {
             trace.failed(today, t);
         }
-        if (x.booked[t] != NO_DAY) {
-            x.booked[t] = today + luck.rebookDays(t, today);
+        if (k.booked != NO_DAY) {
+            k.booked = today + luck.rebookDays(t, today);
         }
         buyAgain.accept(t);
-        x.stop[t] = stopOf(t);
+        k.stop = stopOf(t);
         event = true;
         place(t);
     }
 
     private void land(int t, int day, int minute) {
+        TaskState k = x.task[t];
         LinkTable links = setup.links;
-        x.status[t] = DONE;
+        k.status = DONE;
         x.landDay[t] = day;
         if (trace != null) {
             trace.landed(day, t);
         }
-        x.number[State.OPEN_TASKS]--;
+        x.openTasks--;
         event = true;
-        while (x.nextMark[t] < links.markStart[t + 1]) {
-            int mark = x.nextMark[t]++;
+        while (k.nextMark < links.markStart[t + 1]) {
+            int mark = k.nextMark++;
             hit(mark, t, day, minute);
         }
     }
@@ -424,6 +449,7 @@ final class Flow {
      * not begin, 0 if nothing is missing. A task under way on the as-of day is not held by lines it would have begun with.
      */
     int stopOf(int t) {
+        TaskState k = x.task[t];
         LineTable lines = setup.lines;
         int stop = 0;
         boolean begun = setup.tasks.status[t] == UNDER_WAY;
@@ -435,7 +461,7 @@ final class Flow {
             int until = LATER;
             if (x.lineAgain[m]) {
                 return LATER;
-            } else if (lines.atShare[m] > 0 && !setup.tasks.wait[t]) {
+            } else if (lines.atShare[m] > 0 && !k.wait) {
                 until = luck.neededLeft[m];
                 until = begun && luck.left[t] <= until ? 0 : until;
             } else if (lines.lotShare[m] > 0) {
@@ -462,15 +488,16 @@ final class Flow {
     /** A line has come: its task may go on. */
     void arrived(int m) {
         int t = setup.lines.task[m];
-        if (x.status[t] >= DONE) {
+        TaskState k = x.task[t];
+        if (k.status >= DONE) {
             return;
         }
-        boolean stuck = x.left[t] <= x.stop[t];
-        x.stop[t] = stopOf(t);
-        if (stuck && x.left[t] > x.stop[t] && (x.status[t] == UNDER_WAY || x.pending[t] == 0)) {
-            if (today > x.accounted[t] + 1 && x.availableDay[t] < today) {
+        boolean stuck = k.left <= k.stop;
+        k.stop = stopOf(t);
+        if (stuck && k.left > k.stop && (k.status == UNDER_WAY || k.pending == 0)) {
+            if (today > k.accounted + 1 && k.availableDay < today) {
                 int reason = x.heldForFunds[m] ? setup.reasons.funds : setup.reasons.material + m;
-                x.account(t, reason, today - 1);
+                x.account(k, reason, today - 1);
             }
             place(t);
         }

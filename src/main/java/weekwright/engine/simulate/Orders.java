@@ -1,15 +1,6 @@
 package weekwright.engine.simulate;
 
-import static weekwright.engine.simulate.State.CASH;
-import static weekwright.engine.simulate.State.DUE;
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.LEAST_DRIFT;
-import static weekwright.engine.simulate.State.NEXT_DUE;
-import static weekwright.engine.simulate.State.NOT_DUE;
-import static weekwright.engine.simulate.State.OWED;
-import static weekwright.engine.simulate.State.REACH;
-import static weekwright.engine.simulate.State.SPENT;
-import static weekwright.engine.simulate.State.TO_ORDER;
 
 import java.util.Arrays;
 import java.util.Comparator;
@@ -23,35 +14,29 @@ import weekwright.engine.Outcome.Count;
  * that cost more than a small amount.
  */
 final class Orders {
-    /** So many days ahead are lines and tasks chosen that may matter, so that this is not done each week. */
-    private static final int AHEAD_DAYS = 120;
+    /** Of the tasks that hold a line back so many are kept: those planned to begin last. */
+    private static final int MOST_BEFORE = 12;
+
+    /** Drift is carried on Mondays: what falls due up to the Sunday after them has to be known. */
+    private static final int REST_OF_WEEK = 6;
 
     private final Setup setup;
     private final Luck luck;
     private final Flow flow;
     private final Cash cash;
     private final boolean onDeposit;
-    /** Days by task; one entry more, of no task, stays 0. */
-    private final int[] drift;
-    /** The first two tasks that a task follows; of one twice the same, of none the entry of no task. */
-    private final int[] first;
+    /**
+     * Tasks before which a line cannot fall due: of line m positions beforeStart[m] to beforeStart[m + 1] - 1, the one planned to begin
+     * last first. A line is looked at on Mondays once all of them have begun.
+     */
+    private int[] before = {};
 
-    private final int[] second;
-    /** Whether a line not yet due waits for the task or for one after it. */
-    private final boolean[] leads;
-    /** Those tasks whose drift may still change, each after those it follows: the first {@link #activeCount}. */
-    private final int[] active;
-
-    private int activeCount;
-    /** {@link #active} serves the lines planned to be ordered up to this day. */
-    private int activeReach;
+    private final int[] beforeStart;
     /** By line, its order day if nothing drifts. */
     private final int[] planned;
     /** For which order of work these are. */
     private WorkOrder followed;
 
-    /** Lines to be ordered, the earliest planned order day first. */
-    private int[] inTurn = {};
     /** What is due can all be held again without a look while no more than this can be spent: nothing could be sent with it. */
     private long sentNothingWith;
 
@@ -68,88 +53,89 @@ final class Orders {
         this.cash = cash;
         this.parting = parting;
         onDeposit = setup.inputs.orders().onDeposit();
-        drift = new int[setup.tasks.count + 1];
-        leads = new boolean[setup.tasks.count];
-        active = new int[setup.tasks.count];
         planned = new int[setup.lines.count];
-        first = new int[setup.tasks.count];
-        second = new int[setup.tasks.count];
-        LinkTable links = setup.links;
-        for (int t = 0; t < setup.tasks.count; t++) {
-            int n = links.inStart[t + 1] - links.inStart[t];
-            first[t] = n == 0 ? setup.tasks.count : links.inFrom[links.inStart[t]];
-            second[t] = n < 2 ? first[t] : links.inFrom[links.inStart[t] + 1];
-        }
+        beforeStart = new int[setup.lines.count + 1];
     }
 
-    /** Works out once what the planned order days are. */
+    /** Works out once what the planned order days are and what each line has to wait for. */
     private void follow() {
         followed = order;
         LineTable lines = setup.lines;
-        for (int m = 0; m < lines.count; m++) {
-            planned[m] = orderDay(m, 0);
-        }
-        inTurn = IntStream.range(0, lines.count)
-                .filter(m -> lines.status[m] == LineTable.TO_ORDER)
+        int[] all = new int[MOST_BEFORE * lines.count];
+        int[] lastFirst = IntStream.range(0, setup.tasks.count)
                 .boxed()
-                .sorted(Comparator.comparingInt(m -> planned[m]))
-                .mapToInt(m -> m)
+                .sorted(Comparator.comparingInt(t -> -order.start[t]))
+                .mapToInt(t -> t)
                 .toArray();
-    }
-
-    /** Chooses the tasks whose drift the lines need that may fall due in the weeks to come. */
-    private void activate(int day) {
-        gather(LATER);
-        int least = 0;
-        for (int i = 0; i < activeCount; i++) {
-            int t = active[i];
-            if (x.status[t] != TaskTable.OPEN && order.planned(t)) {
-                boolean done = x.status[t] >= TaskTable.DONE;
-                int since = done ? x.landDay[t] : setup.tasks.wait[t] ? x.startDay[t] : day;
-                least = done && since < 0 ? least : Math.min(least, order.leastDrift(t, since));
-            }
-        }
-        x.number[LEAST_DRIFT] = least;
-        activeReach = reach(day) + AHEAD_DAYS;
-        gather(activeReach);
-        for (int i = 0; i < activeCount; i++) {
-            drift[active[i]] = 0;
-        }
-    }
-
-    /**
-     * Finds the tasks of lines planned to be ordered up to a day and those whose drift is carried to them, each after those it follows;
-     * of what has begun the drift is its own.
-     */
-    private void gather(int reach) {
-        Arrays.fill(leads, false);
-        for (int i = 0; i < x.number[NOT_DUE] && soon(x.notDue[i], reach); i++) {
-            leads[setup.lines.task[x.notDue[i]]] = true;
-        }
-        LinkTable links = setup.links;
-        int n = active.length;
-        for (int i = n - 1; i >= 0; i--) {
-            int t = links.order[i];
-            if (leads[t]) {
-                active[--n] = t;
-                if (x.status[t] == TaskTable.OPEN) {
-                    for (int j = links.inStart[t]; j < links.inStart[t + 1]; j++) {
-                        leads[links.inFrom[j]] = true;
+        boolean[] carries = new boolean[setup.tasks.count];
+        int n = 0;
+        for (int m = 0; m < lines.count; m++) {
+            planned[m] = plannedDay(m);
+            beforeStart[m] = n;
+            if (lines.status[m] == LineTable.TO_ORDER && planned[m] != LATER && planned[m] > REST_OF_WEEK) {
+                carry(setup.lines.task[m], carries);
+                int most = n + MOST_BEFORE;
+                for (int i = 0; i < lastFirst.length && n < most; i++) {
+                    int t = lastFirst[i];
+                    if (carries[t] && order.start[t] < planned[m] - REST_OF_WEEK) {
+                        all[n++] = t;
                     }
                 }
             }
         }
-        activeCount = active.length - n;
-        System.arraycopy(active, n, active, 0, activeCount);
+        beforeStart[lines.count] = n;
+        before = Arrays.copyOf(all, n);
     }
 
-    private boolean soon(int m, int reach) {
-        return planned[m] <= reach || x.lineAgain[m];
+    /**
+     * Finds the tasks not begun whose drift is carried to a task, that task with them. Such a task u drifts by day - start(u) at least while
+     * it has not begun; so does all that follows it, for none of that can have begun either; and if that puts the order day of a line
+     * behind the Sunday of every week, the line cannot fall due.
+     */
+    private void carry(int to, boolean[] carries) {
+        LinkTable links = setup.links;
+        Arrays.fill(carries, false);
+        carries[to] = true;
+        for (int i = setup.tasks.count - 1; i >= 0; i--) {
+            int t = links.order[i];
+            if (carries[t]) {
+                carries[t] = setup.tasks.status[t] == TaskTable.OPEN && order.planned(t);
+                for (int j = links.inStart[t]; carries[t] && j < links.inStart[t + 1]; j++) {
+                    carries[links.inFrom[j]] = true;
+                }
+            }
+        }
     }
 
-    /** No line planned for a later day falls due before the Monday after a day. */
-    private int reach(int day) {
-        return day + 6 - x.number[LEAST_DRIFT];
+    /** A task begins: the lines it held back are held by another one, or looked at from the next Monday on. */
+    void begun(int t) {
+        int m = x.task[t].heldFirst;
+        x.task[t].heldFirst = -1;
+        while (m >= 0) {
+            int next = x.heldNext[m];
+            x.heldBy[m]++;
+            hold(m);
+            m = next;
+        }
+    }
+
+    /** Hangs a line on the first of the tasks before it that has not begun. */
+    private void hold(int m) {
+        int i = x.heldBy[m];
+        while (i < beforeStart[m + 1] && x.task[before[i]].status != TaskTable.OPEN) {
+            i++;
+        }
+        x.heldBy[m] = i;
+        if (i < beforeStart[m + 1]) {
+            holdBy(before[i], m);
+        } else {
+            x.near[x.nearCount++] = m;
+        }
+    }
+
+    private void holdBy(int t, int m) {
+        x.heldNext[m] = x.task[t].heldFirst;
+        x.task[t].heldFirst = m;
     }
 
     /** On the as-of morning; {@code expected}: lines not ordered are there at as-of + mean lead (rule 54), and nothing is paid. */
@@ -164,18 +150,29 @@ final class Orders {
         Arrays.fill(x.orderedOn, LATER);
         Arrays.fill(x.needDay, LATER);
         Arrays.fill(x.heldForFunds, false);
-        x.number[DUE] = 0;
-        x.number[LEAST_DRIFT] = 0;
-        x.number[REACH] = LATER;
-        activeReach = -1;
+        for (TaskState k : x.task) {
+            k.heldFirst = -1;
+            k.planned = order.planned(k.number);
+            k.plannedStart = order.start[k.number];
+            k.plannedLanding = order.landing[k.number];
+        }
+        Arrays.fill(x.orderDay, LATER);
+        System.arraycopy(beforeStart, 0, x.heldBy, 0, lines.count);
+        x.dueCount = 0;
+        x.nearCount = 0;
+        x.toOrder = 0;
+        x.nextDue = LATER;
         sentNothingWith = Long.MIN_VALUE;
         for (int m = 0; m < lines.count; m++) {
             x.line[m] = lines.status[m];
             if (lines.status[m] == LineTable.OUT) {
                 x.orderedOn[m] = lines.ordered[m];
-                x.money[OWED] += luck.cost[m];
+                x.owed += luck.cost[m];
                 arriveOn(m, lines.ordered[m] + luck.lead[m]);
-            } else if (lines.status[m] == LineTable.TO_ORDER && luck.expected) {
+            } else if (lines.status[m] == LineTable.TO_ORDER && !luck.expected) {
+                x.toOrder++;
+                plan(m);
+            } else if (lines.status[m] == LineTable.TO_ORDER) {
                 x.line[m] = LineTable.OUT;
                 x.orderedOn[m] = 0;
                 if (luck.lead[m] == 0) {
@@ -185,22 +182,33 @@ final class Orders {
                 }
             }
         }
-        int open = luck.expected ? 0 : inTurn.length;
-        System.arraycopy(inTurn, 0, x.notDue, 0, open);
-        System.arraycopy(planned, 0, x.orderDay, 0, planned.length);
-        x.number[TO_ORDER] = open;
-        x.number[NOT_DUE] = open;
-        x.number[NEXT_DUE] = open == 0 ? LATER : planned[inTurn[0]];
+    }
+
+    /** A line that is to be ordered as planned until its drift is known; it is never ordered if its task is not planned to begin. */
+    private void plan(int m) {
+        if (planned[m] == LATER) {
+            return;
+        }
+        if (beforeStart[m] < beforeStart[m + 1]) {
+            holdBy(before[beforeStart[m]], m);
+        } else {
+            x.orderDay[m] = planned[m];
+            x.nextDue = Math.min(x.nextDue, planned[m]);
+            x.near[x.nearCount++] = m;
+        }
     }
 
     /** Goes on with a copied state. */
     void restart(State state) {
         x = state;
-        activeReach = -1;
+        for (TaskState k : x.task) {
+            k.driftOn = -1;
+        }
         sentNothingWith = Long.MIN_VALUE;
     }
 
-    private int orderDay(int m, int moved) {
+    /** The order day of a line if nothing drifts. */
+    private int plannedDay(int m) {
         int t = setup.lines.task[m];
         int start = order.start[t];
         if (start == LATER) {
@@ -208,7 +216,7 @@ final class Orders {
         }
         double length = order.landing[t] == LATER ? 0 : order.landing[t] - start;
         int need = start + (int) (setup.lines.atShare[m] * length);
-        return need + moved - setup.lines.likelyLead[m] - setup.inputs.orders().marginDays();
+        return need - setup.lines.likelyLead[m] - setup.inputs.orders().marginDays();
     }
 
     private void arriveOn(int m, int day) {
@@ -229,7 +237,7 @@ final class Orders {
         x.line[m] = LineTable.THERE;
         if (!luck.expected) {
             long balance = cost(m) - deposit(m);
-            x.money[OWED] -= balance;
+            x.owed -= balance;
             pay(m, balance);
             if (trace != null) {
                 trace.arrived(day, m, balance);
@@ -240,9 +248,9 @@ final class Orders {
 
     private void pay(int m, long amount) {
         if (amount != 0) {
-            x.money[CASH] -= amount;
+            x.cash -= amount;
             if (x.lineAgain[m] || setup.lines.status[m] == LineTable.TO_ORDER) {
-                x.money[SPENT] += amount;
+                x.spent += amount;
             }
             cash.paid(setup.tasks.stage[setup.lines.task[m]], amount);
         }
@@ -254,13 +262,10 @@ final class Orders {
      * @param hold whether orders wait for funds
      */
     void day(int day, boolean hold) {
-        if (x.number[TO_ORDER] == 0) {
-            return;
-        }
-        if (day > 0 && setup.calendar.monday[day] && x.number[NOT_DUE] > 0) {
+        if (day > 0 && setup.calendar.monday[day] && x.nearCount > 0) {
             carryDrift(day);
         }
-        if (day >= x.number[NEXT_DUE]) {
+        if (day >= x.nextDue) {
             fallDue(day);
             sentNothingWith = Long.MIN_VALUE;
         }
@@ -269,7 +274,7 @@ final class Orders {
         }
         boolean waiting = false;
         int kept = 0;
-        int n = x.number[DUE];
+        int n = x.dueCount;
         for (int i = 0; i < n; i++) {
             int m = x.due[i];
             long cost = cost(m);
@@ -287,14 +292,14 @@ final class Orders {
             }
             send(m, day);
         }
-        x.number[DUE] = kept;
+        x.dueCount = kept;
         sentNothingWith = kept == n ? free() : Long.MIN_VALUE;
     }
 
     /** The list is made whole before the state is copied: those already sent are no longer in it. */
     private void part(int at, int kept, int n) {
         System.arraycopy(x.due, at, x.due, kept, n - at);
-        x.number[DUE] = kept + n - at;
+        x.dueCount = kept + n - at;
         parting.run();
         System.arraycopy(x.due, kept, x.due, at, n - at);
     }
@@ -302,12 +307,12 @@ final class Orders {
     private void send(int m, int day) {
         x.line[m] = LineTable.OUT;
         x.orderedOn[m] = day;
-        x.number[TO_ORDER]--;
+        x.toOrder--;
         x.counts[Count.ORDERS.ordinal()]++;
         pay(m, deposit(m));
-        x.money[OWED] += cost(m) - deposit(m);
+        x.owed += cost(m) - deposit(m);
         if (trace != null) {
-            trace.ordered(day, m, cost(m), x.money[CASH], x.money[OWED]);
+            trace.ordered(day, m, cost(m), x.cash, x.owed);
         }
         int lead = luck.leadFrom(m, x.lineAgain[m], day);
         if (lead == 0) {
@@ -319,7 +324,7 @@ final class Orders {
 
     /** What orders may use, the reserve in it. */
     private long free() {
-        return x.money[CASH] - (onDeposit ? 0 : x.money[OWED]);
+        return x.cash - (onDeposit ? 0 : x.owed);
     }
 
     /** What has to be free before a line is ordered; where there is no lead, its balance falls due at once. */
@@ -344,38 +349,32 @@ final class Orders {
                 x.lineAgain[m] = true;
                 x.heldForFunds[m] = false;
                 x.orderDay[m] = flow.today;
-                // before all others, whose order of planned days stands
-                System.arraycopy(x.notDue, 0, x.notDue, 1, x.number[NOT_DUE]++);
-                x.notDue[0] = m;
-                x.number[TO_ORDER]++;
-                x.number[NEXT_DUE] = Math.min(x.number[NEXT_DUE], flow.today);
+                x.near[x.nearCount++] = m;
+                x.toOrder++;
+                x.nextDue = Math.min(x.nextDue, flow.today);
             }
         }
     }
 
     private void fallDue(int day) {
-        int n = x.number[NOT_DUE];
-        int reach = x.number[REACH];
         int next = LATER;
         int left = 0;
-        int k = 0;
-        for (; k < n && soon(x.notDue[k], reach); k++) {
-            int m = x.notDue[k];
+        for (int k = 0; k < x.nearCount; k++) {
+            int m = x.near[k];
             if (x.orderDay[m] > day) {
                 next = Math.min(next, x.orderDay[m]);
-                x.notDue[left++] = m;
+                x.near[left++] = m;
                 continue;
             }
-            int i = x.number[DUE]++;
+            int i = x.dueCount++;
             while (i > 0 && before(m, x.due[i - 1])) {
                 x.due[i] = x.due[i - 1];
                 i--;
             }
             x.due[i] = m;
         }
-        System.arraycopy(x.notDue, k, x.notDue, left, n - k);
-        x.number[NOT_DUE] = left + n - k;
-        x.number[NEXT_DUE] = next;
+        x.nearCount = left;
+        x.nextDue = next;
     }
 
     private boolean before(int m, int other) {
@@ -387,59 +386,58 @@ final class Orders {
         return start != otherStart ? start < otherStart : m < other;
     }
 
-    /**
-     * Carries each task's drift against the plan along its links (rule 56): of a done task its own; under way or overdue: from today;
-     * else the largest of its predecessors'. Only lines that may fall due this week are looked at.
-     */
+    /** Moves the order days of the lines that nothing holds back by the drift of their tasks. */
     private void carryDrift(int day) {
-        int reach = reach(day);
-        if (reach > activeReach) {
-            activate(day);
-            reach = reach(day);
-        }
-        x.number[REACH] = reach;
-        int[] start = order.start;
-        int[] firstIn = setup.links.inStart;
-        int[] before = setup.links.inFrom;
-        int open = 0;
-        for (int i = 0; i < activeCount; i++) {
-            int t = active[i];
-            if (x.status[t] != TaskTable.OPEN) {
-                drift[t] = driftOfBegun(t, day);
-            } else if (order.planned(t)) {
-                int most = Math.max(drift[first[t]], drift[second[t]]);
-                for (int j = firstIn[t] + 2; j < firstIn[t + 1]; j++) {
-                    most = Math.max(most, drift[before[j]]);
-                }
-                drift[t] = Math.max(most, day - start[t]);
-            }
-            if (x.status[t] < TaskTable.DONE) {
-                active[open++] = t;
-            }
-        }
-        activeCount = open;
         int next = LATER;
-        for (int i = 0; i < x.number[NOT_DUE] && soon(x.notDue[i], reach); i++) {
-            int m = x.notDue[i];
+        for (int i = 0; i < x.nearCount; i++) {
+            int m = x.near[i];
             if (!x.lineAgain[m]) {
-                x.orderDay[m] = orderDay(m, drift[setup.lines.task[m]]);
+                int most = day + REST_OF_WEEK - planned[m];
+                int drift = drift(x.task[setup.lines.task[m]], day, most);
+                x.orderDay[m] = drift > most ? LATER : planned[m] + drift;
             }
             next = Math.min(next, x.orderDay[m]);
         }
-        x.number[NEXT_DUE] = next;
+        x.nextDue = next;
     }
 
-    private int driftOfBegun(int t, int day) {
-        if (!order.planned(t)) {
+    /**
+     * A task's drift against the plan (rule 56): of a done task its own; under way or overdue: from today; else the largest of its
+     * predecessors'. Of a drift of more than {@code most} only that it is more is worked out.
+     */
+    private int drift(TaskState k, int day, int most) {
+        if (k.driftOn != day || (k.driftIsMore && k.drift <= most)) {
+            k.driftOn = day;
+            k.driftIsMore = false;
+            k.drift = k.status != TaskTable.OPEN ? driftOfBegun(k, day) : k.planned ? driftOfOpen(k, day, most) : 0;
+        }
+        return k.drift;
+    }
+
+    private int driftOfOpen(TaskState k, int day, int most) {
+        int drift = day - k.plannedStart;
+        if (k.follows.length == 0) {
+            return Math.max(drift, 0);
+        }
+        for (int i = 0; i < k.follows.length && drift <= most; i++) {
+            drift = Math.max(drift, drift(k.follows[i], day, most));
+        }
+        k.driftIsMore = drift > most;
+        return drift;
+    }
+
+    private int driftOfBegun(TaskState k, int day) {
+        if (!k.planned) {
             return 0;
         }
-        if (x.status[t] >= TaskTable.DONE) {
-            return x.landDay[t] < 0 ? 0 : x.landDay[t] - order.landing[t];
+        if (k.status >= TaskTable.DONE) {
+            int landed = x.landDay[k.number];
+            return landed < 0 ? 0 : landed - k.plannedLanding;
         }
-        if (setup.tasks.wait[t]) {
-            return x.startDay[t] - order.start[t];
+        if (k.wait) {
+            return x.startDay[k.number] - k.plannedStart;
         }
-        long length = order.landing[t] - Math.max(order.start[t], 0);
-        return day + (int) (length * x.left[t] / Math.max(1, luck.left[t])) - order.landing[t];
+        long length = k.plannedLanding - Math.max(k.plannedStart, 0);
+        return day + (int) (length * k.left / Math.max(1, luck.left[k.number])) - k.plannedLanding;
     }
 }

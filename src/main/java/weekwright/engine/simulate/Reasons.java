@@ -11,6 +11,9 @@ final class Reasons {
     /** Stands for "worked"; turned into the person with the most hours on the task when the chain is followed. */
     static final int WORKED = -1;
 
+    /** Stands for "nothing yet". */
+    static final int NONE = -2;
+
     final int person = 0;
     final int camera;
     final int company;

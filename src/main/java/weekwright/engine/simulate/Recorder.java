@@ -1,8 +1,5 @@
 package weekwright.engine.simulate;
 
-import static weekwright.engine.simulate.State.FIRST_UNDER_RESERVE;
-import static weekwright.engine.simulate.State.FIRST_UNDER_WITHOUT;
-import static weekwright.engine.simulate.State.FIRST_UNDER_ZERO;
 import static weekwright.engine.simulate.State.LATER;
 
 import java.util.List;
@@ -94,7 +91,7 @@ final class Recorder {
             each.keep(i, parted);
         }
         outcome.effortRatio[at] = StrictMath.exp(trial.luck.beta);
-        outcome.firstUnderWithoutPledges[at] = date(held.number[FIRST_UNDER_WITHOUT]);
+        outcome.firstUnderWithoutPledges[at] = date(held.firstUnderWithout);
         for (int s = 0; s < ofStage.length; s++) {
             stage(at, s, parted);
         }
@@ -147,8 +144,8 @@ final class Recorder {
     }
 
     private void firstDays(int at, State x, Outcome.Answer answer) {
-        answer.firstUnderReserve[at] = date(x.number[FIRST_UNDER_RESERVE]);
-        answer.firstUnderZero[at] = date(x.number[FIRST_UNDER_ZERO]);
+        answer.firstUnderReserve[at] = date(x.firstUnderReserve);
+        answer.firstUnderZero[at] = date(x.firstUnderZero);
     }
 
     /** Adds the sums of this thread's trials to the outcome. */

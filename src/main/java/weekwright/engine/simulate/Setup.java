@@ -49,6 +49,8 @@ public final class Setup {
     final long[] gatheringKey;
     /** By day: the gathering of that day or -1; of two on one day the later in the file. */
     final int[] gatheringOn;
+    /** By day, whether it is a 1st or a 15th, a regular item falls due or there is a gathering. */
+    final boolean[] moneyOn;
 
     final long foundRateKey = Streams.key(Streams.Purpose.FOUND_RATE, "");
     final long spreadKey = Streams.key(Streams.Purpose.EFFORT_SPREAD, "");
@@ -123,6 +125,13 @@ public final class Setup {
             if (day >= 0 && day < calendar.days) {
                 gatheringOn[day] = g;
             }
+        }
+        moneyOn = new boolean[calendar.days];
+        for (int day = 0; day < calendar.days; day++) {
+            moneyOn[day] = calendar.dayOfMonth[day] == 1 || calendar.dayOfMonth[day] == 15 || gatheringOn[day] >= 0;
+        }
+        for (int day : funds.regularDay) {
+            moneyOn[day] = true;
         }
         gatheringKey = inputs.gatherings().stream()
                 .mapToLong(g -> Streams.key(Streams.Purpose.GATHERING, g.id()))

@@ -19,59 +19,21 @@ final class State {
     private final boolean accounts;
 
     // tasks
-    /** Person-minutes left; of a wait 1 until it has ended. */
-    final int[] left;
-    /** Work may go on until so many minutes are left; {@link #LATER} if it may not begin for want of material. */
-    final int[] stop;
-    /** A value of {@link TaskTable}. */
-    final byte[] status;
-    /** Links not yet reached. */
-    final int[] pending;
-    /** First day on which the links allow it, and the minute of that day. */
-    final int[] availableDay;
-
-    final int[] availableMinute;
-    /** The link that was satisfied last or -1. */
-    final int[] lastLink;
-
+    final TaskState[] task;
     final int[] startDay;
     final int[] landDay;
-    final int[] lastOn;
-    final int[] lastDay;
-    final int[] nextMark;
-    /** Filmed person-minutes. */
-    final double[] filmed;
-    /** What it has in the story bank. */
-    final double[] inBank;
-
-    final int[] booked;
-    /** How often it has failed; whether it has still to begin again after that. */
-    final int[] failed;
-
-    final boolean[] again;
-    /** Whether it holds equipment over night. */
-    final boolean[] keeps;
-    /** Whether it stands in one of the two lists below. */
-    final boolean[] listed;
-    /** Whether it sleeps until a date. */
-    final boolean[] asleep;
     /** Work tasks that may be tried, in the order of work. */
-    final int[] queue;
+    final TaskState[] queue;
     /** Waits that may begin, by rank. */
-    final int[] waits;
-    /** Lists of tasks by day: to be looked at again; waits that end. Next entry by task. */
+    final TaskState[] waits;
+    /** The first task of a day that is to be looked at again, and the first wait that ends; the next one stands in the task. */
     final int[] wakeFirst;
 
-    final int[] wakeNext;
-    final int[] wakeReason;
     final int[] endFirst;
-    final int[] endNext;
     /** Of each equipment, how many are held over night. */
     final int[] heldOver;
 
     // what tasks waited for: runs of days, newest first
-    final int[] runFirst;
-    final int[] accounted;
     final int[] workedBy;
     int[] runReason = new int[4096];
     int[] runFrom = new int[4096];
@@ -90,8 +52,12 @@ final class State {
     final int[] arriveFirst;
     final int[] arriveNext;
     final int[] due;
-    /** Lines to be ordered that are not due yet, in the order of the file. */
-    final int[] notDue;
+    /** Lines to be ordered that are not due yet and that no task holds back any more. */
+    final int[] near;
+    /** By line, the next one that the same task holds back, and what holds it, see {@link Orders}. */
+    final int[] heldNext;
+
+    final int[] heldBy;
 
     final long[] stagePaid;
     /** Stages for whose material something was paid today. */
@@ -99,6 +65,9 @@ final class State {
 
     // episodes and slots
     final int[] tellsLeft;
+    /** Episodes that have all their footage and are not cut, by their places in {@link EpisodeTable#bySlot}, smallest first. */
+    final int[] ready;
+
     final int[] footageDay;
     final int[] lastTold;
     final int[] editLeft;
@@ -136,45 +105,50 @@ final class State {
     final boolean[] covered;
     final int[] counts;
 
-    // single numbers, kept in arrays so that they are copied with the rest
-    final long[] money;
-    final int[] number;
-    final double[] bank;
+    // single numbers
+    /** Tasks in {@link #queue} and in {@link #waits}; whether the queue is to be sorted again. */
+    int queued;
 
-    /** Positions in {@link #money}; the cash is what is theirs, what is put by for tax stands beside it (rule 135). */
-    static final int CASH = 0, OWED = 1, WAGES = 2, SPENT = 3, PLEDGED = 4, PUT_BY = 5;
+    int waiting;
+    boolean resort;
+    int openTasks;
+    int runs;
+    /** Whether the story bank is under its floor, and what it holds. */
+    boolean bankLow;
 
-    /**
-     * Positions in {@link #number}; TO_EDIT counts the episodes that have all their footage and are not cut, CUT those that are cut and
-     * not published.
-     */
-    static final int QUEUED = 0,
-            WAITING = 1,
-            DUE = 2,
-            RUNS = 3,
-            NEXT_DUE = 4,
-            TO_ORDER = 5,
-            EMPTY_THIS_MONTH = 6,
-            CHARGED_THIS_MONTH = 7,
-            NEXT_REGULAR = 8,
-            FIRST_UNDER_RESERVE = 9,
-            FIRST_UNDER_ZERO = 10,
-            FIRST_UNDER_WITHOUT = 11,
-            OPEN_TASKS = 12,
-            RESORT = 13,
-            FIRST_UNCUT = 14,
-            FIRST_BANK = 15,
-            FIRST_UNPUBLISHED = 16,
-            FIRST_BANK_UNUSED = 17,
-            PAID_TODAY = 18,
-            BANK_EDITING = 19,
-            NOT_DUE = 20,
-            BANK_LOW = 21,
-            LEAST_DRIFT = 22,
-            REACH = 23,
-            TO_EDIT = 24,
-            CUT = 25,
-            NUMBERS = 26;
+    double bank;
+    /** Lines in {@link #due} and {@link #near}, those not sent yet, and the day on which the next one falls due. */
+    int dueCount;
+
+    int nearCount;
+    int toOrder;
+    int nextDue;
+    /** Episodes in {@link #ready}; those that are cut and not published; those of the bank in work. */
+    int toEdit;
+
+    int cut;
+    int bankEditing;
+    /** Episodes that are neither cut nor published. */
+    int uncut;
+
+    int firstBank;
+    int firstUnpublished;
+    int firstBankUnused;
+    int emptyThisMonth;
+    int chargedThisMonth;
+    int nextRegular;
+    int firstUnderReserve;
+    int firstUnderZero;
+    int firstUnderWithout;
+    boolean anyPaidToday;
+    /** The cash is what is theirs; what is put by for tax stands beside it (rule 135). */
+    long cash;
+
+    long owed;
+    long wages;
+    long spent;
+    long pledged;
+    long putBy;
 
     /** @param accounts whether days are put down to reasons, for the record of what held a stage */
     State(Setup setup, boolean accounts) {
@@ -188,36 +162,20 @@ final class State {
         int months = setup.calendar.months.length;
         int stages = setup.inputs.stages().size();
         int levels = setup.funds.levels;
-        left = ints(tasks);
-        stop = ints(tasks);
-        status = keep(new byte[tasks]);
-        pending = ints(tasks);
-        availableDay = ints(tasks);
-        availableMinute = ints(tasks);
-        lastLink = ints(tasks);
+        task = new TaskState[tasks];
+        for (int t = 0; t < tasks; t++) {
+            task[t] = new TaskState(setup, t);
+        }
+        for (TaskState each : task) {
+            each.connect(setup.links, task);
+        }
         startDay = ints(tasks);
         landDay = ints(tasks);
-        lastOn = ints(tasks);
-        lastDay = ints(tasks);
-        nextMark = ints(tasks);
-        filmed = keep(new double[tasks]);
-        inBank = keep(new double[tasks]);
-        booked = ints(tasks);
-        failed = ints(tasks);
-        again = keep(new boolean[tasks]);
-        keeps = keep(new boolean[tasks]);
-        listed = keep(new boolean[tasks]);
-        asleep = keep(new boolean[tasks]);
-        queue = ints(tasks);
-        waits = ints(tasks);
+        queue = new TaskState[tasks];
+        waits = new TaskState[tasks];
         wakeFirst = ints(days + 1);
-        wakeNext = ints(tasks);
-        wakeReason = ints(tasks);
         endFirst = ints(days + 1);
-        endNext = ints(tasks);
         heldOver = ints(setup.equipment.count);
-        runFirst = ints(tasks);
-        accounted = ints(tasks);
         workedBy = ints(tasks * setup.crowd.count);
         line = keep(new byte[lines]);
         lineAgain = keep(new boolean[lines]);
@@ -228,10 +186,13 @@ final class State {
         arriveFirst = ints(days + 1);
         arriveNext = ints(lines);
         due = ints(lines);
-        notDue = ints(lines);
+        near = ints(lines);
+        heldNext = ints(lines);
+        heldBy = ints(lines);
         stagePaid = longs(stages);
         paidToday = keep(new boolean[stages]);
         tellsLeft = ints(episodes);
+        ready = ints(episodes);
         footageDay = ints(episodes);
         lastTold = ints(episodes);
         editLeft = ints(episodes);
@@ -259,9 +220,6 @@ final class State {
         stageShort = longs(stages);
         covered = keep(new boolean[stages * weeks]);
         counts = ints(Outcome.Count.values().length);
-        money = longs(6);
-        number = ints(NUMBERS);
-        bank = keep(new double[1]);
     }
 
     private int[] ints(int n) {
@@ -277,11 +235,88 @@ final class State {
         return array;
     }
 
+    /** Before a run: nothing is listed, due or edited. */
+    void clear() {
+        Arrays.fill(counts, 0);
+        Arrays.fill(slotOutcome, (byte) 0);
+        queued = 0;
+        waiting = 0;
+        resort = false;
+        openTasks = 0;
+        runs = 0;
+        bankLow = false;
+        bank = 0;
+        dueCount = 0;
+        nearCount = 0;
+        toOrder = 0;
+        nextDue = 0;
+        toEdit = 0;
+        cut = 0;
+        bankEditing = 0;
+        uncut = 0;
+        firstBank = 0;
+        firstUnpublished = 0;
+        firstBankUnused = 0;
+        emptyThisMonth = 0;
+        chargedThisMonth = 0;
+        nextRegular = 0;
+        firstUnderReserve = 0;
+        firstUnderZero = 0;
+        firstUnderWithout = 0;
+        anyPaidToday = false;
+        cash = 0;
+        owed = 0;
+        wages = 0;
+        spent = 0;
+        pledged = 0;
+        putBy = 0;
+    }
+
     /** Becomes equal to another state of the same setup, but for what days were put down to. */
     void copy(State other) {
         for (int i = 0; i < arrays.size(); i++) {
             Object from = other.arrays.get(i);
             System.arraycopy(from, 0, arrays.get(i), 0, Array.getLength(from));
+        }
+        queued = other.queued;
+        waiting = other.waiting;
+        resort = other.resort;
+        openTasks = other.openTasks;
+        runs = other.runs;
+        bankLow = other.bankLow;
+        bank = other.bank;
+        dueCount = other.dueCount;
+        nearCount = other.nearCount;
+        toOrder = other.toOrder;
+        nextDue = other.nextDue;
+        toEdit = other.toEdit;
+        cut = other.cut;
+        bankEditing = other.bankEditing;
+        uncut = other.uncut;
+        firstBank = other.firstBank;
+        firstUnpublished = other.firstUnpublished;
+        firstBankUnused = other.firstBankUnused;
+        emptyThisMonth = other.emptyThisMonth;
+        chargedThisMonth = other.chargedThisMonth;
+        nextRegular = other.nextRegular;
+        firstUnderReserve = other.firstUnderReserve;
+        firstUnderZero = other.firstUnderZero;
+        firstUnderWithout = other.firstUnderWithout;
+        anyPaidToday = other.anyPaidToday;
+        cash = other.cash;
+        owed = other.owed;
+        wages = other.wages;
+        spent = other.spent;
+        pledged = other.pledged;
+        putBy = other.putBy;
+        for (int t = 0; t < task.length; t++) {
+            task[t].copy(other.task[t]);
+        }
+        for (int i = 0; i < queued; i++) {
+            queue[i] = task[other.queue[i].number];
+        }
+        for (int i = 0; i < waiting; i++) {
+            waits[i] = task[other.waits[i].number];
         }
     }
 
@@ -291,8 +326,8 @@ final class State {
     }
 
     /** Whether {@link #account} would keep why a task was not worked on a day: nothing, where the day is known already. */
-    boolean asksWhy(int task, int day) {
-        return accounts && accounted[task] < day;
+    boolean asksWhy(TaskState task, int day) {
+        return accounts && task.accounted < day;
     }
 
     private void growRuns() {
@@ -307,37 +342,65 @@ final class State {
      * The days of a task not yet accounted for, up to {@code day}, go to a reason (rule 95: days on which nobody was there go to
      * the reason of the next day). A day that was refused and then worked after all counts as worked.
      */
-    void account(int task, int reason, int day) {
+    void account(TaskState task, int reason, int day) {
         if (!accounts) {
             return;
         }
-        int from = accounted[task] + 1;
-        int run = runFirst[task];
+        int from = task.accounted + 1;
         if (from > day) {
-            if (reason != Reasons.WORKED || run < 0 || runReason[run] == reason || runTo[run] != day) {
+            if (reason != Reasons.WORKED || task.runReason == reason || task.runTo != day) {
                 return;
             }
-            runTo[run] = day - 1;
+            task.runTo = day - 1;
             from = day;
         }
-        accounted[task] = day;
-        if (run >= 0 && runReason[run] == reason && runTo[run] == from - 1) {
-            runTo[run] = day;
+        task.accounted = day;
+        if (task.runReason == reason && task.runTo == from - 1) {
+            task.runTo = day;
             return;
         }
-        int n = number[RUNS]++;
+        endRun(task);
+        task.runReason = reason;
+        task.runFrom = from;
+        task.runTo = day;
+    }
+
+    private void endRun(TaskState task) {
+        if (task.runReason == Reasons.NONE) {
+            return;
+        }
+        int n = runs++;
         if (n == runReason.length) {
             growRuns();
         }
-        runReason[n] = reason;
-        runFrom[n] = from;
-        runTo[n] = day;
-        runNext[n] = run;
-        runFirst[task] = n;
+        runReason[n] = task.runReason;
+        runFrom[n] = task.runFrom;
+        runTo[n] = task.runTo;
+        runNext[n] = task.runFirst;
+        task.runFirst = n;
+    }
+
+    /** An episode has all its footage. */
+    void toEdit(int place) {
+        int i = toEdit++;
+        while (i > 0 && ready[i - 1] > place) {
+            ready[i] = ready[i - 1];
+            i--;
+        }
+        ready[i] = place;
+    }
+
+    /** An episode that was to be edited is cut. */
+    void edited(int place) {
+        int i = 0;
+        while (ready[i] != place) {
+            i++;
+        }
+        System.arraycopy(ready, i + 1, ready, i, --toEdit - i);
     }
 
     /** Takes a task from position {@code at} of a list of {@code n}. */
-    static void remove(int[] list, int n, int at) {
+    static void remove(TaskState[] list, int n, int at) {
         System.arraycopy(list, at + 1, list, at, n - at - 1);
     }
 }

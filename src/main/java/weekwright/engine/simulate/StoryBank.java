@@ -17,11 +17,11 @@ final class StoryBank {
     /** On the as-of morning. */
     void begin(State state) {
         x = state;
-        x.bank[0] = 0;
-        for (int t = 0; t < setup.tasks.count; t++) {
-            x.inBank[t] = 0;
-            if (setup.tasks.story[t] > 0 && x.filmed[t] > 0) {
-                update(t);
+        x.bank = 0;
+        for (TaskState k : x.task) {
+            k.inBank = 0;
+            if (k.story > 0 && k.filmed > 0) {
+                update(k, luck.total[k.number]);
             }
         }
     }
@@ -32,18 +32,17 @@ final class StoryBank {
     }
 
     /** So many person-minutes of a task were filmed. */
-    void filmed(int t, double minutes) {
-        x.filmed[t] += minutes;
-        if (setup.tasks.story[t] > 0) {
-            update(t);
+    void filmed(TaskState k, double minutes) {
+        k.filmed += minutes;
+        if (k.story > 0) {
+            update(k, k.total);
         }
     }
 
-    private void update(int t) {
-        int total = luck.total[t];
-        double share = total > 0 ? StrictMath.min(1, x.filmed[t] / total) : 1;
-        double now = setup.tasks.story[t] * StrictMath.max(0, share - setup.episodes.told[t]);
-        x.bank[0] += now - x.inBank[t];
-        x.inBank[t] = now;
+    private void update(TaskState k, int total) {
+        double share = total > 0 ? StrictMath.min(1, k.filmed / total) : 1;
+        double now = k.story * StrictMath.max(0, share - k.told);
+        x.bank += now - k.inBank;
+        k.inBank = now;
     }
 }

@@ -2,8 +2,6 @@ package weekwright.engine.simulate;
 
 import static weekwright.engine.simulate.TaskTable.NO_DAY;
 
-import java.util.Arrays;
-
 /**
  * Equipment of a day (rules 44, 130). Work holds it from a stretch to the end of the task or of the day, kept equipment from the
  * first hour to the end of the task, waits day and night. Equipment is there from the day after the task that makes it ready, and not
@@ -22,10 +20,6 @@ final class Tools {
     private final int[] atDawn;
     /** Latest minute at which some came back. */
     private final int[] back;
-    /** By task: the day on which it holds what it needs. */
-    private final int[] holdsOn;
-    /** By task: the minute from which it has them. */
-    private final int[] holdsFrom;
 
     Tools(Setup setup, Luck luck) {
         this.setup = setup;
@@ -34,14 +28,14 @@ final class Tools {
         untouched = new int[setup.equipment.count];
         atDawn = new int[setup.equipment.count];
         back = new int[setup.equipment.count];
-        holdsOn = new int[setup.tasks.count];
-        holdsFrom = new int[setup.tasks.count];
     }
 
     /** Before a run. */
     void restart(State state) {
         x = state;
-        Arrays.fill(holdsOn, -1);
+        for (TaskState k : x.task) {
+            k.holdsOn = -1;
+        }
     }
 
     /** Opens a day. */
@@ -60,7 +54,7 @@ final class Tools {
         EquipmentTable equipment = setup.equipment;
         if (equipment.changing[q]) {
             int after = equipment.readyAfter[q];
-            if (after >= 0 && (x.status[after] != TaskTable.DONE || x.landDay[after] >= day)) {
+            if (after >= 0 && (x.task[after].status != TaskTable.DONE || x.landDay[after] >= day)) {
                 return 0;
             }
             if (equipment.downFrom[q] != NO_DAY && day >= equipment.downFrom[q] && day < luck.back[q]) {
@@ -71,14 +65,14 @@ final class Tools {
     }
 
     /** The first equipment that a task cannot have now, -1 if it has or can have all. */
-    int lacking(int t) {
-        if (holdsOn[t] == today) {
+    int lacking(TaskState k) {
+        if (k.holdsOn == today) {
             return -1;
         }
         EquipmentTable equipment = setup.equipment;
-        for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
+        for (int i = k.tools; i < k.toolsEnd; i++) {
             int q = equipment.needed[i];
-            if (equipment.kept[q] && x.keeps[t] ? there(q, today) == 0 : free[q] < equipment.amount[i]) {
+            if (equipment.kept[q] && k.keeps ? there(q, today) == 0 : free[q] < equipment.amount[i]) {
                 return q;
             }
         }
@@ -86,11 +80,11 @@ final class Tools {
     }
 
     /** Whether something a task needs is not to be had at all today, whatever others do. */
-    boolean gone(int t) {
+    boolean gone(TaskState k) {
         EquipmentTable equipment = setup.equipment;
-        for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
+        for (int i = k.tools; i < k.toolsEnd; i++) {
             int q = equipment.needed[i];
-            if (!(equipment.kept[q] && x.keeps[t]) && atDawn[q] < equipment.amount[i]) {
+            if (!(equipment.kept[q] && k.keeps) && atDawn[q] < equipment.amount[i]) {
                 return true;
             }
         }
@@ -98,15 +92,15 @@ final class Tools {
     }
 
     /** The minute from which the free equipment can be had: it may have come back from another task. */
-    int from(int t) {
-        if (holdsOn[t] == today) {
-            return holdsFrom[t];
+    int from(TaskState k) {
+        if (k.holdsOn == today) {
+            return k.holdsFrom;
         }
         EquipmentTable equipment = setup.equipment;
         int from = 0;
-        for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
+        for (int i = k.tools; i < k.toolsEnd; i++) {
             int q = equipment.needed[i];
-            if (untouched[q] < equipment.amount[i] && !(equipment.kept[q] && x.keeps[t])) {
+            if (untouched[q] < equipment.amount[i] && !(equipment.kept[q] && k.keeps)) {
                 from = Math.max(from, back[q]);
             }
         }
@@ -114,17 +108,17 @@ final class Tools {
     }
 
     /** A task takes what it needs from a minute on for the rest of the day, kept equipment for good. */
-    void take(int t, boolean first, int minute) {
-        if (holdsOn[t] == today) {
+    void take(TaskState k, boolean first, int minute) {
+        if (k.holdsOn == today) {
             return;
         }
-        holdsFrom[t] = minute;
-        holdsOn[t] = today;
+        k.holdsFrom = minute;
+        k.holdsOn = today;
         EquipmentTable equipment = setup.equipment;
         boolean keeps = false;
-        for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
+        for (int i = k.tools; i < k.toolsEnd; i++) {
             int q = equipment.needed[i];
-            if (equipment.kept[q] && x.keeps[t]) {
+            if (equipment.kept[q] && k.keeps) {
                 continue;
             }
             free[q] -= equipment.amount[i];
@@ -134,25 +128,25 @@ final class Tools {
                 keeps = true;
             }
         }
-        x.keeps[t] |= keeps;
+        k.keeps |= keeps;
     }
 
     /** A task has ended at a minute of the day. */
-    void giveBack(int t, int minute) {
+    void giveBack(TaskState k, int minute) {
         EquipmentTable equipment = setup.equipment;
-        for (int i = equipment.start[t]; i < equipment.start[t + 1]; i++) {
+        for (int i = k.tools; i < k.toolsEnd; i++) {
             int q = equipment.needed[i];
-            boolean kept = equipment.kept[q] && x.keeps[t];
+            boolean kept = equipment.kept[q] && k.keeps;
             if (kept) {
                 x.heldOver[q] -= equipment.amount[i];
             }
-            if (kept || holdsOn[t] == today) {
+            if (kept || k.holdsOn == today) {
                 free[q] += equipment.amount[i];
                 back[q] = Math.max(back[q], minute);
             }
         }
-        x.keeps[t] = false;
-        holdsOn[t] = -1;
+        k.keeps = false;
+        k.holdsOn = -1;
     }
 
     /** In the evening: the first equipment that a wait cannot have because others hold it over night, -1 if none. */

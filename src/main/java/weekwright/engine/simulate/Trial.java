@@ -1,13 +1,12 @@
 package weekwright.engine.simulate;
 
-import java.util.Arrays;
-
 /**
  * One future, day by day (model: pay-outs and deliveries, orders, editing, work, waits, slots). Holds all the memory a thread needs;
  * nothing is allocated while days go by.
  */
 final class Trial {
     final Setup setup;
+    private final Calendar calendar;
     final Luck luck;
     /** The future in which orders wait for funds, or the plan's future. */
     final State held;
@@ -33,6 +32,7 @@ final class Trial {
     /** @param reasons whether it is kept what each task waited for */
     Trial(Setup setup, boolean reasons) {
         this.setup = setup;
+        calendar = setup.calendar;
         luck = new Luck(setup);
         held = new State(setup, reasons);
         free = new State(setup, false);
@@ -43,6 +43,7 @@ final class Trial {
         cash = new Cash(setup, luck);
         orders = new Orders(setup, luck, flow, cash, this::part);
         flow.buyAgain = orders::again;
+        flow.orderFor = orders::begun;
         editing = new Editing(setup, luck, people, cash);
         work = new Work(setup, luck, flow, people, tools, bank, cash);
         waits = new Waits(setup, luck, flow, tools);
@@ -83,9 +84,7 @@ final class Trial {
     private void start(WorkOrder order) {
         goOn(held, 0);
         flow.order = order;
-        Arrays.fill(x.counts, 0);
-        Arrays.fill(x.number, 0);
-        Arrays.fill(x.slotOutcome, (byte) 0);
+        x.clear();
         cash.begin(x);
         editing.begin(x);
         orders.begin(x, order);
@@ -114,36 +113,51 @@ final class Trial {
 
     private void days(int from, boolean hold) {
         int day = from;
-        for (; day < setup.calendar.days && (x.number[State.OPEN_TASKS] > 0 || editing.busy()); day++) {
+        for (; day < calendar.days && (x.openTasks > 0 || editing.busy()); day++) {
             today = day;
             cash.morning(day);
             orders.morning(day);
             flow.morning(day);
-            orders.day(day, hold);
+            order(day, hold);
             rest(day);
         }
         // nothing is left to build or to edit, and nothing will be: only money and slots go on
-        for (; day < setup.calendar.days; day++) {
+        for (; day < calendar.days; day++) {
             if (cash.moves(day)) {
                 today = day;
                 cash.morning(day);
                 orders.morning(day);
-                orders.day(day, hold);
-                editing.evening(day);
+                order(day, hold);
+                slot(day);
                 cash.evening(day);
             }
         }
     }
 
     private void rest(int day) {
-        if (setup.calendar.nobody[day] && setup.gatheringOn[day] < 0 && !work.ownLines(day)) {
+        if (calendar.nobody[day] && setup.gatheringOn[day] < 0 && !work.ownLines(day)) {
             editing.nobody(day);
         } else {
             crew(day);
         }
-        waits.evening(day, x);
-        editing.evening(day);
+        if (x.waiting > 0) {
+            waits.evening(day, x);
+        }
+        slot(day);
         cash.evening(day);
+    }
+
+    private void slot(int day) {
+        int s = calendar.slotIndex[day];
+        if (s >= 0) {
+            editing.slot(s, day);
+        }
+    }
+
+    private void order(int day, boolean hold) {
+        if (x.toOrder > 0) {
+            orders.day(day, hold);
+        }
     }
 
     private void crew(int day) {
@@ -151,13 +165,13 @@ final class Trial {
         gather(day);
         work.setAside(day);
         if (editingFirst) {
-            if (x.number[State.OPEN_TASKS] > 0 && work.onceWaits()) {
+            if (x.openTasks > 0 && work.onceWaits()) {
                 editing.urgent(day);
                 work.onceFirst(day);
             }
             editing.day(day);
         }
-        if (x.number[State.OPEN_TASKS] > 0) {
+        if (x.openTasks > 0) {
             work.day(day);
         }
         if (!editingFirst) {

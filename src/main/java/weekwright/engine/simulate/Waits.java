@@ -1,7 +1,6 @@
 package weekwright.engine.simulate;
 
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.WAITING;
 
 /**
  * The evening's waits (rules 31 to 33, 44): each begins when its links, materials, first-day season and equipment allow it, by rank
@@ -22,41 +21,39 @@ final class Waits {
     }
 
     void evening(int day, State x) {
-        if (x.number[WAITING] == 0) {
-            return;
-        }
         tools.evening(day);
         int at = 0;
-        while (at < x.number[WAITING]) {
-            int t = x.waits[at];
-            int season = setup.tasks.season[t];
+        while (at < x.waiting) {
+            TaskState k = x.waits[at];
+            int t = k.number;
+            int season = k.season;
             if (season >= 0 && setup.seasons[season][day] != day) {
-                unlist(x, t, at);
-                x.account(t, setup.reasons.season, day);
+                unlist(x, k, at);
+                x.account(k, setup.reasons.season, day);
                 flow.sleep(t, setup.seasons[season][day], setup.reasons.season);
                 continue;
             }
-            if (x.booked[t] != TaskTable.NO_DAY && x.booked[t] < day) {
-                unlist(x, t, at);
-                x.account(t, setup.reasons.booking, day);
+            if (k.booked != TaskTable.NO_DAY && k.booked < day) {
+                unlist(x, k, at);
+                x.account(k, setup.reasons.booking, day);
                 flow.place(t);
                 continue;
             }
-            if (x.stop[t] == LATER) {
+            if (k.stop == LATER) {
                 needed(x, t, day);
-                unlist(x, t, at);
+                unlist(x, k, at);
                 continue;
             }
             int lacking = tools.lackingOverNight(t);
             if (lacking >= 0) {
-                x.account(t, setup.reasons.equipment + lacking, day);
+                x.account(k, setup.reasons.equipment + lacking, day);
                 at++;
                 continue;
             }
             needed(x, t, day);
-            unlist(x, t, at);
+            unlist(x, k, at);
             if (trace != null) {
-                trace.waitBegins(day, t, x.failed[t] == 0 ? luck.total[t] : luck.again[t]);
+                trace.waitBegins(day, t, k.failed == 0 ? luck.total[t] : luck.again[t]);
             }
             flow.event = false;
             flow.beginWait(t);
@@ -66,9 +63,9 @@ final class Waits {
         }
     }
 
-    private static void unlist(State x, int t, int at) {
-        State.remove(x.waits, x.number[WAITING]--, at);
-        x.listed[t] = false;
+    private static void unlist(State x, TaskState k, int at) {
+        State.remove(x.waits, x.waiting--, at);
+        k.listed = false;
     }
 
     private void needed(State x, int t, int day) {

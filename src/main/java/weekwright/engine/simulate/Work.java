@@ -1,13 +1,10 @@
 package weekwright.engine.simulate;
 
 import static weekwright.engine.simulate.State.LATER;
-import static weekwright.engine.simulate.State.QUEUED;
-import static weekwright.engine.simulate.State.RESORT;
 import static weekwright.engine.simulate.TaskTable.NO_DAY;
 import static weekwright.engine.simulate.TaskTable.OPEN;
 import static weekwright.engine.simulate.TaskTable.UNDER_WAY;
 
-import java.util.Arrays;
 import weekwright.engine.Inputs.LineKind;
 import weekwright.engine.Outcome.Count;
 
@@ -37,19 +34,12 @@ final class Work {
     Trace trace;
     private State x;
     private int today;
+    /** Whether the day is lost for outdoor work. */
+    private boolean lost;
     /** The own lines of today: positions ownFrom to ownTo - 1. */
     private int ownFrom;
 
     private int ownTo;
-    /** By task: who keeps the camera for it today by a week line, and for how long. */
-    private final int[] filmPerson;
-
-    private final int[] filmMinutes;
-    /** By task: when its last stretch of the day ended, and on which day that was: no more than its hands are on it at once. */
-    private final int[] stretchEnd;
-
-    private final int[] workedOn;
-
     // what fits() found
     private int hands;
     private int company;
@@ -69,20 +59,17 @@ final class Work {
         this.tools = tools;
         this.bank = bank;
         this.cash = cash;
-        filmPerson = new int[setup.tasks.count];
-        filmMinutes = new int[setup.tasks.count];
-        stretchEnd = new int[setup.tasks.count];
-        workedOn = new int[setup.tasks.count];
-        Arrays.fill(filmPerson, -1);
     }
 
     /** Before the first day of a run, or before the day from which it goes on. */
     void restart(State state, int day) {
         x = state;
         today = -1;
-        Arrays.fill(filmPerson, -1);
-        Arrays.fill(filmMinutes, 0);
-        Arrays.fill(workedOn, -1);
+        for (TaskState k : x.task) {
+            k.filmPerson = -1;
+            k.filmMinutes = 0;
+            k.workedOn = -1;
+        }
         ownTo = 0;
         while (ownTo < setup.own.count && setup.own.day[ownTo] < day) {
             ownTo++;
@@ -100,8 +87,8 @@ final class Work {
         OwnLines own = setup.own;
         for (int i = ownFrom; i < ownTo; i++) {
             if (own.task[i] >= 0) {
-                filmPerson[own.task[i]] = -1;
-                filmMinutes[own.task[i]] = 0;
+                x.task[own.task[i]].filmPerson = -1;
+                x.task[own.task[i]].filmMinutes = 0;
             }
         }
         ownFrom = ownTo;
@@ -115,8 +102,8 @@ final class Work {
                 case FILM -> {
                     if (own.task[i] >= 0) {
                         people.use(p, minutes);
-                        filmPerson[own.task[i]] = p;
-                        filmMinutes[own.task[i]] = minutes;
+                        x.task[own.task[i]].filmPerson = p;
+                        x.task[own.task[i]].filmMinutes = minutes;
                     }
                 }
                 default -> people.use(p, minutes);
@@ -129,8 +116,8 @@ final class Work {
         if (!setup.tasks.anyOnce || people.there == 0) {
             return false;
         }
-        for (int i = 0; i < x.number[QUEUED]; i++) {
-            if (setup.tasks.camera[x.queue[i]] == TaskTable.ONCE) {
+        for (int i = 0; i < x.queued; i++) {
+            if (x.queue[i].camera == TaskTable.ONCE) {
                 return true;
             }
         }
@@ -157,10 +144,11 @@ final class Work {
     private void open(int day) {
         today = day;
         luck.weatherUntil(day);
+        lost = luck.lost[day];
         tools.open(day);
         ownWork();
         flow.bankLow();
-        if (x.number[RESORT] != 0 || setup.calendar.monday[day]) {
+        if (x.resort || setup.calendar.monday[day]) {
             flow.resort();
         }
     }
@@ -168,24 +156,24 @@ final class Work {
     private void pass(boolean onceOnly) {
         flow.event = false;
         int at = 0;
-        while (at < x.number[QUEUED]) {
+        while (at < x.queued) {
             if (people.free == 0) {
                 if (x.accounts() && !onceOnly) {
                     nobodyLeft(at);
                 }
                 break;
             }
-            int t = x.queue[at];
-            if (onceOnly && setup.tasks.camera[t] != TaskTable.ONCE) {
+            TaskState k = x.queue[at];
+            if (onceOnly && k.camera != TaskTable.ONCE) {
                 at++;
                 continue;
             }
             x.counts[Count.TRIES.ordinal()]++;
-            boolean worked = !inVain(t) && attempt(t, at, 0, LATER);
+            boolean worked = !inVain(k) && attempt(k, at, 0, LATER);
             if (flow.event) {
                 flow.event = false;
                 at = 0;
-            } else if (!worked && at < x.number[QUEUED] && x.queue[at] == t) {
+            } else if (!worked && at < x.queued && x.queue[at] == k) {
                 at++;
             }
         }
@@ -195,17 +183,16 @@ final class Work {
      * Whether a try would change nothing: no season or date sets the task aside, the reason of its day is not asked for or known, and
      * either the weather is against it, too few who could do it have half an hour left, or none of them has it after its last stretch.
      */
-    private boolean inVain(int t) {
-        TaskTable tasks = setup.tasks;
-        if (x.asksWhy(t, today) || tasks.season[t] >= 0 || x.booked[t] != NO_DAY) {
+    private boolean inVain(TaskState k) {
+        if (x.asksWhy(k, today) || k.season >= 0 || k.booked != NO_DAY) {
             return false;
         }
-        if (tasks.outdoors[t] && luck.lost[today]) {
+        if (k.outdoors && lost) {
             return true;
         }
-        int free = tasks.can[t] & people.free;
-        return Integer.bitCount(free) < tasks.least[t]
-                || (workedOn[t] == today && people.longestDay(free) - stretchEnd[t] < People.HALF_HOUR);
+        int free = k.can & people.free;
+        return Integer.bitCount(free) < k.least
+                || (k.workedOn == today && people.longestDay(free) - k.stretchEnd < People.HALF_HOUR);
     }
 
     private void ownWork() {
@@ -217,7 +204,7 @@ final class Work {
         }
         for (int i = ownFrom; i < ownTo; i++) {
             int t = own.task[i];
-            if (own.kind[i] != LineKind.WORK || t < 0 || !x.listed[t] || setup.tasks.wait[t]) {
+            if (own.kind[i] != LineKind.WORK || t < 0 || !x.task[t].listed || setup.tasks.wait[t]) {
                 continue;
             }
             int who = 0;
@@ -233,14 +220,14 @@ final class Work {
                 }
             }
             if (who != 0) {
-                attempt(t, position(t), who, minutes);
+                attempt(x.task[t], position(t), who, minutes);
             }
         }
     }
 
     private int position(int t) {
-        for (int i = 0; i < x.number[QUEUED]; i++) {
-            if (x.queue[i] == t) {
+        for (int i = 0; i < x.queued; i++) {
+            if (x.queue[i].number == t) {
                 return i;
             }
         }
@@ -255,42 +242,43 @@ final class Work {
      * @param most minutes of the stretch
      * @return whether a stretch was worked
      */
-    private boolean attempt(int t, int at, int own, int most) {
-        int season = setup.tasks.season[t];
+    private boolean attempt(TaskState k, int at, int own, int most) {
+        int season = k.season;
         boolean closed = season >= 0 && setup.seasons[season][today] != today;
-        boolean missed = x.booked[t] != NO_DAY && x.booked[t] < today && (x.status[t] == OPEN || x.again[t]);
-        int reason = closed ? setup.reasons.season : missed ? setup.reasons.booking : fits(t, own, most);
-        boolean stuck = x.left[t] <= x.stop[t] && !closed && !missed;
+        boolean missed = k.booked != NO_DAY && k.booked < today && (k.status == OPEN || k.again);
+        int reason = closed ? setup.reasons.season : missed ? setup.reasons.booking : fits(k, own, most);
+        boolean stuck = k.left <= k.stop && !closed && !missed;
         if (reason == FITS && !stuck) {
-            work(t, at);
+            work(k, at);
             return true;
         }
         if (reason >= 0 && !stuck) {
-            x.account(t, reason, today);
+            x.account(k, reason, today);
         }
         if (closed || missed || reason == FITS) {
-            unlist(t, at);
+            unlist(k, at);
             if (closed) {
-                flow.sleep(t, setup.seasons[season][today], reason);
+                flow.sleep(k.number, setup.seasons[season][today], reason);
             } else if (missed) {
-                flow.place(t);
+                flow.place(k.number);
             } else {
                 // short of material: only looked at to learn the day on which it was needed
-                needed(t);
+                needed(k);
             }
         }
         return false;
     }
 
-    private void unlist(int t, int at) {
-        State.remove(x.queue, x.number[QUEUED]--, at);
-        x.listed[t] = false;
+    private void unlist(TaskState k, int at) {
+        State.remove(x.queue, x.queued--, at);
+        k.listed = false;
     }
 
-    private void needed(int t) {
+    private void needed(TaskState k) {
+        int t = k.number;
         for (int i = setup.lines.start[t]; i < setup.lines.start[t + 1]; i++) {
             int m = setup.lines.ofTask[i];
-            if (x.needDay[m] == LATER && x.left[t] <= luck.neededLeft[m]) {
+            if (x.needDay[m] == LATER && k.left <= luck.neededLeft[m]) {
                 x.needDay[m] = today;
             }
         }
@@ -301,64 +289,61 @@ final class Work {
      *
      * @return {@link #FITS}, the number of the reason why not, or -1 if nobody who could is there today
      */
-    private int fits(int t, int own, int most) {
-        TaskTable tasks = setup.tasks;
-        if (tasks.outdoors[t] && luck.lost[today]) {
+    private int fits(TaskState k, int own, int most) {
+        if (k.outdoors && lost) {
             return setup.reasons.weather + setup.calendar.monthOfYear[today];
         }
-        from = x.availableDay[t] == today ? x.availableMinute[t] : 0;
-        if (workedOn[t] == today) {
-            from = Math.max(from, stretchEnd[t]);
+        from = k.availableDay == today ? k.availableMinute : 0;
+        if (k.workedOn == today) {
+            from = Math.max(from, k.stretchEnd);
         }
         withTools = true;
-        if (setup.equipment.start[t] != setup.equipment.start[t + 1]) {
-            int lacking = tools.lacking(t);
+        if (k.needsTools()) {
+            int lacking = tools.lacking(k);
             if (lacking >= 0) {
-                if (tasks.without[t] <= 0 || !tools.gone(t)) {
+                if (setup.tasks.without[k.number] <= 0 || !tools.gone(k)) {
                     return setup.reasons.equipment + lacking;
                 }
                 withTools = false;
             } else {
-                from = Math.max(from, tools.from(t));
+                from = Math.max(from, tools.from(k));
             }
         }
-        boolean begun = x.status[t] == UNDER_WAY;
-        boolean once = tasks.camera[t] == TaskTable.ONCE;
-        int can = tasks.can[t] | own;
-        if (once && !begun) {
-            return fitsFilmed(t, can, own, most);
+        int can = k.can | own;
+        if (k.camera == TaskTable.ONCE && k.status != UNDER_WAY) {
+            return fitsFilmed(k, can, own, most);
         }
         operator = -1;
-        int reason = fitsWith(t, can, 0, own, most);
+        int reason = fitsWith(k, can, 0, own, most);
         if (reason != FITS) {
             return reason;
         }
-        if (tasks.camera[t] >= TaskTable.OPERATOR) {
+        if (k.camera >= TaskTable.OPERATOR) {
             int bits = setup.crowd.camera & ~hands & ~(company >= 0 ? 1 << company : 0);
-            operator = filmPerson[t] >= 0 && (bits >>> filmPerson[t] & 1) != 0
-                    ? filmPerson[t]
+            operator = k.filmPerson >= 0 && (bits >>> k.filmPerson & 1) != 0
+                    ? k.filmPerson
                     : people.mostLeft(bits, 1, from);
         }
         return FITS;
     }
 
     /** `once` begins only when an operator has the hours for all of it, at most the day's (rule 45); he is set aside first. */
-    private int fitsFilmed(int t, int can, int own, int most) {
+    private int fitsFilmed(TaskState k, int can, int own, int most) {
         int candidates = setup.crowd.camera & people.there;
         int tried = 0;
         int reason = setup.reasons.camera;
         while ((candidates & ~tried) != 0) {
             int who = people.mostLeft(candidates & ~tried, People.HALF_HOUR, from);
-            if (filmPerson[t] >= 0 && tried == 0) {
-                who = filmPerson[t];
+            if (k.filmPerson >= 0 && tried == 0) {
+                who = k.filmPerson;
             }
             if (who < 0) {
                 break;
             }
             tried |= 1 << who;
             operator = who;
-            int found = fitsWith(t, can & ~(1 << who), 1 << who, own & ~(1 << who), most);
-            int minutes = people.availableStated(who, from) + (filmPerson[t] == who ? filmMinutes[t] : 0);
+            int found = fitsWith(k, can & ~(1 << who), 1 << who, own & ~(1 << who), most);
+            int minutes = people.availableStated(who, from) + (k.filmPerson == who ? k.filmMinutes : 0);
             if (found == FITS && minutes >= clock) {
                 return FITS;
             }
@@ -369,23 +354,22 @@ final class Work {
     }
 
     /** Chooses hands and company; {@code busy} holds the camera. */
-    private int fitsWith(int t, int can, int busy, int own, int most) {
-        TaskTable tasks = setup.tasks;
+    private int fitsWith(TaskState k, int can, int busy, int own, int most) {
         int free = can & people.free;
-        if (Integer.bitCount(free) < tasks.least[t]) {
+        if (Integer.bitCount(free) < k.least) {
             return missing(can);
         }
-        int n = people.choose(free, tasks.hands[t], x.lastOn[t], own, from);
-        if (n < tasks.least[t]) {
+        int n = people.choose(free, k.hands, k.lastOn, own, from);
+        if (n < k.least) {
             return missing(can);
         }
         hands = people.chosen;
         clock = Math.min(people.clock, most);
         company = -1;
-        if (n == 1 && tasks.company[t] != TaskTable.ALONE) {
+        if (n == 1 && k.company != TaskTable.ALONE) {
             int others = ~hands & ~busy;
-            if (tasks.company[t] == TaskTable.BY) {
-                company = people.mostLeft(tasks.beside[t] & others, People.HALF_HOUR, from);
+            if (k.company == TaskTable.BY) {
+                company = people.mostLeft(setup.tasks.beside[k.number] & others, People.HALF_HOUR, from);
                 if (company < 0) {
                     return setup.reasons.company;
                 }
@@ -394,13 +378,13 @@ final class Work {
                 return setup.reasons.company;
             }
         }
-        factor = n < tasks.hands[t] ? FEWER_HANDS : WHOLE;
+        factor = n < k.hands ? FEWER_HANDS : WHOLE;
         if (!withTools) {
-            factor = (long) (factor * tasks.without[t]);
+            factor = (long) (factor * setup.tasks.without[k.number]);
         }
-        int stop = x.stop[t] == LATER || x.left[t] <= x.stop[t] ? 0 : x.stop[t];
-        int whole = wholeClock(x.left[t] - stop, n);
-        if (tasks.oneGo[t] && (x.status[t] == OPEN || x.again[t])) {
+        int stop = k.stop == LATER || k.left <= k.stop ? 0 : k.stop;
+        int whole = wholeClock(k.left - stop, n);
+        if (k.oneGo && (k.status == OPEN || k.again)) {
             return oneGo(can, Math.min(whole, LONGEST_GO), most);
         }
         clock = Math.min(clock, whole);
@@ -436,7 +420,7 @@ final class Work {
 
     /** The one with the right trade who was taken first today; -1 if none of them is there. */
     private int missing(int can) {
-        return people.takenFirst(can);
+        return x.accounts() ? people.takenFirst(can) : -1;
     }
 
     /** Person-minutes of the task that so many people get done in the stretch. */
@@ -444,106 +428,105 @@ final class Work {
         return Math.max(1, factor == WHOLE ? n * clock : (int) ((long) n * clock * WHOLE / factor));
     }
 
-    private void work(int t, int at) {
-        TaskTable tasks = setup.tasks;
+    private void work(TaskState k, int at) {
         int n = Integer.bitCount(hands);
         int end = Math.max(from, people.latest(hands)) + clock;
-        int stop = x.stop[t];
-        int todo = x.left[t] - stop;
+        int todo = k.left - k.stop;
         int progress = wholeClock(todo, n) <= clock ? todo : progressOf(n);
+        int row = k.number * setup.crowd.count;
         for (int bits = hands; bits != 0; bits &= bits - 1) {
             int p = Integer.numberOfTrailingZeros(bits);
-            int minutes = Math.min(clock, people.left(p));
-            people.use(p, minutes, from);
-            cash.wage(p, clock);
-            x.workedBy[t * setup.crowd.count + p] += clock;
+            people.use(p, Math.min(clock, people.left(p)), from);
+            cash.wage(people.pay(p), clock);
+            x.workedBy[row + p] += clock;
         }
         if (company >= 0) {
             people.use(company, Math.min(clock, people.left(company)), from);
         }
-        int filming = film(t, progress);
-        boolean first = x.status[t] == OPEN;
+        int filming = k.camera == TaskTable.UNFILMED ? 0 : film(k, progress);
+        boolean first = k.status == OPEN;
         if (first) {
-            x.status[t] = UNDER_WAY;
-            x.startDay[t] = today;
-            x.number[RESORT] = 1;
-            flow.begun(t);
-            needed(t);
-            cash.found(t);
-        } else if (x.lastDay[t] < today - 56) {
-            x.number[RESORT] = 1;
+            begin(k);
+        } else if (k.lastDay < today - Flow.STALE_DAYS) {
+            x.resort = true;
         }
-        x.left[t] -= progress;
-        x.again[t] = false;
-        stretchEnd[t] = end;
-        workedOn[t] = today;
-        x.lastOn[t] = hands;
-        x.lastDay[t] = today;
+        k.left -= progress;
+        k.again = false;
+        k.stretchEnd = end;
+        k.workedOn = today;
+        k.lastOn = hands;
+        k.lastDay = today;
         x.counts[Count.STRETCHES.ordinal()]++;
-        x.account(t, Reasons.WORKED, today);
-        if (withTools) {
-            tools.take(t, first, from);
+        x.account(k, Reasons.WORKED, today);
+        if (withTools && k.needsTools()) {
+            tools.take(k, first, from);
         }
         if (trace != null) {
-            trace.stretch(today, t, hands, company, operator, from, clock, filming, progress, withTools);
+            trace.stretch(today, k.number, hands, company, operator, from, clock, filming, progress, withTools);
         }
-        if (x.left[t] <= x.stop[t]) {
-            unlist(t, at);
+        if (k.left <= k.stop) {
+            unlist(k, at);
         }
-        if (x.left[t] == 0) {
-            tools.giveBack(t, end);
+        if (k.left == 0 && k.needsTools()) {
+            tools.giveBack(k, end);
         }
-        flow.progress(t, end);
-        if (setup.lines.byShare[t]) {
-            needed(t);
+        flow.progress(k, end);
+        if (k.byShare) {
+            needed(k);
         }
     }
 
+    private void begin(TaskState k) {
+        k.status = UNDER_WAY;
+        x.startDay[k.number] = today;
+        x.resort = true;
+        flow.begun(k.number);
+        needed(k);
+        cash.found(k.number);
+    }
+
     /** The operator gives his share of the clock hours; what he cannot give goes unfilmed (rules 45, 46). */
-    private int film(int t, int progress) {
-        byte camera = setup.tasks.camera[t];
-        if (camera == TaskTable.UNFILMED) {
+    private int film(TaskState k, int progress) {
+        if (k.camera == TaskTable.FIXED) {
+            bank.filmed(k, progress);
             return 0;
         }
         int given = 0;
-        double share = 1;
-        if (camera >= TaskTable.OPERATOR) {
-            int need = (int) StrictMath.round(clock * setup.tasks.operatorShare[t]);
-            if (operator >= 0) {
-                if (filmPerson[t] == operator && filmMinutes[t] > 0) {
-                    people.giveBack(operator, filmMinutes[t]);
-                    filmMinutes[t] = 0;
-                }
-                int there = camera == TaskTable.ONCE
-                        ? people.availableStated(operator, from)
-                        : people.available(operator, from);
-                given = Math.min(need, Math.max(0, there));
-                if (setup.tasks.oneGo[t] && camera == TaskTable.ONCE) {
-                    given = need;
-                }
+        int need = (int) StrictMath.round(clock * k.operatorShare);
+        if (operator >= 0) {
+            if (k.filmPerson == operator && k.filmMinutes > 0) {
+                people.giveBack(operator, k.filmMinutes);
+                k.filmMinutes = 0;
             }
-            if (given > 0) {
-                people.use(operator, Math.min(given, people.left(operator)), from);
-                cash.wage(operator, given);
-            }
-            share = need == 0 ? 1 : (double) given / need;
+            int there = k.camera == TaskTable.ONCE
+                    ? people.availableStated(operator, from)
+                    : people.available(operator, from);
+            given = k.oneGo && k.camera == TaskTable.ONCE ? need : Math.min(need, Math.max(0, there));
         }
-        bank.filmed(t, progress * share);
+        if (given > 0) {
+            people.use(operator, Math.min(given, people.left(operator)), from);
+            cash.wage(people.pay(operator), given);
+        }
+        bank.filmed(k, progress * (need == 0 ? 1 : (double) given / need));
         return given;
     }
 
     /** Nobody has half an hour left: what was not tried today waits for a person, or for the weather. */
     private void nobodyLeft(int at) {
-        for (int i = at; i < x.number[QUEUED]; i++) {
-            int t = x.queue[i];
-            if (x.accounted[t] >= today || x.left[t] <= x.stop[t]) {
+        int can = 0;
+        int missing = -1;
+        for (int i = at; i < x.queued; i++) {
+            TaskState k = x.queue[i];
+            if (k.accounted >= today || k.left <= k.stop) {
                 continue;
             }
-            int reason = setup.tasks.outdoors[t] && luck.lost[today]
-                    ? setup.reasons.weather + setup.calendar.monthOfYear[today]
-                    : missing(setup.tasks.can[t]);
+            if (can != k.can) {
+                can = k.can;
+                missing = missing(can);
+            }
+            int reason = k.outdoors && lost ? setup.reasons.weather + setup.calendar.monthOfYear[today] : missing;
             if (reason >= 0) {
-                x.account(t, reason, today);
+                x.account(k, reason, today);
             }
         }
     }

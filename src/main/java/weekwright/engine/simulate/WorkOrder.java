@@ -68,11 +68,6 @@ final class WorkOrder {
         return start[t] != Outcome.LATER && landing[t] != Outcome.LATER;
     }
 
-    /** What a planned task that began on a day drifts against the plan at least (rule 56); 0 at most. */
-    int leastDrift(int t, int begun) {
-        return Math.min(0, begun - Math.max(landing[t], Math.max(start[t], 0)));
-    }
-
     private static int[] days(List<Integer> dates, int n, int asOf) {
         int[] days = new int[n];
         Arrays.fill(days, Outcome.LATER);

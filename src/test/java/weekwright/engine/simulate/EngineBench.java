@@ -58,7 +58,7 @@ public class EngineBench {
     public long day() {
         trial.luck.draw(1, next++ % FUTURES);
         trial.run(order);
-        return trial.held.money[weekwright.engine.simulate.State.CASH];
+        return trial.held.cash;
     }
 
     /** All that is drawn before the first day. */
@@ -78,7 +78,7 @@ public class EngineBench {
         if (trial.parted()) {
             trial.runWorkFirst();
         }
-        return trial.free.money[weekwright.engine.simulate.State.CASH];
+        return trial.free.cash;
     }
 
     /** A forecast of 1,000 futures, recorded, its tables made anew. */
