@@ -10,9 +10,10 @@ import java.util.regex.Pattern;
 import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.EveryPage;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
 
 /**
- * What one page of every kind weighs and how soon it is there, over loopback, with nothing in the browser's cache and its processor
+ * What one page of every kind, the public build log's too, weighs and how soon it is there, over loopback, with nothing in the browser's cache and its processor
  * four times slower: compressed bytes of script and style (at most 60 KB), first contentful paint (at most 500 ms; the least of
  * some loads, since whatever else runs on the machine only adds to it), layout shift (none, the most of them) on a desk of 1,280
  * pixels and a phone of 390; and the bytes of the largest drawing of Ahead over three years (at most 150 KB). First on the sample,
@@ -54,6 +55,7 @@ public final class FirstSightBench {
         System.out.printf("%n%s%n%-44s %9s %19s %19s%n", project, "", "KB", "paint ms", "shift");
         System.out.printf("%-44s %9s %9s %9s %9s %9s%n", "kind of page", "sent", "desk", "phone", "desk", "phone");
         Map<String, String> addresses = EveryPage.addresses(server, server.as("ilse"));
+        addresses.putAll(publicLog(server.as("ilse")));
         addresses.keySet().removeIf(kind -> !kinds.matcher(kind).find());
         try (BrowserFixture browser = BrowserFixture.at(server, NAME, "ilse")) {
             browser.withSight();
@@ -71,6 +73,19 @@ public final class FirstSightBench {
                     "the largest drawing of %s: %,d bytes%s%n",
                     THREE_YEARS, drawing, drawing > MOST_OF_A_DRAWING ? "  over" : "");
         }
+    }
+
+    /** The build log's first page, and one page of each folder to which its links lead. */
+    private static Map<String, String> publicLog(Visitor visitor) {
+        String folder = "/public/";
+        Map<String, String> kinds = new TreeMap<>(Map.of(folder + "index", folder + "index.html"));
+        for (String link : visitor.get(folder + "index.html")
+                .page()
+                .select("a[href$=.html]")
+                .eachAttr("href")) {
+            kinds.putIfAbsent(folder + link.replaceFirst("(/.*)?(\\.html)?$", ""), folder + link);
+        }
+        return kinds;
     }
 
     private void row(BrowserFixture browser, String path) {
