@@ -128,12 +128,13 @@ final class MoneyDrawing implements MoneyBand.Plane {
     }
 
     void drawLetters(Svg svg, Balloons balloons) {
-        Labels labels = new Labels(new Box(2, ceiling, right + 4, foot + 8));
+        Labels labels = new Labels(new Box(2, ceiling, right + 4, foot - 1));
         keepLinesFree(labels);
         double today = x(sheet.today(), 0);
         String head = "Money, if nothing more were bought";
         boolean besideInHand = !sheet.holdsToday() || left + Styles.QUIET.face().width(head, 13) < today - 4;
-        labels.must(Styles.QUIET, head, new Place(left, ceiling + (besideInHand ? 15 : 21), "start"));
+        double headFoot = ceiling + (besideInHand ? 15 : 21);
+        labels.must(Styles.QUIET, head, new Place(left, headFoot, "start"), new Place(today + 6, headFoot, "start"));
         for (Step step : band.steps()) {
             letterStep(labels, step, balloons);
         }
@@ -171,7 +172,7 @@ final class MoneyDrawing implements MoneyBand.Plane {
             svg.circle("balloon-ring", at, upper, 9.5)
                     .text("letters balloon-letter", at, upper + 4.3, "middle", String.valueOf(step.purchase() + 1));
         }
-        Labels labels = new Labels(new Box(2, ceiling, right + 4, foot + 8));
+        Labels labels = new Labels(new Box(2, ceiling, right + 4, foot - 1));
         keepLinesFree(labels);
         labels.must(
                 AheadUpright.TEXT,
