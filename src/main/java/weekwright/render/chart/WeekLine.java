@@ -117,6 +117,8 @@ final class WeekLine {
                 "today",
                 new Place(at - 5, MONTH_FOOT, "end"),
                 new Place(at + 5, MONTH_FOOT, "start"),
+                // on its left the reserve is lettered
+                new Place(at + 5, foot - 3, "start"),
                 new Place(at - 5, foot - 3, "end"));
         labels.draw(svg);
         svg.end();
