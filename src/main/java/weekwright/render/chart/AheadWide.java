@@ -281,7 +281,8 @@ final class AheadWide {
         labels.must(
                 Styles.QUIET,
                 Formats.weekdays(model.slotDay()),
-                new Place(LEFT, slotsLine - FRAME_HEIGHT - 6, "start"));
+                new Place(LEFT, slotsLine - FRAME_HEIGHT - 6, "start"),
+                new Place(right, slotsLine - FRAME_HEIGHT - 6, "end"));
     }
 
     private void inHand(Svg svg) {

@@ -8,6 +8,9 @@ public final class Ladder {
     private static final double WIDTH = 400;
     private static final double HEIGHT = 56;
     private static final double POST = 6;
+    /** How far the posts go on above and below, seen where the sheet lets them: beside a name of several lines. */
+    private static final double ON = 100;
+
     private static final double RUNG_TOP = 12;
     private static final double RUNG_FOOT = 44;
     /** What is more than paid for passes through the post no further than this share of the rung. */
@@ -35,7 +38,7 @@ public final class Ladder {
         if (maybe > Math.max(POST, sure)) {
             svg.rect("rung-maybe", Math.max(POST, sure), RUNG_TOP, maybe - Math.max(POST, sure), RUNG_FOOT - RUNG_TOP);
         }
-        svg.rect("rung-post", 0, 0, POST, HEIGHT).rect("rung-post", inner, 0, POST, HEIGHT);
+        posts(svg, inner);
         if (maybe > sure) {
             double even = at(p50, need, inner);
             svg.line("rung-even", even, 4, even, HEIGHT - 4).circle("peg", even, (RUNG_TOP + RUNG_FOOT) / 2, 5);
@@ -47,11 +50,13 @@ public final class Ladder {
     public static String blank() {
         Svg svg = Svg.mark("rung", WIDTH, HEIGHT);
         double inner = WIDTH * 0.88;
-        return svg.line("rung-rail", POST, RUNG_TOP, inner, RUNG_TOP)
-                .line("rung-rail", POST, RUNG_FOOT, inner, RUNG_FOOT)
-                .rect("rung-post", 0, 0, POST, HEIGHT)
-                .rect("rung-post", inner, 0, POST, HEIGHT)
-                .done();
+        svg.line("rung-rail", POST, RUNG_TOP, inner, RUNG_TOP).line("rung-rail", POST, RUNG_FOOT, inner, RUNG_FOOT);
+        return posts(svg, inner).done();
+    }
+
+    private static Svg posts(Svg svg, double inner) {
+        double height = HEIGHT + 2 * ON;
+        return svg.rect("rung-post", 0, -ON, POST, height).rect("rung-post", inner, -ON, POST, height);
     }
 
     private static double at(double amount, long need, double inner) {

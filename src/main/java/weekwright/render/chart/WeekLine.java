@@ -16,6 +16,8 @@ final class WeekLine {
     private static final double TICK_APART = 20;
     /** Publication days nearer than this are drawn as months alone. */
     private static final double DAY_APART = 10;
+    /** A January narrower than this is named by its year. */
+    private static final double NARROW_MONTH = 90;
 
     private final AheadSheet sheet;
     private final DoubleUnaryOperator x;
@@ -23,10 +25,10 @@ final class WeekLine {
     private final double right;
     private final double line;
     private final double foot;
-    /** A January narrower than this is named by its year. */
-    private static final double NARROW_MONTH = 90;
 
     private final List<Box> names = new ArrayList<>();
+    /** Where the last name ends. */
+    private double named;
 
     /**
      * @param x where a day lies
@@ -60,6 +62,7 @@ final class WeekLine {
         if (months.isEmpty() || x(months.get(0)) - left > 100) {
             months.add(0, sheet.first());
         }
+        named = 0;
         months.forEach(month -> month(svg, month));
         double free = left - 20;
         for (LocalDate day : days) {
@@ -72,21 +75,24 @@ final class WeekLine {
         svg.end();
     }
 
-    /** The name is cut short, or moved right of today, where today would run through it. */
+    /** The name is cut short, or moved right of today, where today would run through it; a year runs over narrow months behind it. */
     private void month(Svg svg, LocalDate month) {
         double at = Math.max(left, x(month));
         double until = Math.min(right, x(month.withDayOfMonth(1).plusMonths(1)));
-        svg.line("month-line", at, TOP, at, line);
+        svg.line("month-line", at, at < named ? MONTH_FOOT + 3 : TOP, at, line);
         String name = month.getMonthValue() == 1 ? Formats.monthYear(month) : Formats.month(month);
+        boolean year = false;
         if (crossed(at, name) || length(name) + 8 > until - at) {
-            boolean year = month.getMonthValue() == 1 && until - at < NARROW_MONTH;
+            year = month.getMonthValue() == 1 && until - at < NARROW_MONTH;
             name = year ? String.valueOf(month.getYear()) : Formats.monthShort(month);
         }
         double from = crossed(at, name) ? today() + 6 : at + 6;
-        if (from + length(name) <= until) {
+        double end = from + length(name);
+        if (from > named && end <= (year ? right : until)) {
             svg.text(Styles.MONTH.kind(), from, MONTH_FOOT, "start", name);
             names.add(Box.ofText(Styles.MONTH.face(), Styles.MONTH.size(), from, MONTH_FOOT, "start", name)
                     .wider(3));
+            named = end + 2;
         }
     }
 
