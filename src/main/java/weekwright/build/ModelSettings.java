@@ -10,6 +10,7 @@ import weekwright.base.Quantity;
  * @param joiningDrift nothing means learned; 0 switches it off
  * @param turnout nothing means learned; 1 switches it off
  * @param foundShare nothing means learned; 0 switches it off
+ * @param lateTogether whether it is learned of deliveries that are late together; nothing means yes
  */
 public record ModelSettings(
         @Bounds(min = 0.1, max = 10) Optional<Quantity> priorRatio,
@@ -20,4 +21,5 @@ public record ModelSettings(
         @Bounds(min = 0, max = 10) Optional<Quantity> foundShare,
         Optional<Boolean> editingFirst,
         @Bounds(min = 0, max = 1000) Optional<Quantity> cameraFixed,
-        @Bounds(min = 0, max = 1000) Optional<Quantity> cameraOperator) {}
+        @Bounds(min = 0, max = 1000) Optional<Quantity> cameraOperator,
+        Optional<Boolean> lateTogether) {}

@@ -213,4 +213,9 @@ public record Settings(
     public Quantity cameraOperator() {
         return model.cameraOperator().orElse(Quantity.of(30));
     }
+
+    /** Whether it is learned of deliveries that are late together (rule 137). */
+    public boolean lateTogether() {
+        return model.lateTogether().orElse(true);
+    }
 }

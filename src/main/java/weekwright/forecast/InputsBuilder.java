@@ -85,7 +85,8 @@ public final class InputsBuilder {
                 settings.cameraFixed().doubleValue(),
                 settings.cameraOperator().doubleValue(),
                 settings.model().turnout().map(Quantity::doubleValue).orElse(-1.0),
-                settings.model().foundShare().map(Quantity::doubleValue).orElse(-1.0));
+                settings.model().foundShare().map(Quantity::doubleValue).orElse(-1.0),
+                !settings.lateTogether());
     }
 
     /** What people call the things of the project. */

@@ -326,6 +326,14 @@ class InputsBuilderTest {
     }
 
     @Test
+    void rule_137_the_settings_switch_off_that_deliveries_are_late_together() throws Exception {
+        try (SmallProject off = new SmallProject(folder.resolve("off"), "model.late_together", "no")) {
+            assertThat(off.basis().inputs().model())
+                    .isEqualTo(new Inputs.Model(1.15, 18, 6, -1, true, 15, 30, -1, -1).leadsApart(true));
+        }
+    }
+
+    @Test
     void the_inputs_come_back_equal_from_their_compressed_json() {
         project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Gate", "kind=work");
         project.add(LinkStore.TABLE, "task=pit.2", "after=pit.1", "share=0.5");

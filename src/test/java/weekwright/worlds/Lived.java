@@ -130,7 +130,7 @@ public final class Lived {
                 i.publishing(),
                 i.weather(),
                 i.orders(),
-                i.model().leadsApart(world.kind.is(Trait.CLUMPS) && !world.kind.learned()),
+                i.model(),
                 i.money(),
                 i.levels(),
                 i.supporters(),

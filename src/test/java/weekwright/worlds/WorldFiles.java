@@ -171,6 +171,7 @@ final class WorldFiles {
     private void settings() throws IOException {
         String model = world.kind.is(Trait.TURNOUT) && world.kind.learned() ? "" : "turnout = 1\n";
         model += world.kind.is(Trait.WAVES) && !world.kind.learned() ? "joining_drift = 0.1\n" : "";
+        model += world.kind.is(Trait.CLUMPS) && !world.kind.learned() ? "late_together = false\n" : "";
         model += world.kind.is(Trait.FOUND) && world.kind.learned() ? "" : "found_share = 0\n";
         Files.writeString(folder.resolve("project.toml"), """
             format = 1

@@ -217,7 +217,13 @@ final class SettingsKeys {
                                     "camera_operator",
                                     "Somebody films, percent",
                                     "Share of a task’s hours that somebody films.",
-                                    "30"))),
+                                    "30"),
+                            new Key(
+                                    "late_together",
+                                    "Late together",
+                                    "Whether orders that came late make those of the next months longer, whoever"
+                                            + " delivers: yes or no.",
+                                    "yes"))),
             new Part(
                     "build_log",
                     "The public build log",

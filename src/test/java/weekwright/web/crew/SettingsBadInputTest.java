@@ -304,7 +304,8 @@ class SettingsBadInputTest {
                 number("camera_fixed"),
                 within("camera_fixed", "0", "-1", "1000", "1001"),
                 number("camera_operator"),
-                within("camera_operator", "0", "-1", "1000", "1001"));
+                within("camera_operator", "0", "-1", "1000", "1001"),
+                yes("late_together"));
         assertThat(table("model")
                         .atOnce("/crew/settings", Map.of("prior_ratio", "0", "turnout", "x", "editing_first", "maybe")))
                 .containsExactly(
