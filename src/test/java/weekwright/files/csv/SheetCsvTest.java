@@ -38,6 +38,19 @@ class SheetCsvTest {
     }
 
     @Test
+    void each_row_has_its_own_cells() {
+        assertThat(new SheetCsv("a", "b")
+                        .text("1")
+                        .figure("2")
+                        .end()
+                        .text("3")
+                        .figure("4")
+                        .end()
+                        .toString())
+                .isEqualTo("\uFEFFa,b\r\n1,2\r\n3,4\r\n");
+    }
+
+    @Test
     void a_spreadsheet_sees_the_encoding() {
         assertThat(new SheetCsv("payee").text("Müller").end().toString()).isEqualTo("\uFEFFpayee\r\nMüller\r\n");
     }
