@@ -40,6 +40,13 @@ class CsvTextTest {
                         new CsvText.Line(9, List.of("last", "one")));
     }
 
+    @Test
+    void the_last_line_may_end_as_any_other() {
+        for (String end : List.of("", "\r", "\n", "\r\n")) {
+            assertThat(parsed("a\rb" + end).records()).containsExactly(new CsvText.Line(2, List.of("b")));
+        }
+    }
+
     /** Where a semicolon stands and no comma, it divides. */
     @ParameterizedTest
     @CsvSource(

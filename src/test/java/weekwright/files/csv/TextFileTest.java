@@ -67,6 +67,8 @@ class TextFileTest {
         refused("line 1: is not UTF-8 at byte 1 of this line", 0xff, 'a');
         refused("line 1: is not UTF-8 at byte 1 of this line", 0xef, 0xbb);
         refused("line 4: is not UTF-8 at byte 3 of this line", 'a', '\r', '\n', 'b', '\r', 'c', '\n', 'd', 'e', 0xfc);
+        refused("line 2: is not UTF-8 at byte 1 of this line", 'a', '\r', 0xfc);
+        refused("line 3: is not UTF-8 at byte 1 of this line", '\r', '\r', 0xfc);
         refused("line 2: is not text at byte 2 of this line", 'a', '\n', 'b', 0, 'c');
     }
 
