@@ -107,7 +107,7 @@ public final class AheadLeversPage implements Page {
     @Override
     public View show(Request request) {
         LocalDate today = request.today();
-        Formats formats = new Formats(request.settings().project().currency(), today);
+        Formats formats = request.formats();
         FormReader asked = request.asked();
         Optional<Forecasts.Shown> shown = Outlook.shown(request);
         Basis ground = futures.basis(request.db(), today, shown);

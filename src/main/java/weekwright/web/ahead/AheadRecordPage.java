@@ -64,7 +64,7 @@ public final class AheadRecordPage implements Page {
                 sentences,
                 RecordWords.basis(record),
                 record.all().isEmpty() ? List.of() : losses(record.crps(), record.pinball()),
-                stages(record, new Formats(request.settings().project().currency(), today)));
+                stages(record, request.formats()));
     }
 
     private static List<Loss> losses(TrackRecord.Losses crps, TrackRecord.Losses pinball) {

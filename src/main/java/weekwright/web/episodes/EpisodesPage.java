@@ -87,7 +87,7 @@ public final class EpisodesPage implements Page {
     @Override
     public View show(Request request) {
         Settings settings = request.settings();
-        Formats formats = new Formats(settings.project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<StoryRows> story = StoryRows.ifThin(request);
         Optional<Forecasts.Shown> shown = Outlook.shown(request);
         return request.read(read -> {

@@ -78,7 +78,7 @@ public final class FundsFileRowsPage implements Page {
 
     private View view(Request request, Read read) {
         FileRows rows = FileRows.of(waiting, request, read);
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Map<String, String> values = new LinkedHashMap<>();
         List<Name> names = new ArrayList<>();
         for (int i = 0; i < Math.min(NAMES_MOST, rows.groups().size()); i++) {

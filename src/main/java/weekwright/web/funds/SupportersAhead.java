@@ -14,6 +14,7 @@ import weekwright.funds.SupporterMonth;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture;
 import weekwright.render.chart.LineChart;
+import weekwright.web.parts.Outlook;
 
 /**
  * Supporters and what they bring, a year back as counted and booked and a year ahead as drawn, with the range of eight in ten.
@@ -116,7 +117,7 @@ public record SupportersAhead(List<String> drawings, List<AheadPicture.Table> ta
                                         "paid out, middle",
                                         "paid out, one in ten above"),
                                 rows)),
-                rows.isEmpty() ? "" : drawn(forecast.orElseThrow(), formats));
+                rows.isEmpty() ? "" : Outlook.drawn(forecast.orElseThrow(), formats));
     }
 
     /** How many of all levels there were on the 1st of each month with a count, oldest first. */
@@ -137,10 +138,5 @@ public record SupportersAhead(List<String> drawings, List<AheadPicture.Table> ta
             List<LocalDate> ringed,
             DoubleFunction<String> words) {
         return new LineChart(id, title, today, past, fan, List.of(), ringed, words).drawings();
-    }
-
-    private static String drawn(Forecast forecast, Formats formats) {
-        return Formats.grouped(forecast.trials()) + " futures drawn from " + formats.dateLong(forecast.asOf())
-                + ", seed " + forecast.seed() + ".";
     }
 }
