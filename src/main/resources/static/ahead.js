@@ -1,5 +1,6 @@
 // Brings the newer forecast when it has been drawn, without a reload; the link does the same by hand.
 (() => {
+  "use strict";
   const sheet = () => document.querySelector("[data-forecast]");
   const say = (text) => { const at = document.querySelector("[data-forecast-said]"); if (at) at.textContent = text; };
 

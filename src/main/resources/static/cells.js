@@ -1,5 +1,6 @@
 // A table to type in: a block from a spreadsheet goes into the cells from the one under the cursor on; Enter goes down.
 (() => {
+  "use strict";
   const table = document.querySelector("[data-cells]");
   if (!table) return;
   const body = table.tBodies[0];

@@ -1,5 +1,6 @@
 // Lists the clips of a card: names, times and lengths. The files themselves are read by this browser alone and never sent.
 (() => {
+  "use strict";
   const form = document.querySelector("[data-footage]");
   if (!form) return;
   form.querySelectorAll("[data-choose]").forEach((e) => e.classList.remove("by-script"));

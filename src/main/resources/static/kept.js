@@ -263,7 +263,7 @@
     if (entry.state === "refused") {
       item.className = "refused";
       small.textContent = "Not taken: " + entry.faults.join(" ");
-      acts.append(button("Send it once more", again(entry, { state: "waits", faults: [], key: entry.key })));
+      acts.append(button("Send it once more", again(entry, { state: "waits", faults: [] })));
     } else if (mine.length === 2 && mine[0] !== from[0]) {
       item.className = "refused";
       small.textContent = "Typed " + clock(entry.at) + " for another project, or before this one was set up anew.";

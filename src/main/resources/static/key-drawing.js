@@ -1,5 +1,6 @@
 // Puts the numbers of the list on the parts of the key drawing; the list stands without them.
 (() => {
+  "use strict";
   const space = "http://www.w3.org/2000/svg";
   document.querySelectorAll("svg.key-drawing").forEach((svg) => {
     const box = svg.viewBox.baseVal;

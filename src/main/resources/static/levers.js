@@ -70,8 +70,8 @@
       document.querySelector("[data-answer]").replaceWith(then);
       document.dispatchEvent(new Event("sheet-brought"));
       history.replaceState(null, "", location.pathname + (then.dataset.address ? "?" + then.dataset.address : ""));
-      const keep = document.querySelector("[data-keep] [name=pulled]");
-      keep.value = page.querySelector("[data-keep] [name=pulled]").value;
+      const keep = document.querySelector("[data-keep-levers] [name=pulled]");
+      keep.value = page.querySelector("[data-keep-levers] [name=pulled]").value;
       chosen(page);
       const said = form.querySelector("[data-said]");
       said.textContent = then.querySelector("h1").textContent;

@@ -1,6 +1,6 @@
 // Hours on Log: a quarter more or less by button, the drawn rule, and the hours again on the button that saves them.
 // Without this script the field takes typed hours all the same.
-(function () {
+(() => {
   "use strict";
   const form = document.querySelector("[data-log]");
   if (!form) {
@@ -49,9 +49,9 @@
     shown();
   }
 
-  form.querySelectorAll("[data-step]").forEach(function (button) {
+  form.querySelectorAll("[data-step]").forEach((button) => {
     button.classList.remove("by-script");
-    button.addEventListener("click", function () {
+    button.addEventListener("click", () => {
       const now = minutes();
       const step = Number(button.dataset.step);
       const from = Number.isNaN(now) ? 0 : now;
@@ -59,7 +59,7 @@
     });
   });
   rule.classList.remove("by-script");
-  range.addEventListener("input", function () {
+  range.addEventListener("input", () => {
     set(Number(range.value));
   });
   field.addEventListener("input", shown);
@@ -70,8 +70,8 @@
   const counting = Array.from(document.querySelectorAll("[data-minutes]"));
   const shownAt = performance.now();
   if (counting.length > 0) {
-    window.setInterval(function () {
-      counting.forEach(function (place) {
+    setInterval(() => {
+      counting.forEach((place) => {
         const count = Number(place.dataset.minutes) + Math.floor((performance.now() - shownAt) / 60000);
         place.textContent = count < 60 ? count + " min" : Math.floor(count / 60) + " h " + (count % 60) + " min";
       });

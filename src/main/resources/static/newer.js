@@ -1,6 +1,7 @@
 // Says quietly when something was saved since this page was made. Nothing is loaded anew by itself, and where something can
 // be typed the newer page opens beside this one.
 (() => {
+  "use strict";
   const at = document.querySelector("[data-newer]");
   if (!at) return;
   const made = () => Number(document.getElementById("main").dataset.version);

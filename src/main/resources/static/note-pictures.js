@@ -1,6 +1,7 @@
 // Pictures that are let fall into a note's text, pasted there or chosen under it: each is sent by itself, and where it stands is
 // written at the caret. Without this script they are added on the page of the note's pictures.
 (() => {
+  "use strict";
   const form = document.querySelector(".note-form");
   const row = document.querySelector("[data-text-pictures]");
   if (!form || !row) return;

@@ -1,6 +1,7 @@
 // The writing of a note: the page view follows what is typed, and a draft is kept on this device and by the server. Without
 // this script "Show it" and "Keep as a draft" do the same.
 (() => {
+  "use strict";
   const prefix = "note draft ";
   const stored = (key) => {
     try { return JSON.parse(localStorage.getItem(key) || "null"); } catch (e) { return null; }

@@ -1,5 +1,6 @@
 // The things of a picture: each tells its sentence when it is pointed at, and leads to its page. Without script it is a link.
 (() => {
+  "use strict";
   // a thing tells its sentence; a finger's first touch tells it, the next one leads to its page
   function tell(thing) {
     const told = document.querySelector("[data-told]");
@@ -19,7 +20,7 @@
   document.addEventListener("pointerdown", (e) => { touched = e.pointerType === "touch" && thingOf(e) && !thingOf(e).classList.contains("told") ? thingOf(e) : null; }, true);
   document.addEventListener("click", (e) => {
     const thing = thingOf(e);
-    if (thing && thing === touched) { e.preventDefault(); touched = null; tell(thing); return; }
+    if (thing && thing === touched) { e.preventDefault(); touched = null; tell(thing); }
   });
 
   // one stop of the tab key for the whole picture; up and down go from thing to thing

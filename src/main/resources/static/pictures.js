@@ -1,5 +1,6 @@
 // Pictures that are dropped on the page or pasted into it join those chosen. Without this script they are chosen by the field.
 (() => {
+  "use strict";
   const field = document.getElementById("pictures");
   const said = document.querySelector("[data-chosen]");
   if (!field || !said) return;

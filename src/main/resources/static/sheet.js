@@ -1,5 +1,6 @@
 // Small help for every sheet; each page is whole without it.
 (() => {
+  "use strict";
   const root = document.documentElement;
   const device = matchMedia("(prefers-color-scheme: dark)");
   const dark = () => (root.dataset.theme ? root.dataset.theme === "night" : device.matches);

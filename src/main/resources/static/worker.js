@@ -1,11 +1,10 @@
-// Keeps the last week sheet, the Log and the shot list of the person who is chosen, with what they are drawn with, and shows
-// them where the server is out of reach. Everything else goes to the server as if this were not here.
+// Keeps the last week sheet, the Log, the shot list and the sheet for a new note of the person who is chosen, with what they are
+// drawn with, and shows them where the server is out of reach. Everything else goes to the server as if this were not here.
 "use strict";
 const SHEETS = "sheets";
 const MARK = "/kept-for";
 const PATIENCE = 6000;
 
-const isSheet = (path, pages) => pages.includes(path);
 const isPaint = (path) => path.startsWith("/css/") || (path.startsWith("/static/") && path !== "/static/worker.js");
 
 self.addEventListener("install", () => self.skipWaiting());
@@ -63,7 +62,7 @@ const found = (path) => quietly(caches.match(path, { cacheName: SHEETS }));
 
 async function sheet(request, path) {
   const { pages, whose } = await quietly(kept(), { whose: "", pages: [] });
-  const wanted = isSheet(path, pages) && !new URL(request.url).search;
+  const wanted = pages.includes(path) && !new URL(request.url).search;
   const asked = fetch(request);
   let answer;
   try {

@@ -36,21 +36,4 @@ public record EarnedValue(double budget, double planned, double earned, double a
     public OptionalDouble atCompletion() {
         return earned == 0 ? OptionalDouble.empty() : ratio(budget * actual, earned);
     }
-
-    /** What the rest takes then (ETC). */
-    public OptionalDouble toComplete() {
-        OptionalDouble all = atCompletion();
-        return all.isEmpty() ? all : OptionalDouble.of(all.getAsDouble() - actual);
-    }
-
-    /** How far that is under the budget (VAC); minus is over it. */
-    public OptionalDouble atCompletionVariance() {
-        OptionalDouble all = atCompletion();
-        return all.isEmpty() ? all : OptionalDouble.of(budget - all.getAsDouble());
-    }
-
-    /** How well the rest has to go to stay within the budget (TCPI). */
-    public OptionalDouble neededIndex() {
-        return ratio(budget - earned, budget - actual);
-    }
 }

@@ -38,8 +38,7 @@ public final class StoryBank {
     /** What finished tasks can still give, in the order in which they were done. */
     public static List<Part> finished(Read read) {
         List<Part> parts = new ArrayList<>();
-        TaskStore.TABLE.list(read).stream()
-                .map(Stored::value)
+        TaskStore.TABLE.values(read).stream()
                 .filter(task -> task.done().isPresent()
                         && task.storyMinutes().isPresent()
                         && !task.storyTold()

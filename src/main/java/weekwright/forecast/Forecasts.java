@@ -21,8 +21,8 @@ import weekwright.engine.simulate.Stopped;
 /**
  * Runs the forecasts of one open project in a thread of its own and keeps the last: a first look of 1,000 futures, then
  * 10,000 (rule 110). Nobody who asks ever waits; a change of the project stops a running forecast and starts it anew. The
- * first finished forecast of each day is saved, and others by hand. At most two finished forecasts are held in memory. Safe for use from several
- * threads.
+ * first finished forecast of each day is saved, and others by hand. At most two finished forecasts are held in memory. Safe for
+ * use from several threads.
  */
 public final class Forecasts implements AutoCloseable {
     /** Futures of the first look. */

@@ -3,6 +3,8 @@ package weekwright.forecast;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import weekwright.engine.simulate.Stopped;
 
 /**
@@ -10,10 +12,13 @@ import weekwright.engine.simulate.Stopped;
  * ends the one being made. Safe for use from several threads.
  */
 public final class Records {
+    private static final Logger LOG = LoggerFactory.getLogger("weekwright.forecast");
+
     private record Key(long version, LocalDate day) {}
 
     private Key wanted;
     private Key madeFor;
+    private Key failed;
     private TrackRecord made;
     private int done;
     private int of;
@@ -21,9 +26,10 @@ public final class Records {
     /**
      * What there is to show.
      *
-     * @param shown the newest that is finished, of an earlier state of the project while {@code making}
+     * @param shown the newest that is finished; of an earlier state of the project while {@code making} and where that {@code
+     *     failed}
      */
-    public record Look(Optional<TrackRecord> shown, boolean making, int done, int of) {}
+    public record Look(Optional<TrackRecord> shown, boolean making, boolean failed, int done, int of) {}
 
     /** Begins one where it is missing; {@code asked} is called for it within this call. */
     public synchronized Look look(long version, LocalDate day, Supplier<Replay.Asked> asked) {
@@ -37,7 +43,8 @@ public final class Records {
             thread.setDaemon(true);
             thread.start();
         }
-        return new Look(Optional.ofNullable(made), !key.equals(madeFor), done, of);
+        boolean broke = key.equals(failed);
+        return new Look(Optional.ofNullable(made), !key.equals(madeFor) && !broke, broke, done, of);
     }
 
     private void make(Key key, Replay.Asked what) {
@@ -46,7 +53,14 @@ public final class Records {
             finished(key, record);
         } catch (Stopped e) {
             // another state of the project is wanted by now
+        } catch (RuntimeException | Error e) {
+            LOG.error("track record of {} failed, project version {}", key.day, key.version, e);
+            failed(key);
         }
+    }
+
+    private synchronized void failed(Key key) {
+        failed = key;
     }
 
     private synchronized boolean told(Key key, int count) {

@@ -6,14 +6,12 @@ import io.pebbletemplates.pebble.template.EvaluationContext;
 import io.pebbletemplates.pebble.template.EvaluationContextImpl;
 import io.pebbletemplates.pebble.template.PebbleTemplate;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import weekwright.base.Hours;
 import weekwright.base.Money;
-import weekwright.base.Quantity;
 
 /**
  * The filters of the templates: {@link Formats} and {@link Chances} by name, against the frame's day and currency. Nothing
@@ -25,13 +23,8 @@ final class FormatFilters extends AbstractExtension {
     FormatFilters() {
         add("hours", (f, v) -> Formats.hours(minutes(v)));
         add("hoursShort", (f, v) -> Formats.hoursShort(minutes(v)));
-        add("hoursLong", (f, v) -> Formats.hoursLong(minutes(v)));
         add("money", (f, v) -> f.money(minor(v)));
         add("moneyExact", (f, v) -> f.moneyExact(minor(v)));
-        add("moneySigned", (f, v) -> f.moneySigned(minor(v)));
-        add("moneyForecast", (f, v) -> f.moneyForecast(minor(v)));
-        add("moneyRough", (f, v) -> f.moneyRough(minor(v)));
-        add("dateWords", (f, v) -> f.date((LocalDate) v));
         add("dateShort", (f, v) -> f.dateShort((LocalDate) v));
         add("dateLong", (f, v) -> f.dateLong((LocalDate) v));
         add("dateBrief", (f, v) -> f.dateBrief((LocalDate) v));
@@ -39,14 +32,7 @@ final class FormatFilters extends AbstractExtension {
         add("dayMonth", (f, v) -> Formats.dayMonth((LocalDate) v));
         add("weekday", (f, v) -> Formats.weekday((LocalDate) v));
         add("monthYear", (f, v) -> Formats.monthYear((LocalDate) v));
-        add("moment", (f, v) -> Formats.moment((LocalDateTime) v));
-        add("far", (f, v) -> f.far((LocalDate) v));
-        add("chance", (f, v) -> Chances.words(((Number) v).doubleValue()));
-        add("safety", (f, v) -> Chances.safety(((Number) v).doubleValue()));
         add("percent", (f, v) -> Chances.percent(((Number) v).doubleValue()));
-        add("number", (f, v) -> Formats.number(((Number) v).longValue()));
-        add("grouped", (f, v) -> Formats.grouped(((Number) v).longValue()));
-        add("quantity", (f, v) -> ((Quantity) v).text());
         add(
                 "names",
                 (f, v) ->

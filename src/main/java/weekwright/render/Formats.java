@@ -1,7 +1,6 @@
 package weekwright.render;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -124,20 +123,6 @@ public final class Formats {
         return money(tens.movePointRight(1).setScale(0), 0);
     }
 
-    /** An end of a range: three significant figures, never finer than the larger unit. */
-    public String moneyRough(double minor) {
-        return money(rough(minor), 0);
-    }
-
-    /** {@code between €1,640 and €2,310}; where both ends round alike, {@code about €1,640}. */
-    public String moneyRange(double lowMinor, double highMinor) {
-        BigDecimal low = rough(lowMinor);
-        BigDecimal high = rough(highMinor);
-        return low.compareTo(high) == 0
-                ? "about " + money(low, 0)
-                : "between " + money(low, 0) + " and " + money(high, 0);
-    }
-
     /** What stands before an amount: {@code €}, or a code and a no-break space. */
     public String currencyMark() {
         return moneyBefore;
@@ -145,12 +130,6 @@ public final class Formats {
 
     private BigDecimal major(double minor) {
         return new BigDecimal(minor).movePointLeft(moneyDigits);
-    }
-
-    private BigDecimal rough(double minor) {
-        BigDecimal figures = major(minor).round(new MathContext(3, RoundingMode.HALF_UP));
-        return figures.setScale(Math.min(0, figures.scale()), RoundingMode.HALF_UP)
-                .setScale(0);
     }
 
     private String money(BigDecimal value, int digits) {

@@ -33,13 +33,7 @@ public final class Templates {
     private static final Pattern STYLE_NAME = Pattern.compile("[a-z][a-z-]*");
     /** base.css is these files one after the other; later ones win. */
     private static final List<String> BASE_STYLES = List.of(
-            "base.css",
-            "parts/form.css",
-            "parts/table.css",
-            "parts/marks.css",
-            "parts/chart.css",
-            "parts/paper.css",
-            "parts/week.css");
+            "base.css", "parts/form.css", "parts/table.css", "parts/marks.css", "parts/chart.css", "parts/paper.css");
 
     private final PebbleEngine engine;
     /** Style sheets of packed templates, each read once. */

@@ -31,7 +31,7 @@ public final class Provenance {
                     LocalDateTime.ofInstant(shown.madeAt(), request.settings().zone());
             cells.add(new Frame.Cell("Forecast run", Formats.moment(when)));
             if (!shown.forecast().asOf().equals(request.today())) {
-                Formats formats = new Formats(request.settings().project().currency(), request.today());
+                Formats formats = request.formats();
                 cells.add(new Frame.Cell("As of", formats.date(shown.forecast().asOf())));
             }
             String futures = Formats.grouped(shown.forecast().trials());

@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import org.openqa.selenium.JavascriptExecutor;
 import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.ServerFixture;
 
@@ -84,8 +83,7 @@ public final class Screenshots {
         browser.device(night, width == PHONE ? PHONE : 0);
         browser.open(page);
         if (width == DESK) {
-            Number height = (Number) ((JavascriptExecutor) browser.driver())
-                    .executeScript("return document.documentElement.scrollHeight");
+            Number height = (Number) browser.script("return document.documentElement.scrollHeight");
             browser.size(DESK, Math.max(900, height.intValue()));
         }
         browser.picture(file);

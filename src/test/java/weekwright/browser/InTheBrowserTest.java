@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
-import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
@@ -40,8 +39,7 @@ class InTheBrowserTest {
             browser.open("/episodes/ep.11/order");
             browser.driver().findElement(By.name("parts.2.title")).sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_UP));
             browser.until(d -> titles(browser).equals(List.of("Sill", "Frost", "Pegs")));
-            browser.until(
-                    d -> "up-1".equals(((JavascriptExecutor) d).executeScript("return document.activeElement.id")));
+            browser.until(d -> "up-1".equals(browser.script("return document.activeElement.id")));
             browser.driver().switchTo().activeElement().sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_UP));
             browser.until(d -> titles(browser).equals(List.of("Frost", "Sill", "Pegs")));
             browser.driver().findElement(By.name("parts.0.title")).sendKeys(Keys.chord(Keys.ALT, Keys.ARROW_DOWN));
@@ -55,8 +53,8 @@ class InTheBrowserTest {
     }
 
     private static List<?> titles(BrowserFixture browser) {
-        return (List<?>) ((JavascriptExecutor) browser.driver())
-                .executeScript("return Array.from(document.querySelectorAll('.part-row input[name$=\".title\"]'),"
+        return (List<?>)
+                browser.script("return Array.from(document.querySelectorAll('.part-row input[name$=\".title\"]'),"
                         + " (field) => field.value).filter((text) => text)");
     }
 
@@ -108,14 +106,13 @@ class InTheBrowserTest {
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
             browser.open("/build/stages/gate/tasks/edit");
             WebElement cell = browser.driver().findElement(By.id("title.3"));
-            ((JavascriptExecutor) browser.driver())
-                    .executeScript(
-                            "const data = new DataTransfer();"
-                                    + "data.setData('text/plain', Array.from({length: 200}, (_, i) =>"
-                                    + " `Cog ${i + 1}\\t0.75`).join('\\r\\n') + '\\r\\n');"
-                                    + "arguments[0].dispatchEvent(new ClipboardEvent('paste',"
-                                    + " {clipboardData: data, bubbles: true, cancelable: true}));",
-                            cell);
+            browser.script(
+                    "const data = new DataTransfer();"
+                            + "data.setData('text/plain', Array.from({length: 200}, (_, i) =>"
+                            + " `Cog ${i + 1}\\t0.75`).join('\\r\\n') + '\\r\\n');"
+                            + "arguments[0].dispatchEvent(new ClipboardEvent('paste',"
+                            + " {clipboardData: data, bubbles: true, cancelable: true}));",
+                    cell);
             assertThat(browser.driver().findElement(By.id("likely.202")).getDomProperty("value"))
                     .isEqualTo("0.75");
             cell.sendKeys(Keys.ENTER);
@@ -171,7 +168,6 @@ class InTheBrowserTest {
         browser.driver().findElement(By.id(id)).sendKeys(text);
     }
 
-    /** The tab is turned to: the script asks at once instead of within 20 seconds. */
     @Test
     void what_is_typed_stays_on_the_device_until_it_is_saved() {
         try (ServerFixture server = ServerFixture.small();
@@ -235,10 +231,10 @@ class InTheBrowserTest {
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
             for (int width : new int[] {0, 390}) {
                 browser.device(false, width);
-                browser.open("/notes/new");
+                browser.open("/funds/costs/new");
                 Object before = browser.script(PLACES);
-                browser.driver().findElement(By.id("title")).sendKeys("The sill lies");
-                browser.open("/notes/new");
+                browser.driver().findElement(By.id("payee")).sendKeys("Sawyer");
+                browser.open("/funds/costs/new");
                 WebElement line = browser.driver().findElement(By.cssSelector(".typed-before"));
                 assertThat(line.isDisplayed()).isTrue();
                 assertThat(browser.script(PLACES)).isEqualTo(before);
@@ -272,12 +268,12 @@ class InTheBrowserTest {
                     .findElements(By.cssSelector("main input[type=password]"))
                     .forEach(field -> field.sendKeys("seven brass cogs turn"));
             browser.open("/ahead");
-            Object kept = ((JavascriptExecutor) browser.driver())
-                    .executeScript("return Object.keys(localStorage).map(k => localStorage.getItem(k)).join()");
+            Object kept = browser.script("return Object.keys(localStorage).map(k => localStorage.getItem(k)).join()");
             assertThat(String.valueOf(kept)).doesNotContain("brass", "Sawyer");
         }
     }
 
+    /** The tab is turned to: the script asks at once instead of within 20 seconds. */
     @Test
     void a_page_open_elsewhere_notices_newer_data_and_leaves_what_is_being_typed() {
         try (ServerFixture server = ServerFixture.small();
@@ -289,8 +285,7 @@ class InTheBrowserTest {
             Visitor bram = server.as("bram");
             Visitor.Form his = bram.form(bram.get("/log"), "form[data-log]");
             assertThat(his.with("hours", "1").send().status()).isEqualTo(303);
-            ((JavascriptExecutor) browser.driver())
-                    .executeScript("document.dispatchEvent(new Event('visibilitychange'))");
+            browser.script("document.dispatchEvent(new Event('visibilitychange'))");
             String said = browser.until(d -> {
                 String text = d.findElement(By.cssSelector("[data-newer]")).getText();
                 return text.isEmpty() ? null : text;

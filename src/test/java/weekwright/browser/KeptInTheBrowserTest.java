@@ -110,7 +110,6 @@ class KeptInTheBrowserTest {
         browser.until(d -> line().startsWith("2 sent ") || line().startsWith("All sent "));
         assertThat(logged()).containsExactly(75, 45);
         browser.open("/log");
-        browser.until(d -> browser.script("return document.readyState").equals("complete"));
         assertThat(entries()).isEmpty();
         assertThat(logged()).containsExactly(75, 45);
     }
@@ -248,7 +247,6 @@ class KeptInTheBrowserTest {
                 .contains(LocalDate.of(2026, 11, 25));
 
         browser.open("/notes/new");
-        browser.until(d -> browser.script("return document.readyState").equals("complete"));
         server.stop();
         browser.driver().findElement(By.id("title")).sendKeys("The weir in frost");
         browser.driver().findElement(By.id("text")).sendKeys("Ice on the sill.");
@@ -267,7 +265,6 @@ class KeptInTheBrowserTest {
                 .anyMatch(note -> note.title().equals("The weir in frost"));
 
         browser.open("/week/sheet");
-        browser.until(d -> browser.script("return document.readyState").equals("complete"));
         server.stop();
         browser.driver().findElement(By.cssSelector(".wall-hours input")).sendKeys("1,75");
         browser.driver()

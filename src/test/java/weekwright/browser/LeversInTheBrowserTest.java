@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
-import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import weekwright.forecast.KeptLeversStore;
@@ -25,14 +24,10 @@ class LeversInTheBrowserTest {
                         "//input[@id='" + name + "']/ancestor::div[contains(@class, 'lever')]/input[@type='range']"));
     }
 
-    private static Object script(BrowserFixture browser, String script) {
-        return ((JavascriptExecutor) browser.driver()).executeScript(script);
-    }
-
     /** Read in one go: the answer may be replaced by a better one at any time. */
     private static String answer(BrowserFixture browser, String part) {
         return (String)
-                script(browser, "return document.querySelector('[data-answer] " + part + "').textContent.trim()");
+                browser.script("return document.querySelector('[data-answer] " + part + "').textContent.trim()");
     }
 
     private static void untilAnswered(BrowserFixture browser, String address) {
@@ -50,7 +45,7 @@ class LeversInTheBrowserTest {
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
             browser.open("/ahead/levers");
             assertThat(answer(browser, "h1")).isEqualTo(NOTHING_PULLED);
-            script(browser, "window.stayed = true");
+            browser.script("window.stayed = true");
             WebElement slider = slider(browser, "supporters");
             assertThat(slider.getDomAttribute("aria-label")).isEqualTo("Supporters, more or fewer");
             press(slider, Keys.ARROW_LEFT, 12);
@@ -71,7 +66,7 @@ class LeversInTheBrowserTest {
             press(slider, Keys.ARROW_RIGHT, 12);
             assertThat(number(browser, "supporters").getDomProperty("value")).isEmpty();
             untilAnswered(browser, "prices=30");
-            assertThat(script(browser, "return window.stayed")).isEqualTo(true);
+            assertThat(browser.script("return window.stayed")).isEqualTo(true);
 
             // the first answer is followed by the whole one
             browser.until(d -> !d.findElements(By.cssSelector("[data-answer][data-settling=false]"))

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
-import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import weekwright.notes.Note;
@@ -112,18 +111,16 @@ class NoteInTheBrowserTest {
         browser.until(driver -> driver.findElements(By.cssSelector("[data-page-view] img[alt='Two stones']"))
                         .size()
                 == 1);
-        ((JavascriptExecutor) browser.driver())
-                .executeScript("const t = document.getElementById('text'); t.setSelectionRange(0, 3);");
+        browser.script("const t = document.getElementById('text'); t.setSelectionRange(0, 3);");
         text.sendKeys(Keys.chord(Keys.CONTROL, "i"));
         assertThat(text.getAttribute("value")).startsWith("*Two* lie.");
         text.sendKeys(Keys.chord(Keys.CONTROL, Keys.ENTER));
         browser.until(driver -> driver.findElements(By.cssSelector("[data-page-view] em")).stream()
                 .anyMatch(em -> em.getText().equals("Two")));
-        ((JavascriptExecutor) browser.driver())
-                .executeScript("const data = new DataTransfer();"
-                        + "data.items.add(new File(['no picture'], 'plan.png', {type: 'image/png'}));"
-                        + "document.getElementById('text').dispatchEvent(new ClipboardEvent('paste',"
-                        + " {clipboardData: data, bubbles: true, cancelable: true}));");
+        browser.script("const data = new DataTransfer();"
+                + "data.items.add(new File(['no picture'], 'plan.png', {type: 'image/png'}));"
+                + "document.getElementById('text').dispatchEvent(new ClipboardEvent('paste',"
+                + " {clipboardData: data, bubbles: true, cancelable: true}));");
         browser.until(driver -> driver.findElement(By.cssSelector("[data-refused]"))
                 .getText()
                 .equals("\"plan.png\" is no JPEG, PNG or WebP inside; save it as one of these."));
@@ -164,14 +161,13 @@ class NoteInTheBrowserTest {
 
     private static void send(String id, String event, String name) throws Exception {
         byte[] png = CameraPicture.bytes(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png");
-        ((JavascriptExecutor) browser.driver())
-                .executeScript(
-                        "const data = new DataTransfer();"
-                                + "const bytes = Uint8Array.from(atob(arguments[0]), (c) => c.charCodeAt(0));"
-                                + "data.items.add(new File([bytes], arguments[1], {type: 'image/png'}));"
-                                + "document.getElementById(arguments[2]).dispatchEvent(" + event + ");",
-                        Base64.getEncoder().encodeToString(png),
-                        name,
-                        id);
+        browser.script(
+                "const data = new DataTransfer();"
+                        + "const bytes = Uint8Array.from(atob(arguments[0]), (c) => c.charCodeAt(0));"
+                        + "data.items.add(new File([bytes], arguments[1], {type: 'image/png'}));"
+                        + "document.getElementById(arguments[2]).dispatchEvent(" + event + ");",
+                Base64.getEncoder().encodeToString(png),
+                name,
+                id);
     }
 }

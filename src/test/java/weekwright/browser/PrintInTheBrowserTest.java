@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import weekwright.testkit.BrowserFixture;
 import weekwright.testkit.BrowserFixture.Paper;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.Visitor;
 
 /** What is put on paper, as the browser prints it. */
 class PrintInTheBrowserTest {
@@ -35,7 +36,7 @@ class PrintInTheBrowserTest {
                 }
             };
             try (PDDocument pdf = Loader.loadPDF(bytes)) {
-                String text = letters.getText(pdf).replaceAll("\\s+", " ");
+                String text = letters.getText(pdf).replaceAll("[\\s\u00a0]+", " ");
                 return new Printed(pdf.getNumberOfPages(), text, beyond);
             }
         }
@@ -101,18 +102,50 @@ class PrintInTheBrowserTest {
         try (ServerFixture server = ServerFixture.sample().drawn();
                 BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
             for (Sheet sheet : SHEETS) {
-                browser.open(sheet.path());
-                for (Paper paper : Paper.values()) {
-                    Printed printed = Printed.of(browser.pdf(paper));
-                    String said = sheet.path() + " on " + paper;
-                    assertThat(printed.pages()).as(said).isBetween(1, sheet.pages());
-                    assertThat(printed.text()).as(said).contains(sheet.on());
-                    sheet.off()
-                            .forEach(word -> assertThat(printed.text()).as(said).doesNotContain(word));
-                    assertThat(printed.cutOff()).as(said).isEmpty();
-                }
+                look(browser, sheet);
             }
             assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void the_log_is_printed_as_the_entries_of_its_day_without_the_forms_that_take_them() throws Exception {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            Visitor ilse = server.as("ilse");
+            ilse.follow(ilse.form(ilse.get("/log"), "form[data-log]")
+                    .with("hours", "3:15")
+                    .with("note", "Two stones bedded")
+                    .send());
+            ilse.follow(ilse.form(ilse.get("/log"), "form[data-log]")
+                    .with("who", "bram")
+                    .press("start-clock"));
+            look(
+                    browser,
+                    new Sheet(
+                            "/log",
+                            1,
+                            List.of("Log, Wed 25 Nov Today so far Ilse, Set the sill stones Two stones bedded 3¼ h"),
+                            List.of(
+                                    "At what",
+                                    "How is it?",
+                                    "More: ",
+                                    "The whole week",
+                                    "Bram",
+                                    "Nothing done today",
+                                    "Without the server")));
+        }
+    }
+
+    private static void look(BrowserFixture browser, Sheet sheet) throws IOException {
+        browser.open(sheet.path());
+        for (Paper paper : Paper.values()) {
+            Printed printed = Printed.of(browser.pdf(paper));
+            String said = sheet.path() + " on " + paper;
+            assertThat(printed.pages()).as(said).isBetween(1, sheet.pages());
+            assertThat(printed.text()).as(said).contains(sheet.on());
+            sheet.off().forEach(word -> assertThat(printed.text()).as(said).doesNotContain(word));
+            assertThat(printed.cutOff()).as(said).isEmpty();
         }
     }
 }

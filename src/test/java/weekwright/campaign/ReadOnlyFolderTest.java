@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -39,16 +38,7 @@ class ReadOnlyFolderTest {
     }
 
     private boolean attributes(String change) throws InterruptedException {
-        try {
-            return new ProcessBuilder("chattr", "-R", change, project.toString())
-                            .redirectErrorStream(true)
-                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start()
-                            .waitFor()
-                    == 0;
-        } catch (IOException noSuchCommand) {
-            return false;
-        }
+        return Commands.did("chattr", "-R", change, project.toString());
     }
 
     private static Visitor.Form hours(Visitor ilse) {

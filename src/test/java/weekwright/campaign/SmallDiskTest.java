@@ -37,7 +37,7 @@ class SmallDiskTest {
     @BeforeEach
     void mount() throws Exception {
         disk = Files.createDirectory(temp.resolve("disk"));
-        assumeTrue(did("mount", "-t", "tmpfs", "-o", "size=12m", "tmpfs", disk.toString()), HOW);
+        assumeTrue(Commands.did("mount", "-t", "tmpfs", "-o", "size=12m", "tmpfs", disk.toString()), HOW);
     }
 
     @AfterEach
@@ -46,20 +46,7 @@ class SmallDiskTest {
             server.close();
             app.close();
         }
-        did("umount", disk.toString());
-    }
-
-    private static boolean did(String... command) throws InterruptedException {
-        try {
-            return new ProcessBuilder(command)
-                            .redirectErrorStream(true)
-                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start()
-                            .waitFor()
-                    == 0;
-        } catch (IOException noSuchCommand) {
-            return false;
-        }
+        Commands.did("umount", disk.toString());
     }
 
     private Visitor serve() throws Exception {
@@ -139,7 +126,7 @@ class SmallDiskTest {
         server.close();
         app.close();
         server = null;
-        assumeTrue(did("mount", "-o", "remount,ro", disk.toString()), HOW);
+        assumeTrue(Commands.did("mount", "-o", "remount,ro", disk.toString()), HOW);
         Path project = disk.resolve("project");
         assertThatThrownBy(() -> new App(project, ServerFixture.CLOCK, Templates.packed(), false))
                 .isInstanceOf(FolderRefused.class)

@@ -46,18 +46,8 @@ class DatesRulesTest {
     void rule_1_todays_slot_stays_open_until_something_is_published_on_it() {
         ProjectInputs open = project().today("2027-03-05").fridays("2027-01-01");
         assertThat(Run.of(open).outcome().slots[0]).isEqualTo(day("2027-03-05"));
-        ProjectInputs published = project().today("2027-03-05").fridays("2027-01-01");
-        published.episode(new Inputs.Episode(
-                "e1",
-                Inputs.EpisodeKind.BUILD,
-                day("2027-03-05"),
-                Inputs.Range.EMPTY,
-                "",
-                0,
-                day("2027-02-20"),
-                day("2027-03-04"),
-                day("2027-03-05"),
-                List.of()));
+        ProjectInputs published =
+                project().today("2027-03-05").fridays("2027-01-01").published("e1", "2027-03-05");
         assertThat(Run.of(published).outcome().slots[0]).isEqualTo(day("2027-03-12"));
     }
 

@@ -58,17 +58,7 @@ class MoneyRulesTest {
         ProjectInputs project =
                 project().today("2027-03-08").level("film", 300, true).supporters("2027-03", "film", 50, 0, 0);
         limit(project, 2);
-        project.episode(new Inputs.Episode(
-                "e0",
-                Inputs.EpisodeKind.BUILD,
-                day("2027-03-05"),
-                Inputs.Range.EMPTY,
-                "",
-                0,
-                day("2027-03-05"),
-                day("2027-03-05"),
-                day("2027-03-05"),
-                List.of()));
+        project.published("e0", "2027-03-05");
         project.episode(DatesRulesTest.cut("e1", "2027-03-12", "2027-02-20"));
         project.episode(DatesRulesTest.cut("e2", "2027-03-19", "2027-02-20"));
         Run run = Run.of(project);

@@ -16,6 +16,23 @@ import weekwright.testkit.Run;
 
 /** Networks without scarce people: published tables, and the longest path of another library as oracle. Activities are waits. */
 class NetworksTest {
+    /** B. W. Taylor, Introduction to Management Science, solutions to chapter 8, with a dummy 4-5 of no days. */
+    private static final int[][] SECOND_ARCS = {
+        {1, 2, 8, 1},
+        {1, 3, 10, 0},
+        {1, 4, 9, 6},
+        {2, 5, 6, 1},
+        {2, 6, 4, 8},
+        {3, 5, 5, 0},
+        {4, 5, 0, 6},
+        {4, 7, 7, 11},
+        {5, 7, 12, 0},
+        {5, 8, 15, 1},
+        {6, 9, 18, 8},
+        {7, 8, 4, 0},
+        {8, 9, 7, 0}
+    };
+
     /**
      * A textbook three-point network of 14 activities with all early starts and finishes printed (question in open circulation,
      * read at studyzin.com and wizedu.com): a, m, b; predecessors; printed ES and EF. Durations are six times as long here, so that
@@ -146,25 +163,9 @@ class NetworksTest {
 
     @Test
     void the_second_printed_arc_network_lasts_38_days_along_its_critical_path() {
-        // same source, with a dummy 4-5 of no days; printed total floats
-        int[][] arcs = {
-            {1, 2, 8, 1},
-            {1, 3, 10, 0},
-            {1, 4, 9, 6},
-            {2, 5, 6, 1},
-            {2, 6, 4, 8},
-            {3, 5, 5, 0},
-            {4, 5, 0, 6},
-            {4, 7, 7, 11},
-            {5, 7, 12, 0},
-            {5, 8, 15, 1},
-            {6, 9, 18, 8},
-            {7, 8, 4, 0},
-            {8, 9, 7, 0}
-        };
-        Run run = Run.of(arcs(arcs));
+        Run run = Run.of(arcs(SECOND_ARCS));
         assertThat(days(run.outcome().held.stageLanding[0][0])).isEqualTo(38);
-        for (int[] arc : arcs) {
+        for (int[] arc : SECOND_ARCS) {
             assertThat(run.outcome().critical[run.task(name(arc))])
                     .as(name(arc))
                     .isEqualTo(arc[3] == 0 ? 1 : 0);
@@ -173,27 +174,12 @@ class NetworksTest {
 
     @Test
     void the_printed_total_floats_are_what_an_arc_can_slip_without_moving_the_end() {
-        int[][] arcs = {
-            {1, 2, 8, 1},
-            {1, 3, 10, 0},
-            {1, 4, 9, 6},
-            {2, 5, 6, 1},
-            {2, 6, 4, 8},
-            {3, 5, 5, 0},
-            {4, 5, 0, 6},
-            {4, 7, 7, 11},
-            {5, 7, 12, 0},
-            {5, 8, 15, 1},
-            {6, 9, 18, 8},
-            {7, 8, 4, 0},
-            {8, 9, 7, 0}
-        };
-        for (int slipping = 0; slipping < arcs.length; slipping++) {
+        for (int slipping = 0; slipping < SECOND_ARCS.length; slipping++) {
             for (int more = 0; more <= 1; more++) {
-                int[][] slipped = Arrays.stream(arcs).map(int[]::clone).toArray(int[][]::new);
+                int[][] slipped = Arrays.stream(SECOND_ARCS).map(int[]::clone).toArray(int[][]::new);
                 slipped[slipping][2] += slipped[slipping][3] + more;
                 assertThat(days(Run.of(arcs(slipped)).outcome().held.stageLanding[0][0]))
-                        .as(name(arcs[slipping]))
+                        .as(name(SECOND_ARCS[slipping]))
                         .isEqualTo(38 + more);
             }
         }

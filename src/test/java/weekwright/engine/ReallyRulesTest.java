@@ -12,6 +12,24 @@ import weekwright.testkit.Run;
 
 /** Rules 121 and 125 to 131: how such work really goes. */
 class ReallyRulesTest {
+    /** A line that is needed when half of task a is done and is nine days on the way. */
+    private static final Inputs.Material OIL_AT_HALF = new Inputs.Material(
+            "oil",
+            "a",
+            "",
+            1,
+            0,
+            Inputs.Range.of(100),
+            Inputs.Source.BOUGHT,
+            0.5,
+            Inputs.Range.of(9),
+            0,
+            Inputs.NONE,
+            Inputs.NONE,
+            Inputs.NONE,
+            0,
+            "");
+
     @Test
     void rule_121_rough_hours_beyond_the_listed_tasks_are_worked_after_the_stages_last_task() {
         ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8);
@@ -161,22 +179,7 @@ class ReallyRulesTest {
     void rule_127_and_131_in_one_go_waits_for_a_line_that_is_needed_halfway() {
         ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(10_000, 0);
         project.task("a").exactly(6).oneGo();
-        project.material(new Inputs.Material(
-                "oil",
-                "a",
-                "",
-                1,
-                0,
-                Inputs.Range.of(100),
-                Inputs.Source.BOUGHT,
-                0.5,
-                Inputs.Range.of(9),
-                0,
-                Inputs.NONE,
-                Inputs.NONE,
-                Inputs.NONE,
-                0,
-                ""));
+        project.material(OIL_AT_HALF);
         Run run = Run.of(project);
         assertThat(run.start("a")).isEqualTo("2027-03-10");
         assertThat(run.landing("a")).isEqualTo("2027-03-10");
@@ -285,22 +288,7 @@ class ReallyRulesTest {
         ProjectInputs project =
                 project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(10_000, 0).orders(0, 0);
         project.task("a").exactly(16);
-        project.material(new Inputs.Material(
-                "oil",
-                "a",
-                "",
-                1,
-                0,
-                Inputs.Range.of(100),
-                Inputs.Source.BOUGHT,
-                0.5,
-                Inputs.Range.of(9),
-                0,
-                Inputs.NONE,
-                Inputs.NONE,
-                Inputs.NONE,
-                0,
-                ""));
+        project.material(OIL_AT_HALF);
         Run run = Run.of(project);
         assertThat(run.start("a")).isEqualTo("2027-03-01");
         assertThat(run.landing("a")).isEqualTo("2027-03-10");

@@ -119,15 +119,6 @@ class FormatsTest {
     }
 
     @Test
-    void ends_of_money_ranges_have_three_significant_figures() {
-        assertThat(euro.moneyRange(164_312, 231_288)).isEqualTo("between €1,640 and €2,310");
-        assertThat(euro.moneyRange(1_234_567, 9_876_543)).isEqualTo("between €12,300 and €98,800");
-        assertThat(euro.moneyRange(-12_345, 67_890)).isEqualTo("between −€123 and €679");
-        assertThat(euro.moneyRange(164_312, 164_398)).isEqualTo("about €1,640");
-        assertThat(euro.moneyRough(1_250)).isEqualTo("€13");
-    }
-
-    @Test
     void a_date_has_its_weekday_within_ten_days_and_its_year_when_not_this_year() {
         assertThat(seen(euro.date(LocalDate.of(2026, 11, 27)))).isEqualTo("Friday_27_November");
         assertThat(seen(euro.date(LocalDate.of(2026, 12, 5)))).isEqualTo("Saturday_5_December");

@@ -14,6 +14,14 @@ import java.util.Map;
 public final class BadInput {
     public static final String MISSING = "is missing; it has to be given";
 
+    /** A text of nothing but the letter a that is too long, as the sentence about it quotes it. */
+    public static final String CUT = "\"" + "a".repeat(59) + "…\"";
+
+    /** What is said of a day far from the start of {@link SmallProject}. */
+    public static final String FAR =
+            " is too far from the start of the project, 1 September 2026; write a day from 1 September 1976 to 1"
+                    + " September 2086";
+
     private final Visitor visitor;
     private final String form;
     private final String act;
@@ -144,9 +152,8 @@ public final class BadInput {
     }
 
     public static List<Sent> text(String field) {
-        String most = "a".repeat(59);
         return List.of(
-                typed(field, "a".repeat(201), "\"" + most + "…\" is too long; write at most 200 characters"),
+                typed(field, "a".repeat(201), CUT + " is too long; write at most 200 characters"),
                 line(field),
                 typed(field, "a\u0007b", "\"a\u0007b\" has a character that is no text at character 2; take it out"));
     }
@@ -194,10 +201,7 @@ public final class BadInput {
     /** A text of several lines. */
     public static List<Sent> lines(String field, int most) {
         return List.of(
-                typed(
-                        field,
-                        "a".repeat(most + 1),
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most " + most + " characters"),
+                typed(field, "a".repeat(most + 1), CUT + " is too long; write at most " + most + " characters"),
                 typed(field, "a\u0007b", "\"a\u0007b\" has a character that is no text at character 2; take it out"));
     }
 }

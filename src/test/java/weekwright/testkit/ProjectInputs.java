@@ -272,6 +272,21 @@ public final class ProjectInputs {
                 Arrays.stream(tells).map(task -> new Inputs.Tell(task, 1)).toList()));
     }
 
+    /** An episode of the build that was filmed, cut and published on its slot, telling nothing. */
+    public ProjectInputs published(String id, String slot) {
+        return episode(new Inputs.Episode(
+                id,
+                Inputs.EpisodeKind.BUILD,
+                day(slot),
+                Inputs.Range.EMPTY,
+                "",
+                0,
+                day(slot),
+                day(slot),
+                day(slot),
+                List.of()));
+    }
+
     public ProjectInputs episode(Inputs.Episode one) {
         episodes.add(one);
         return this;

@@ -2,6 +2,7 @@ package weekwright.testkit;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 import weekwright.base.Problems;
 import weekwright.base.Reading;
 import weekwright.base.Shape;
@@ -43,6 +44,10 @@ import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.SupporterMonth;
 import weekwright.funds.SupporterMonthStore;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.notes.Photo;
+import weekwright.notes.PhotoStore;
 
 /**
  * An invented project small enough to keep in mind, as of Wednesday 25 November 2026: Ilse (mason, joiner), Bram (camera,
@@ -79,18 +84,21 @@ public final class SmallProject {
 
     /** Settings of a project with nothing set but these of publishing: column, text, column, text … */
     public static Settings publishing(String... pairs) {
+        return bare(new String[0], pairs);
+    }
+
+    /** As above with nothing set but these of the project. */
+    public static Settings project(String... pairs) {
+        return bare(pairs, new String[0]);
+    }
+
+    private static Settings bare(String[] project, String[] publishing) {
+        String[] named = {"name", "The weir", "started", "1990-01-01", "currency", "EUR", "zone", "Europe/Berlin"};
         return new Settings(
                 of(
                         Project.class,
-                        "name",
-                        "The weir",
-                        "started",
-                        "1990-01-01",
-                        "currency",
-                        "EUR",
-                        "zone",
-                        "Europe/Berlin"),
-                of(Publishing.class, pairs),
+                        Stream.concat(Stream.of(named), Stream.of(project)).toArray(String[]::new)),
+                of(Publishing.class, publishing),
                 of(Weather.class),
                 of(OrderSettings.class),
                 of(MoneySettings.class),
@@ -119,6 +127,48 @@ public final class SmallProject {
                                 "1",
                                 "text",
                                 "Post the parcel")));
+    }
+
+    /** Writes the project and two build notes, the first with a picture that lies nowhere. */
+    public static void fillWithNotes(Db db) {
+        fill(db);
+        db.write("test", write -> {
+            NoteStore.TABLE.insert(
+                    write,
+                    of(
+                            Note.class,
+                            "id",
+                            "n1",
+                            "title",
+                            "Sill stones",
+                            "date",
+                            "2026-11-09",
+                            "author",
+                            "ilse",
+                            "stage",
+                            "weir",
+                            "tasks",
+                            "weir.2",
+                            "visible",
+                            "everyone",
+                            "text",
+                            "Two of *nine* lie.\n\n- [x] bedded\n\n<script>alert(1)</script>"));
+            NoteStore.TABLE.insert(
+                    write, of(Note.class, "id", "n2", "title", "Frost", "date", "2026-11-20", "text", "No lime."));
+            PhotoStore.TABLE.insert(
+                    write,
+                    of(
+                            Photo.class,
+                            "note",
+                            "n1",
+                            "file",
+                            "sill.png",
+                            "caption",
+                            "The first two",
+                            "alternative",
+                            "Two dressed stones in a row"));
+            return null;
+        });
     }
 
     private static void settings(Write write) {

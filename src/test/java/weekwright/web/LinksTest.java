@@ -24,7 +24,7 @@ class LinksTest {
     @Test
     void every_link_picture_style_and_script_of_every_page_that_can_be_reached_answers() {
         List<String> dead = new ArrayList<>();
-        List<String> held = new ArrayList<>();
+        List<String> within = new ArrayList<>();
         Set<String> seen = new HashSet<>(Set.of("/ahead"));
         Map<String, Integer> queries = new HashMap<>();
         Deque<String> waiting = new ArrayDeque<>(seen);
@@ -39,7 +39,7 @@ class LinksTest {
                 if (!reply.header("content-type").startsWith("text/html")) {
                     continue;
                 }
-                held.addAll(partly(path, reply.page()));
+                within.addAll(within(path, reply.page()));
                 for (Element link : reply.page().select("[href], [src], form[action]")) {
                     String to = link.hasAttr("href")
                             ? link.absUrl("href")
@@ -58,17 +58,17 @@ class LinksTest {
             }
         }
         assertThat(dead).isEmpty();
-        assertThat(held).isEmpty();
+        assertThat(within).isEmpty();
         assertThat(seen)
                 .contains("/week", "/log", "/build", "/episodes", "/funds", "/notes", "/crew", "/crew/settings")
                 .hasSizeGreaterThan(30);
     }
 
     /**
-     * What is wrong with the addresses within a page: each leads to something there, and one of them is what a browser waits for
-     * before it paints (HTML, link type "expect").
+     * What is wrong within a page: each address of its own leads to something there, one of them is what a browser waits for before
+     * it paints (HTML, link type "expect"), and a form that may wait on a device says under which name.
      */
-    private static List<String> partly(String path, Document page) {
+    private static List<String> within(String path, Document page) {
         List<String> wrong = new ArrayList<>();
         for (String to : page.select("[href^=#]").eachAttr("href")) {
             if (to.length() > 1 && page.getElementById(to.substring(1)) == null) {
@@ -78,6 +78,9 @@ class LinksTest {
         if (page.select("head link[rel=expect][blocking=render][href=#sheet-whole]")
                 .isEmpty()) {
             wrong.add(path + " may be painted before all of it is there");
+        }
+        if (!page.select("form[data-keep='']").isEmpty()) {
+            wrong.add(path + " has a form that waits on a device without a name");
         }
         return wrong;
     }

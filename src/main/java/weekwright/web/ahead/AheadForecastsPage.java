@@ -38,7 +38,7 @@ public final class AheadForecastsPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecasts.Shown> shown = request.forecast()
                 .shown()
                 .filter(one -> !one.firstLook() && one.plan().isPresent());

@@ -3,36 +3,28 @@ package weekwright.web.ahead;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import weekwright.base.Problems;
 import weekwright.base.Words;
-import weekwright.build.Said;
 import weekwright.build.Task;
 import weekwright.engine.Inputs;
 import weekwright.engine.explain.Levers;
 import weekwright.forecast.Basis;
-import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.forecast.KeepLevers;
 import weekwright.forecast.KeptLevers;
 import weekwright.forecast.KeptLeversStore;
-import weekwright.forecast.LeverAnswer;
 import weekwright.forecast.LeverFutures;
 import weekwright.forecast.Names;
-import weekwright.render.Chances;
 import weekwright.render.Form;
 import weekwright.render.Formats;
-import weekwright.render.chart.AheadPicture;
-import weekwright.render.chart.LeverPicture;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
@@ -76,9 +68,9 @@ public final class AheadLeversPage implements Page {
             List<Form.Choice> trades,
             List<Form.Choice> tasks,
             List<Chosen> chosen,
-            List<StageRow> stages,
+            List<LeverTables.Stage> stages,
             String drawings,
-            List<Row> rows,
+            List<LeverTables.Row> rows,
             String drawn,
             boolean settling,
             String address,
@@ -87,37 +79,25 @@ public final class AheadLeversPage implements Page {
     /** A box that takes a chosen task out again. */
     public record Chosen(String field, String value, String label) {}
 
-    /** @param anew landing with an order of work made for it; empty where that is not known or changes nothing */
-    public record StageRow(
-            String id,
-            String name,
-            String now,
-            String then,
-            String difference,
-            String share,
-            String covered,
-            String anew) {}
-
-    /** Another figure, as it stands and as tried. */
-    public record Row(String what, String now, String then, String difference) {}
-
     /** @param row by which it is removed */
     public record Kept(long row, long version, String name, String said, String address) {}
 
     @Override
     public View show(Request request) {
         LocalDate today = request.today();
-        Formats formats = new Formats(request.settings().project().currency(), today);
+        Formats formats = request.formats();
         FormReader asked = request.asked();
         Optional<Forecasts.Shown> shown = Outlook.shown(request);
         Basis ground = futures.basis(request.db(), today, shown);
         LeverFields.Read levers = LeverFields.read(asked, ground.inputs());
         boolean faulty = asked.problems().hasFaults();
         boolean pulled = !levers.levers().none() && !faulty;
-        LeverWords words = new LeverWords(ground.names(), formats, horizon(ground.inputs()));
+        LocalDate horizon = ground.asOf().plusMonths(ground.inputs().horizonMonths());
+        LeverWords words = new LeverWords(ground.names(), formats, horizon);
         Optional<LeverFutures.Look> look =
                 pulled ? Optional.of(futures.look(request.db(), today, shown, levers.levers())) : Optional.empty();
-        Optional<LeverAnswer> answer = look.map(LeverFutures.Look::answer);
+        Optional<LeverTables> answer =
+                look.map(one -> new LeverTables(one.answer(), words, ground.names(), today, horizon, formats));
         String address = address(levers.pulled());
         Map<String, List<String>> texts = faulty ? texts(asked, levers) : levers.words();
         Map<String, List<String>> choosing = new LinkedHashMap<>(texts);
@@ -126,7 +106,8 @@ public final class AheadLeversPage implements Page {
                 request.asking(texts, asked.problems().list()),
                 request.asking(choosing, asked.problems().list()),
                 request.form("", Map.of("pulled", String.join(" ", levers.pulled()))),
-                answer.map(words::head).orElse("Change something and see what the forecast makes of it"),
+                look.map(one -> words.head(one.answer()))
+                        .orElse("Change something and see what the forecast makes of it"),
                 lead(words, levers, ground.inputs(), pulled),
                 formats.currencyMark().strip(),
                 ground.inputs().crew().stream()
@@ -135,12 +116,10 @@ public final class AheadLeversPage implements Page {
                 trades(ground.inputs()),
                 request.read(read -> Choices.tasks(read, AheadLeversPage::open)),
                 chosen(levers.levers(), ground.inputs(), ground.names(), formats),
-                answer.map(one -> stages(one, words, ground.names())).orElse(List.of()),
-                answer.filter(one -> !one.stages().isEmpty())
-                        .map(one -> picture(one, ground.names(), today, formats))
-                        .orElse(""),
-                answer.map(one -> rows(one, formats, ground.inputs())).orElse(List.of()),
-                answer.map(AheadLeversPage::drawn).orElse(""),
+                answer.map(LeverTables::stages).orElse(List.of()),
+                answer.map(LeverTables::drawings).orElse(""),
+                answer.map(LeverTables::rows).orElse(List.of()),
+                answer.map(LeverTables::drawn).orElse(""),
                 look.map(one -> !one.settled()).orElse(false),
                 address,
                 kept(request, words, ground.inputs()));
@@ -148,10 +127,6 @@ public final class AheadLeversPage implements Page {
 
     private static boolean open(Task task) {
         return task.done().isEmpty() && task.dropped().isEmpty();
-    }
-
-    private static LocalDate horizon(Inputs inputs) {
-        return LocalDate.ofEpochDay(inputs.asOf()).plusMonths(inputs.horizonMonths());
     }
 
     /** What stands in the fields where something was refused: all as it was typed. */
@@ -194,102 +169,6 @@ public final class AheadLeversPage implements Page {
             }
         }
         return all;
-    }
-
-    private static List<StageRow> stages(LeverAnswer answer, LeverWords words, Names names) {
-        return answer.stages().stream()
-                .map(stage -> new StageRow(
-                        stage.id(),
-                        names.stage(stage.id()),
-                        words.landing(stage.landing().now()),
-                        words.landing(stage.landing().then()),
-                        LeverWords.difference(stage),
-                        LeverWords.share(stage),
-                        percents(stage.covered()),
-                        stage.reordered().map(words::landing).orElse("")))
-                .toList();
-    }
-
-    private static String picture(LeverAnswer answer, Names names, LocalDate today, Formats formats) {
-        return new LeverPicture(
-                        answer.stages().stream()
-                                .map(stage -> new LeverPicture.Row(
-                                        names.stage(stage.id()),
-                                        range(stage.landing().now()),
-                                        range(stage.landing().then()),
-                                        "/build/stages/" + stage.id()))
-                                .toList(),
-                        today,
-                        formats)
-                .drawings();
-    }
-
-    private static AheadPicture.Range range(Forecast.Days days) {
-        return new AheadPicture.Range(days.p10(), days.p50(), days.p90());
-    }
-
-    private static String percents(LeverAnswer.Pair<Double> chance) {
-        String now = Chances.percent(chance.now());
-        String then = Chances.percent(chance.then());
-        return now.equals(then) ? now : then + ", now " + now;
-    }
-
-    private static List<Row> rows(LeverAnswer answer, Formats formats, Inputs inputs) {
-        List<Row> rows = new ArrayList<>();
-        double more = answer.empty().then() - answer.empty().now();
-        rows.add(new Row(
-                "Slots of the next twelve that stay empty, in the mean",
-                one(answer.empty().now()),
-                one(answer.empty().then()),
-                Math.abs(more) < 0.05 ? "the same" : one(Math.abs(more)) + (more > 0 ? " more" : " fewer")));
-        rows.add(days("The cash holds until, in four of five futures", answer.runway(), formats, inputs));
-        rows.add(days("If pledges stopped today, until", answer.withoutPledges(), formats, inputs));
-        double under = answer.underReserve().then() - answer.underReserve().now();
-        rows.add(new Row(
-                "Chance of a day under the reserve, orders going out on their day",
-                Chances.percent(answer.underReserve().now()),
-                Chances.percent(answer.underReserve().then()),
-                Math.abs(under) < 0.005 ? "the same" : under > 0 ? "more likely" : "less likely"));
-        rows.add(new Row(
-                "Paid out by the end of "
-                        + Said.month(YearMonth.from(LocalDate.ofEpochDay(inputs.asOf()))
-                                .plusMonths(12))
-                        + ", in the mean",
-                formats.moneyForecast(answer.paidOut().now()),
-                formats.moneyForecast(answer.paidOut().then()),
-                paidOut(answer.paidOut().then() - answer.paidOut().now(), formats)));
-        return rows;
-    }
-
-    private static String paidOut(long more, Formats formats) {
-        String apart = formats.moneyForecast(Math.abs(more));
-        return apart.equals(formats.moneyForecast(0)) ? "the same" : apart + (more > 0 ? " more" : " less");
-    }
-
-    private static String one(double mean) {
-        return String.format(Locale.ROOT, "%.1f", mean);
-    }
-
-    private static Row days(String what, LeverAnswer.Pair<Optional<LocalDate>> pair, Formats formats, Inputs inputs) {
-        long apart = until(pair.then(), inputs) - until(pair.now(), inputs);
-        return new Row(
-                what,
-                said(pair.now(), formats, inputs),
-                said(pair.then(), formats, inputs),
-                apart == 0 ? "the same" : Formats.count(Math.abs(apart), "day") + (apart > 0 ? " longer" : " less"));
-    }
-
-    private static long until(Optional<LocalDate> day, Inputs inputs) {
-        return day.orElse(horizon(inputs)).toEpochDay();
-    }
-
-    private static String said(Optional<LocalDate> day, Formats formats, Inputs inputs) {
-        return day.map(formats::date).orElse("past " + formats.date(horizon(inputs)));
-    }
-
-    private static String drawn(LeverAnswer answer) {
-        return Formats.grouped(answer.futures()) + " futures of each, in pairs with the same luck (seed "
-                + Forecasts.SEED + ").";
     }
 
     private static String address(List<String> pulled) {

@@ -32,13 +32,20 @@ public final class AheadRecordPage implements Page {
     public record Loss(String name, String crps, String pinball) {}
 
     /**
-     * @param making how far the record is that is being made; empty when it is finished
+     * @param making how far the record is that is being made; empty when none is
+     * @param failed whether the one of today could not be made
      * @param lead whether ranges have been too narrow
      * @param sentences of it
      * @param basis what was known of what
      */
     public record View(
-            String making, String lead, List<String> sentences, String basis, List<Loss> losses, List<Stage> stages) {}
+            String making,
+            boolean failed,
+            String lead,
+            List<String> sentences,
+            String basis,
+            List<Loss> losses,
+            List<Stage> stages) {}
 
     @Override
     public View show(Request request) {
@@ -50,7 +57,7 @@ public final class AheadRecordPage implements Page {
                         ? "Looking back."
                         : "Looking back: " + look.done() + " of " + Formats.count(look.of(), "Friday") + ".";
         if (look.shown().isEmpty()) {
-            return new View(making, "", List.of(), "", List.of(), List.of());
+            return new View(making, look.failed(), "", List.of(), "", List.of(), List.of());
         }
         TrackRecord record = look.shown().get();
         List<String> sentences = new ArrayList<>();
@@ -60,11 +67,12 @@ public final class AheadRecordPage implements Page {
         }
         return new View(
                 making,
+                look.failed(),
                 RecordWords.verdict(record),
                 sentences,
                 RecordWords.basis(record),
                 record.all().isEmpty() ? List.of() : losses(record.crps(), record.pinball()),
-                stages(record, new Formats(request.settings().project().currency(), today)));
+                stages(record, request.formats()));
     }
 
     private static List<Loss> losses(TrackRecord.Losses crps, TrackRecord.Losses pinball) {

@@ -74,6 +74,10 @@ final class MovedFacts {
                 .toList();
     }
 
+    private List<String> tasks(BiPredicate<Inputs.Task, Inputs.Task> changed) {
+        return both(then.tasks(), now.tasks(), Inputs.Task::id, names::task, changed);
+    }
+
     private static <T> List<String> only(
             List<T> here, List<T> there, Function<T, String> id, Function<String, String> name) {
         Map<String, T> others = byId(there, id);
@@ -101,24 +105,10 @@ final class MovedFacts {
         if (minutes > 0) {
             say(Cause.WORK, Formats.hoursLong(minutes) + " logged");
         }
+        say(Cause.WORK, tasks((a, b) -> a.done() == Inputs.NONE && b.done() != Inputs.NONE), "done");
         say(
                 Cause.WORK,
-                both(
-                        then.tasks(),
-                        now.tasks(),
-                        Inputs.Task::id,
-                        names::task,
-                        (a, b) -> a.done() == Inputs.NONE && b.done() != Inputs.NONE),
-                "done");
-        say(
-                Cause.WORK,
-                both(
-                        then.tasks(),
-                        now.tasks(),
-                        Inputs.Task::id,
-                        names::task,
-                        (a, b) ->
-                                b.done() == Inputs.NONE && b.leftMinutes() >= 0 && a.leftMinutes() != b.leftMinutes()),
+                tasks((a, b) -> b.done() == Inputs.NONE && b.leftMinutes() >= 0 && a.leftMinutes() != b.leftMinutes()),
                 "hours left said");
         say(
                 Cause.WORK,
@@ -134,16 +124,11 @@ final class MovedFacts {
     private void estimates() {
         say(
                 Cause.ESTIMATES,
-                both(
-                        then.tasks(),
-                        now.tasks(),
-                        Inputs.Task::id,
-                        names::task,
-                        (a, b) -> !a.estimate().equals(b.estimate())
-                                || a.pieces() != b.pieces()
-                                || a.learningPercent() != b.learningPercent()
-                                || a.failPercent() != b.failPercent()
-                                || a.redoPercent() != b.redoPercent()),
+                tasks((a, b) -> !a.estimate().equals(b.estimate())
+                        || a.pieces() != b.pieces()
+                        || a.learningPercent() != b.learningPercent()
+                        || a.failPercent() != b.failPercent()
+                        || a.redoPercent() != b.redoPercent()),
                 "estimated otherwise");
         say(
                 Cause.ESTIMATES,
@@ -159,25 +144,11 @@ final class MovedFacts {
     private void plan() {
         say(Cause.PLAN, only(now.tasks(), then.tasks(), Inputs.Task::id, names::task), "new tasks");
         say(Cause.PLAN, only(then.tasks(), now.tasks(), Inputs.Task::id, names::task), "removed tasks");
+        say(Cause.PLAN, tasks((a, b) -> a.dropped() == Inputs.NONE && b.dropped() != Inputs.NONE), "dropped");
         say(
                 Cause.PLAN,
-                both(
-                        then.tasks(),
-                        now.tasks(),
-                        Inputs.Task::id,
-                        names::task,
-                        (a, b) -> a.dropped() == Inputs.NONE && b.dropped() != Inputs.NONE),
-                "dropped");
-        say(
-                Cause.PLAN,
-                both(
-                        then.tasks(),
-                        now.tasks(),
-                        Inputs.Task::id,
-                        names::task,
-                        (a, b) -> a.notBefore() != b.notBefore()
-                                || a.booked() != b.booked()
-                                || a.asideUntil() != b.asideUntil()),
+                tasks((a, b) ->
+                        a.notBefore() != b.notBefore() || a.booked() != b.booked() || a.asideUntil() != b.asideUntil()),
                 "days set otherwise");
         if (!then.links().equals(now.links())) {
             say(Cause.PLAN, "links changed");

@@ -35,7 +35,7 @@ public final class BuildEquipmentPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.read(read -> new View(EquipmentStore.TABLE.values(read).stream()
                 .map(one -> line(read, one, formats))
                 .toList()));

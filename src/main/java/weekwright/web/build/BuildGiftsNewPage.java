@@ -8,7 +8,6 @@ import weekwright.funds.SaveStockItem;
 import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
@@ -28,7 +27,7 @@ public final class BuildGiftsNewPage implements Page {
     public View show(Request request) {
         return new View(
                 request.form("", Map.of("since", request.today().toString())),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                request.formats().currencyMark());
     }
 
     @Override

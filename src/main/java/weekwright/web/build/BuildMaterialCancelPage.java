@@ -36,7 +36,7 @@ public final class BuildMaterialCancelPage implements Page {
     public View show(Request request) {
         Stored<Material> stored = BuildMaterialPage.line(request);
         Material line = stored.value();
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Money paid = request.read(read -> CancelMaterial.paid(read, line));
         Form form = request.form("cancel", Map.of("cancelled", request.today().toString()));
         return new View(
@@ -70,7 +70,7 @@ public final class BuildMaterialCancelPage implements Page {
         FormReader form = request.form();
         Material line = BuildMaterialPage.line(request).value();
         Shown shown = new Shown(BuildMaterialPage.line(request).row(), form.version());
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<LocalDate> day = form.needed("cancelled", LocalDate.class);
         Optional<Money> back = form.read("back", Money.class);
         return request.save(write -> {

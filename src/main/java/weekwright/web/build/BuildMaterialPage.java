@@ -67,7 +67,7 @@ public final class BuildMaterialPage implements Page {
     public View show(Request request) {
         Stored<Material> stored = line(request);
         Material line = stored.value();
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         return request.read(read -> {
             Optional<Task> task = TaskStore.TABLE.find(read, line.task()).map(Stored::value);
@@ -227,7 +227,7 @@ public final class BuildMaterialPage implements Page {
         Stored<Material> line = line(request);
         Shown shown = new Shown(line.row(), form.version());
         String here = "/build/materials/" + line.value().id();
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         switch (form.act()) {
             case "order" -> {
                 Optional<LocalDate> day = form.needed("ordered", LocalDate.class);

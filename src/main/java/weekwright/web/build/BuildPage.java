@@ -76,7 +76,7 @@ public final class BuildPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         List<Line> lines = request.read(read -> lines(read, forecast, formats));
         long done = lines.stream().filter(line -> line.state().equals("done")).count();

@@ -30,7 +30,7 @@ public final class BuildStageEditPage implements Page {
                 request.form("duplicate", Map.of("copy", stage.value().name() + ", again")),
                 stage.value().id().value(),
                 stage.value().name(),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                request.formats().currencyMark());
     }
 
     private static Stored<Stage> stage(Request request) {

@@ -74,7 +74,7 @@ public final class BuildStageMaterialsPage implements Page {
     @Override
     public View show(Request request) {
         Id id = request.id("id");
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         int digits = request.settings().moneyDigits();
         return request.read(read -> {
             Stage stage = StageStore.TABLE

@@ -49,7 +49,7 @@ public final class BuildStageNetworkPage implements Page {
     @Override
     public View show(Request request) {
         Id id = request.id("id");
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         return request.read(read -> {
             Stage stage = StageStore.TABLE

@@ -106,7 +106,7 @@ public final class BuildStagePage implements Page {
     }
 
     private View view(Request request, Read read, Stage stage) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         var shown = Outlook.shown(request);
         Optional<Forecast> forecast = shown.map(s -> s.forecast());
         Optional<Forecast.Stage> ahead =

@@ -1,7 +1,6 @@
 package weekwright.web.build;
 
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
@@ -13,8 +12,7 @@ public final class BuildStagesNewPage implements Page {
 
     @Override
     public View show(Request request) {
-        return new View(
-                request.form(""), new Formats(request.settings().project().currency(), request.today()).currencyMark());
+        return new View(request.form(""), request.formats().currencyMark());
     }
 
     @Override

@@ -37,7 +37,7 @@ public final class BuildStockPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.read(read -> new View(lines(read, formats)));
     }
 

@@ -104,7 +104,7 @@ public final class BuildTaskDaySheetPage implements Page {
     public View show(Request request) {
         Id id = request.id("id");
         Optional<Forecast> forecast = Outlook.forecast(request);
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.read(read -> {
             Task task = task(read, id);
             Optional<Stored<DayWords>> stored = DayWordsStore.of(read, task.id());

@@ -91,7 +91,7 @@ public final class BuildTaskPage implements Page {
     public View show(Request request) {
         Stored<Task> stored = task(request);
         Task task = stored.value();
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         Optional<Forecast.Days> landing =
                 forecast.flatMap(f -> f.task(task.id().value())).map(Forecast.Task::landing);

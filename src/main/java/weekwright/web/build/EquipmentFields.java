@@ -16,7 +16,6 @@ import weekwright.build.Shown;
 import weekwright.db.Read;
 import weekwright.db.Stored;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -50,7 +49,7 @@ final class EquipmentFields {
                                 new Form.Choice(code, HazardCodes.title(code).orElse(code)))
                         .toList(),
                 TaskLists.groups(read, Optional.empty()),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                request.formats().currencyMark());
     }
 
     static Answer add(Request request) throws Exception {

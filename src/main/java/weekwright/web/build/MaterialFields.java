@@ -15,7 +15,6 @@ import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
 import weekwright.funds.TakeOff;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -83,7 +82,7 @@ final class MaterialFields {
                 StockItemStore.TABLE.values(read).stream()
                         .map(item -> new Form.Choice(item.id().value(), item.item() + amount(item)))
                         .toList(),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                request.formats().currencyMark(),
                 Calculators.lists(request, form),
                 open(
                         form,

@@ -11,7 +11,6 @@ import weekwright.funds.SaveStockItem;
 import weekwright.funds.StockItem;
 import weekwright.funds.StockItemStore;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -52,7 +51,7 @@ final class StockFields {
         return new Lists(
                 MaterialFields.sources(),
                 Choices.words(StockItem.Moisture.class, MOISTURES),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                request.formats().currencyMark(),
                 DryingFields.lists(request, form));
     }
 

@@ -43,7 +43,7 @@ public final class CrewDaysPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Map<String, String> reasons = new HashMap<>();
         for (Form.Choice choice : RowKinds.lists(request).reasons()) {
             reasons.put(choice.value(), choice.label());

@@ -59,8 +59,7 @@ public final class CrewHistoryThingPage implements Page {
             }
             Names names = new Names(read);
             History.Change last = changes.get(0);
-            ValueWords words = new ValueWords(
-                    names, new Formats(request.settings().project().currency(), request.today()));
+            ValueWords words = new ValueWords(names, request.formats());
             return new View(
                     request.form("back"),
                     Formats.sentence(

@@ -76,9 +76,7 @@ public final class CrewMarksPage implements Page {
                 choices,
                 List.of(new Fact("Needs", "two people"), new Fact("Where", "in the pit"), new Fact("Is", LONG)),
                 Arrays.stream(Safety.values()).map(Safety::word).toList(),
-                drawings(
-                        request.today(),
-                        new Formats(request.settings().project().currency(), request.today())),
+                drawings(request.today(), request.formats()),
                 List.of(
                         new Table("Nothing in it", List.of("Stage", "Days"), List.of()),
                         new Table(

@@ -21,7 +21,6 @@ import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.StepByStore;
 import weekwright.notes.NoteStore;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.NotFound;
 import weekwright.web.kit.Page;
@@ -57,7 +56,7 @@ public final class CrewMemberEditPage implements Page {
                 MemberFields.days(),
                 MemberFields.access(),
                 MemberFields.hazards(),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                request.formats().currencyMark());
     }
 
     private static Stored<CrewMember> member(Request request) {

@@ -3,7 +3,6 @@ package weekwright.web.crew;
 import java.util.List;
 import java.util.Map;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Page;
 import weekwright.web.kit.Request;
@@ -21,7 +20,7 @@ public final class CrewMembersNewPage implements Page {
                 MemberFields.days(),
                 MemberFields.access(),
                 MemberFields.hazards(),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                request.formats().currencyMark());
     }
 
     @Override

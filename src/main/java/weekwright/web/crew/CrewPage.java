@@ -55,7 +55,7 @@ public final class CrewPage implements Page {
     public View show(Request request) {
         LocalDate today = request.today();
         Settings settings = request.settings();
-        Formats formats = new Formats(settings.project().currency(), today);
+        Formats formats = request.formats();
         return request.read(read -> new View(
                 people(read, today, formats),
                 off(read, today),

@@ -62,7 +62,7 @@ public final class CrewSafetyPage implements Page {
         LocalDate today = request.today();
         LocalDate to = day(request, "to", today);
         LocalDate from = day(request, "from", to.minusDays(DAYS_BACK - 1L));
-        Formats formats = new Formats(request.settings().project().currency(), today);
+        Formats formats = request.formats();
         return request.read(read -> {
             SafetyFolder folder = new SafetyFolder(read, today);
             return new View(

@@ -28,7 +28,6 @@ import weekwright.build.SaveStopped;
 import weekwright.build.Stopped;
 import weekwright.build.StoppedStore;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Request;
 import weekwright.web.parts.Choices;
 
@@ -153,7 +152,7 @@ final class RowKinds {
                                 Caution.Whom.HANDS, "the hands",
                                 Caution.Whom.CAMERA, "whoever holds the camera")),
                 MemberFields.days(),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                request.formats().currencyMark(),
                 request.today().toString()));
     }
 }

@@ -100,7 +100,7 @@ public final class EpisodePage implements Page {
     public View show(Request request) {
         Stored<Episode> stored = episode(request);
         Episode episode = stored.value();
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         String next = next(episode);
         Form first = request.form(

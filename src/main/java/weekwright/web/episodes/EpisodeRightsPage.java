@@ -44,7 +44,7 @@ public final class EpisodeRightsPage implements Page {
     @Override
     public View show(Request request) {
         Episode episode = EpisodePage.episode(request).value();
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.read(read -> {
             List<Stored<Music>> music = MusicStore.ofEpisode(read, episode.id());
             List<Stored<Release>> releases = ReleaseStore.ofEpisode(read, episode.id());

@@ -58,7 +58,7 @@ public final class EpisodeSlotPage implements Page {
     @Override
     public View show(Request request) {
         Stored<Episode> stored = EpisodePage.episode(request);
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         String act = request.wasRefused("move") ? "move" : request.wasRefused("swap") ? "swap" : "";
         Form typed = request.form(act, Map.of("slot", request.query("to")));
         Form form = new Form(
@@ -164,7 +164,7 @@ public final class EpisodeSlotPage implements Page {
             return new Answer.Again(Map.of(), "");
         }
         Shown shown = new Shown(stored.row(), form.version());
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.save(write -> {
             LocalDate slot = to.orElseThrow();
             String other =

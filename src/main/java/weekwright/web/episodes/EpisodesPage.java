@@ -87,12 +87,11 @@ public final class EpisodesPage implements Page {
     @Override
     public View show(Request request) {
         Settings settings = request.settings();
-        Formats formats = new Formats(settings.project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<StoryRows> story = StoryRows.ifThin(request);
         Optional<Forecasts.Shown> shown = Outlook.shown(request);
         return request.read(read -> {
-            List<Episode> all =
-                    EpisodeStore.TABLE.list(read).stream().map(Stored::value).toList();
+            List<Episode> all = EpisodeStore.TABLE.values(read);
             List<Line> slots = slots(read, all, settings, shown, formats);
             List<Line> standbys = all.stream()
                     .filter(e -> e.kindOrDefault() == Episode.Kind.STANDBY

@@ -70,7 +70,7 @@ public final class EpisodesSlotPage implements Page {
     public View show(Request request) {
         LocalDate day = SlotDays.slot(request);
         Settings settings = request.settings();
-        Formats formats = new Formats(settings.project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<StoryRows> known = StoryRows.of(request);
         Optional<Forecast> forecast = Outlook.forecast(request);
         Optional<SlotTrouble> remedies = request.query("look").isEmpty()
@@ -140,7 +140,7 @@ public final class EpisodesSlotPage implements Page {
         LocalDate day = SlotDays.slot(request);
         FormReader form = request.form();
         String reason = form.text("reason");
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         switch (form.act()) {
             case "back" -> {
                 return request.save(write -> {

@@ -60,7 +60,7 @@ public final class EpisodesSlotsPage implements Page {
     public View show(Request request) {
         Settings settings = request.settings();
         LocalDate today = request.today();
-        Formats formats = new Formats(settings.project().currency(), today);
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         return request.read(read -> {
             List<Line> lines = new ArrayList<>();

@@ -118,6 +118,20 @@ record FileRows(
                 .toList();
     }
 
+    /** What rows with a name are: as the like of them was booked, else as is usual for the source. */
+    LedgerEntry.Kind kind(Group group) {
+        return group.suggestion()
+                .map(BankBooks.Suggestion::kind)
+                .orElse(group.in() ? source.kindIn() : source.kindOut());
+    }
+
+    /** A name of the file is proposed but where supporters are paid for: of them the books have levels and sums alone. */
+    String payee(Group group) {
+        return group.suggestion()
+                .map(BankBooks.Suggestion::payee)
+                .orElse(kind(group) == LedgerEntry.Kind.PAYOUT ? "" : group.payee());
+    }
+
     /** A row as an entry of the books. */
     static LedgerEntry entry(BankRow row, BankSource source, LedgerEntry.Kind kind, Optional<Id> stage, String payee) {
         boolean payout = kind == LedgerEntry.Kind.PAYOUT;

@@ -53,12 +53,12 @@ public final class FundsBalancePage implements Page {
                 request.form("", Map.of("date", request.today().toString(), "account", first)),
                 accounts,
                 counts,
-                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                request.formats().currencyMark(),
                 request.today());
     }
 
     private static List<Line> counts(Request request, Read read) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         List<Stored<LedgerEntry>> ledger = LedgerEntryStore.TABLE.list(read);
         Map<LedgerEntry, Long> rows = new IdentityHashMap<>();
         ledger.forEach(stored -> rows.put(stored.value(), stored.row()));
@@ -90,7 +90,7 @@ public final class FundsBalancePage implements Page {
         return request.save(write -> {
             CountBalance.Counted counted =
                     CountBalance.count(write, draft.account(), draft.date(), draft.amount(), request.today());
-            Formats formats = new Formats(request.settings().project().currency(), request.today());
+            Formats formats = request.formats();
             long off = counted.difference().minor();
             String said = off == 0
                     ? "Counted: the books agree to the last digit."

@@ -48,7 +48,7 @@ public final class FundsCostsNewPage implements Page {
                         .toList(),
                 Choices.stages(read),
                 Choices.tasks(read, task -> task.isOpen()),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                request.formats().currencyMark(),
                 request.today(),
                 form.value("waiting")));
     }
@@ -77,7 +77,7 @@ public final class FundsCostsNewPage implements Page {
             LedgerEntry entry = shape.with(draft, "id", LedgerEntryStore.nextId(write));
             entry = shape.with(entry, "receipt", receipt.keep(""));
             SpendMoney.spend(write, entry, request.today());
-            Formats formats = new Formats(request.settings().project().currency(), request.today());
+            Formats formats = request.formats();
             boolean more =
                     receipt.waited() && !ReceiptField.waiting(write, request).isEmpty();
             return Saved.to(more ? "/funds/receipts" : "/funds")

@@ -37,46 +37,11 @@ public record FundsFan(String against, String balance, List<AheadPicture.Table> 
         Forecast forecast = shown.forecast();
         LocalDate today = forecast.asOf();
         AheadPicture.Cash cash = new MoneyAhead(forecast, shown.names()).cash(settings, ledger, WEEKS_BACK);
-        List<AheadPicture.Fan> fan = new ArrayList<>();
-        List<AheadPicture.Balance> putBy = new ArrayList<>();
-        List<List<String>> rows = new ArrayList<>();
         List<Forecast.CashWeek> weeks =
                 forecast.cash().weeks().stream().limit(WEEKS).toList();
-        boolean any = forecast.cash().putBy().stream()
-                .limit(weeks.size())
-                .anyMatch(week -> week.p50().minor() > 0);
-        List<String> heads = new ArrayList<>(List.of("Sunday", "one in ten below", "middle", "one in ten above"));
-        if (any) {
-            heads.add("put by for tax");
-        }
-        for (int w = 0; w < weeks.size(); w++) {
-            Forecast.CashWeek week = weeks.get(w);
-            double middle = week.p50().minor();
-            fan.add(new AheadPicture.Fan(
-                    week.date(),
-                    week.p10().minor(),
-                    middle,
-                    middle,
-                    middle,
-                    week.p90().minor()));
-            String by = "";
-            if (w < forecast.cash().putBy().size()) {
-                Forecast.PutByWeek kept = forecast.cash().putBy().get(w);
-                putBy.add(new AheadPicture.Balance(kept.date(), kept.p50().minor()));
-                by = formats.moneyForecast(kept.p50().minor());
-            }
-            if (w % EVERY_TABLE_WEEKS == 0) {
-                List<String> row = new ArrayList<>(List.of(
-                        formats.dateShort(week.date()),
-                        formats.moneyForecast(week.p10().minor()),
-                        formats.moneyForecast(middle),
-                        formats.moneyForecast(week.p90().minor())));
-                if (any) {
-                    row.add(by);
-                }
-                rows.add(row);
-            }
-        }
+        List<Forecast.PutByWeek> putBy =
+                forecast.cash().putBy().stream().limit(weeks.size()).toList();
+        boolean any = putBy.stream().anyMatch(week -> week.p50().minor() > 0);
         long kept = Balance.putBy(today, settings, ledger).minor();
         LineChart balance = new LineChart(
                 "balance",
@@ -84,23 +49,65 @@ public record FundsFan(String against, String balance, List<AheadPicture.Table> 
                         + (any ? ", and what is put by for tax" : ""),
                 today,
                 cash.past(),
-                fan,
+                weeks.stream().map(FundsFan::fan).toList(),
                 List.of(new LineChart.Level(
                         "reserve " + formats.moneyForecast(settings.reserve().minor()),
                         settings.reserve().minor())),
                 List.of(),
                 formats::moneyForecast,
-                any ? putBy : List.of(),
+                any
+                        ? putBy.stream()
+                                .map(week -> new AheadPicture.Balance(
+                                        week.date(), week.p50().minor()))
+                                .toList()
+                        : List.of(),
                 "put by for tax");
         return new FundsFan(
                 new MoneyPicture(cash, today, formats, WEEKS_BACK, WEEKS).drawings(),
                 balance.drawings(),
-                List.of(new AheadPicture.Table("Balance with everything paid, every fourth Sunday", heads, rows)),
+                List.of(table(weeks, any ? putBy : List.of(), formats)),
                 any,
                 kept == 0
                         ? ""
                         : formats.money(kept) + " of what is in the bank is put by for tax: "
                                 + settings.putByPercent()
                                 + " % of what was paid out since the last tax payment. It is never counted as cover.");
+    }
+
+    private static AheadPicture.Fan fan(Forecast.CashWeek week) {
+        double middle = week.p50().minor();
+        return new AheadPicture.Fan(
+                week.date(),
+                week.p10().minor(),
+                middle,
+                middle,
+                middle,
+                week.p90().minor());
+    }
+
+    /** @param putBy week by week, maybe of fewer weeks; empty where nothing is put by */
+    private static AheadPicture.Table table(
+            List<Forecast.CashWeek> weeks, List<Forecast.PutByWeek> putBy, Formats formats) {
+        List<String> heads = new ArrayList<>(List.of("Sunday", "one in ten below", "middle", "one in ten above"));
+        if (!putBy.isEmpty()) {
+            heads.add("put by for tax");
+        }
+        List<List<String>> rows = new ArrayList<>();
+        for (int w = 0; w < weeks.size(); w += EVERY_TABLE_WEEKS) {
+            Forecast.CashWeek week = weeks.get(w);
+            List<String> row = new ArrayList<>(List.of(
+                    formats.dateShort(week.date()),
+                    formats.moneyForecast(week.p10().minor()),
+                    formats.moneyForecast(week.p50().minor()),
+                    formats.moneyForecast(week.p90().minor())));
+            if (!putBy.isEmpty()) {
+                row.add(
+                        w < putBy.size()
+                                ? formats.moneyForecast(putBy.get(w).p50().minor())
+                                : "");
+            }
+            rows.add(row);
+        }
+        return new AheadPicture.Table("Balance with everything paid, every fourth Sunday", heads, rows);
     }
 }

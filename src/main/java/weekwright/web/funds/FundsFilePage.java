@@ -40,6 +40,31 @@ public final class FundsFilePage implements Page {
             .filter(name -> !name.equals("id"))
             .toArray(String[]::new);
 
+    /** What stands in for columns that cannot be read; what it says of amounts passes the rules. */
+    private static final BankSource STAND_IN = new BankSource(
+            new Id("new"),
+            "",
+            "",
+            BankSource.Encoding.UTF_8,
+            BankSource.Divider.COMMA,
+            0,
+            BankSource.DateOrder.YMD,
+            BankSource.Decimals.POINT,
+            1,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            LedgerEntry.Kind.OTHER_INCOME,
+            LedgerEntry.Kind.OTHER_COST,
+            false);
+
     /**
      * @param columns of the file, by number, with a heading or a text of them
      * @param remarks what is odd about the whole file
@@ -82,7 +107,7 @@ public final class FundsFilePage implements Page {
         reading.questions(form::value, request.settings().moneyDigits())
                 .forEach(open -> remarks.add(
                         "“" + open.text() + "” " + open.rule() + ": " + open.choose() + ", nothing is guessed."));
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return new View(
                 form,
                 reading.file().name(),
@@ -205,10 +230,12 @@ public final class FundsFilePage implements Page {
         cells.faults().forEach(form.problems()::add);
         Problems rules = request.read(read -> SaveBankSource.check(read, stored(read, reading), draft));
         form.besides(() -> rules);
-        if (!form.problems().hasFaults() && !rules.hasFaults()) {
-            if (FileReading.bookings(table.orElseThrow(), draft, request).rows().isEmpty()) {
-                form.fault("date", "", "No row can be read like this", "look at the columns and the order of a date");
-            }
+        if (!form.problems().hasFaults()
+                && !rules.hasFaults()
+                && FileReading.bookings(table.orElseThrow(), draft, request)
+                        .rows()
+                        .isEmpty()) {
+            form.fault("date", "", "No row can be read like this", "look at the columns and the order of a date");
         }
         return request.save(write -> {
             Optional<Stored<BankSource>> old = stored(write, reading);
@@ -226,29 +253,4 @@ public final class FundsFilePage implements Page {
         form.problems().list().forEach(problem -> told.add(problem.column()));
         return Arrays.stream(COLUMNS).filter(name -> !told.contains(name)).toArray(String[]::new);
     }
-
-    /** What stands in for columns that cannot be read; what it says of amounts passes the rules. */
-    private static final BankSource STAND_IN = new BankSource(
-            new Id("new"),
-            "",
-            "",
-            BankSource.Encoding.UTF_8,
-            BankSource.Divider.COMMA,
-            0,
-            BankSource.DateOrder.YMD,
-            BankSource.Decimals.POINT,
-            1,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            LedgerEntry.Kind.OTHER_INCOME,
-            LedgerEntry.Kind.OTHER_COST,
-            false);
 }

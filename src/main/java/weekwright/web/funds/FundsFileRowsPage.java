@@ -3,16 +3,13 @@ package weekwright.web.funds;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
 import weekwright.base.Codec;
 import weekwright.base.Id;
 import weekwright.base.Money;
 import weekwright.base.Problem;
-import weekwright.base.Problems;
 import weekwright.base.Rejected;
 import weekwright.build.SettingsStore;
 import weekwright.db.Read;
@@ -21,7 +18,6 @@ import weekwright.funds.BankBooks;
 import weekwright.funds.BankFile;
 import weekwright.funds.BankRow;
 import weekwright.funds.EnterBankFile;
-import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.WaitingFile;
 import weekwright.funds.WaitingFiles;
@@ -36,10 +32,6 @@ import weekwright.web.parts.Choices;
 
 /** The rows of a waiting file: what each is, which go into the books. Nothing is entered before the button. */
 public final class FundsFileRowsPage implements Page {
-    /** Rows and names beyond these are told and not listed; they go by what is usual. */
-    private static final int ROWS_MOST = 400;
-
-    private static final int NAMES_MOST = 120;
     private static final int SHUT_MOST = 200;
 
     /**
@@ -78,19 +70,19 @@ public final class FundsFileRowsPage implements Page {
 
     private View view(Request request, Read read) {
         FileRows rows = FileRows.of(waiting, request, read);
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Map<String, String> values = new LinkedHashMap<>();
         List<Name> names = new ArrayList<>();
-        for (int i = 0; i < Math.min(NAMES_MOST, rows.groups().size()); i++) {
+        for (int i = 0; i < Math.min(FileEntries.NAMES_LISTED, rows.groups().size()); i++) {
             FileRows.Group group = rows.groups().get(i);
-            values.put("kind." + i, Codec.word(kind(rows, group)));
+            values.put("kind." + i, Codec.word(rows.kind(group)));
             values.put(
                     "stage." + i,
                     group.suggestion()
                             .flatMap(BankBooks.Suggestion::stage)
                             .map(Id::value)
                             .orElse(""));
-            values.put("payee." + i, payee(rows, group));
+            values.put("payee." + i, rows.payee(group));
             names.add(new Name(
                     i,
                     rows.source().people()
@@ -101,7 +93,8 @@ public final class FundsFileRowsPage implements Page {
                     group.suggestion().isPresent() ? "as before" : ""));
         }
         Form form = request.form("", values);
-        List<FileRows.Line> shown = rows.rows().stream().limit(ROWS_MOST).toList();
+        List<FileRows.Line> shown =
+                rows.rows().stream().limit(FileEntries.ROWS_LISTED).toList();
         if (!request.wasRefused("")) {
             form = form.with(
                     "take",
@@ -134,19 +127,6 @@ public final class FundsFileRowsPage implements Page {
         return told;
     }
 
-    private static LedgerEntry.Kind kind(FileRows rows, FileRows.Group group) {
-        return group.suggestion()
-                .map(BankBooks.Suggestion::kind)
-                .orElse(group.in() ? rows.source().kindIn() : rows.source().kindOut());
-    }
-
-    /** A name of the file is proposed but where supporters are paid for: of them the books have levels and sums alone. */
-    private static String payee(FileRows rows, FileRows.Group group) {
-        return group.suggestion()
-                .map(BankBooks.Suggestion::payee)
-                .orElse(kind(rows, group) == LedgerEntry.Kind.PAYOUT ? "" : group.payee());
-    }
-
     private static List<String> said(FileRows rows, Read read, Request request, Formats formats) {
         List<String> said = new ArrayList<>();
         long known =
@@ -156,13 +136,13 @@ public final class FundsFileRowsPage implements Page {
                         ? "."
                         : "; " + Formats.counted(known, "seems", "seem") + " to be there already and "
                                 + (known == 1 ? "is" : "are") + " not ticked."));
-        int more = rows.rows().size() - ROWS_MOST;
+        int more = rows.rows().size() - FileEntries.ROWS_LISTED;
         if (more > 0) {
-            said.add("Of them " + ROWS_MOST + " are listed; of the other " + more
+            said.add("Of them " + FileEntries.ROWS_LISTED + " are listed; of the other " + more
                     + " all go in that are not there already.");
         }
-        if (rows.groups().size() > NAMES_MOST) {
-            said.add("Of " + rows.groups().size() + " names " + NAMES_MOST
+        if (rows.groups().size() > FileEntries.NAMES_LISTED) {
+            said.add("Of " + rows.groups().size() + " names " + FileEntries.NAMES_LISTED
                     + " are listed; the others are booked as their like was before, else as is usual for the source.");
         }
         if (rows.empty() > 0) {
@@ -220,7 +200,7 @@ public final class FundsFileRowsPage implements Page {
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
         FileRows rows = request.read(read -> FileRows.of(waiting, request, read));
-        List<LedgerEntry> as = likes(form, rows, LedgerFields.standIn(request), request.read(FileRows::levels));
+        FileEntries entries = FileEntries.of(form, rows, LedgerFields.standIn(request), request.read(FileRows::levels));
         if (!rows.shut().isEmpty() && !form.ticked("leave")) {
             form.fault(
                     "leave",
@@ -228,15 +208,6 @@ public final class FundsFileRowsPage implements Page {
                     Formats.sentence(Formats.counted(rows.shut().size(), "row", "rows")) + " cannot go in",
                     "tick that they are left out, or change how the file is read");
         }
-        List<FileRows.Line> chosen = ticked(form, rows);
-        List<LedgerEntry> entries = chosen.stream()
-                .map(line -> {
-                    LedgerEntry like = as.get(line.group());
-                    return FileRows.entry(line.row(), rows.source(), like.kind(), like.stage(), like.payee());
-                })
-                .toList();
-        List<Integer> lines = chosen.stream().map(line -> line.row().line()).toList();
-        int left = rows.rows().size() - entries.size() + rows.shut().size();
         WaitingFile file = rows.file().file();
         AtomicReference<WaitingFiles.Kept> taken = new AtomicReference<>();
         try {
@@ -246,7 +217,13 @@ public final class FundsFileRowsPage implements Page {
                                 "", file.name(), "does not wait any more", "look whether it is entered"))));
                 return Saved.to("/funds/files")
                         .saying(entered(EnterBankFile.enter(
-                                write, file, rows.source().id(), entries, lines, left, request.today())));
+                                write,
+                                file,
+                                rows.source().id(),
+                                entries.entries(),
+                                entries.lines(),
+                                entries.leftOut(),
+                                request.today())));
             });
         } catch (Exception notEntered) {
             Optional.ofNullable(taken.get()).ifPresent(waiting::putBack);
@@ -254,81 +231,9 @@ public final class FundsFileRowsPage implements Page {
         }
     }
 
-    /** The rows to be entered: of those that are listed the ticked ones, of the others what is not there already. */
-    private static List<FileRows.Line> ticked(FormReader form, FileRows rows) {
-        Set<String> ticked = Set.copyOf(form.texts("take"));
-        List<FileRows.Line> chosen = new ArrayList<>();
-        for (int i = 0; i < rows.rows().size(); i++) {
-            FileRows.Line line = rows.rows().get(i);
-            if (i < ROWS_MOST
-                    ? ticked.contains(String.valueOf(line.row().line()))
-                    : line.twin().isEmpty()) {
-                chosen.add(line);
-            }
-        }
-        return chosen;
-    }
-
     private static String entered(BankFile file) {
         return Formats.sentence(Formats.counted(file.entered(), "row", "rows")) + " of " + file.name()
                 + (file.entered() == 1 ? " is" : " are") + " in the books"
                 + (file.leftOut() == 0 ? "." : ", " + Formats.counted(file.leftOut(), "is", "are") + " left out.");
-    }
-
-    /** By name of the file: an entry of which kind, stage and payee count. */
-    private static List<LedgerEntry> likes(FormReader form, FileRows rows, LedgerEntry standIn, Set<String> levels) {
-        List<LedgerEntry> as = new ArrayList<>();
-        for (int i = 0; i < rows.groups().size(); i++) {
-            FileRows.Group group = rows.groups().get(i);
-            as.add(
-                    i < NAMES_MOST
-                            ? ofLevel(form, i, chosen(form, i, standIn), group, levels)
-                            : usual(rows, group, standIn));
-        }
-        return as;
-    }
-
-    /** Of supporters the books keep no names: beside their money stands a level or nothing. */
-    private static LedgerEntry ofLevel(
-            FormReader form, int number, LedgerEntry as, FileRows.Group group, Set<String> levels) {
-        String payee = as.payee();
-        if (as.kind() != LedgerEntry.Kind.PAYOUT
-                || payee.isEmpty()
-                || levels.contains(payee.toLowerCase(Locale.ROOT))) {
-            return as;
-        }
-        if (payee.equals(group.payee())) {
-            // as the file has it, and nobody typed it
-            return LedgerFields.SHAPE.with(as, "payee", "");
-        }
-        form.fault(
-                "payee." + number,
-                payee,
-                "is no pledge level",
-                "choose one, or leave it empty: of supporters the books keep no names");
-        return as;
-    }
-
-    /** What the fields of a name say: an entry of which kind, stage and payee count. */
-    private static LedgerEntry chosen(FormReader form, int number, LedgerEntry standIn) {
-        LedgerEntry as = standIn;
-        for (String column : List.of("kind", "stage", "payee")) {
-            Problems found = new Problems();
-            Optional<Object> value = LedgerFields.SHAPE
-                    .field(column)
-                    .orElseThrow()
-                    .parse(form.text(column + "." + number), form.reading(), found);
-            found.list().forEach(p -> form.fault(column + "." + number, p.read(), p.rule(), p.remedy()));
-            if (value.isPresent()) {
-                as = LedgerFields.SHAPE.with(as, column, value.get());
-            }
-        }
-        return as;
-    }
-
-    private static LedgerEntry usual(FileRows rows, FileRows.Group group, LedgerEntry standIn) {
-        LedgerEntry as = LedgerFields.SHAPE.with(standIn, "kind", kind(rows, group));
-        as = LedgerFields.SHAPE.with(as, "stage", group.suggestion().flatMap(BankBooks.Suggestion::stage));
-        return LedgerFields.SHAPE.with(as, "payee", payee(rows, group));
     }
 }

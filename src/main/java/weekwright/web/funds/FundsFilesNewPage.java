@@ -12,6 +12,8 @@ import java.util.Optional;
 import weekwright.base.Id;
 import weekwright.base.Refused;
 import weekwright.base.Text;
+import weekwright.db.Read;
+import weekwright.funds.BankSource;
 import weekwright.funds.BankSourceStore;
 import weekwright.funds.WaitingFile;
 import weekwright.funds.WaitingFiles;
@@ -42,7 +44,13 @@ public final class FundsFilesNewPage implements Page {
 
     @Override
     public View show(Request request) {
-        return request.read(read -> new View(request.form(""), FundsFilesPage.sources(read)));
+        return request.read(read -> new View(request.form(""), sources(read)));
+    }
+
+    private static List<Form.Choice> sources(Read read) {
+        return BankSourceStore.TABLE.values(read).stream()
+                .map((BankSource source) -> new Form.Choice(source.id().value(), source.name()))
+                .toList();
     }
 
     @Override

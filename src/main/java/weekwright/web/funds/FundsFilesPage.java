@@ -9,7 +9,6 @@ import weekwright.base.Rejected;
 import weekwright.db.Read;
 import weekwright.funds.BankFile;
 import weekwright.funds.BankFileStore;
-import weekwright.funds.BankSource;
 import weekwright.funds.BankSourceStore;
 import weekwright.funds.WaitingFiles;
 import weekwright.render.Form;
@@ -39,12 +38,12 @@ public final class FundsFilesPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.read(read -> {
             List<Line> lines = new ArrayList<>();
             BankFileStore.TABLE.values(read).forEach(file -> lines.add(line(read, file, formats)));
             Collections.reverse(lines);
-            List<Waiting> files = this.waiting.list().stream()
+            List<Waiting> files = waiting.list().stream()
                     .map(file -> new Waiting(
                             file.key(),
                             file.name(),
@@ -68,13 +67,6 @@ public final class FundsFilesPage implements Page {
                 formats.span(file.from(), file.to()),
                 file.entered(),
                 file.leftOut());
-    }
-
-    /** The sources as a list to choose from. */
-    static List<Form.Choice> sources(Read read) {
-        return BankSourceStore.TABLE.values(read).stream()
-                .map((BankSource source) -> new Form.Choice(source.id().value(), source.name()))
-                .toList();
     }
 
     @Override

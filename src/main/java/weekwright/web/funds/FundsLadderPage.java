@@ -59,7 +59,7 @@ public final class FundsLadderPage implements Page {
     @Override
     public View show(Request request) {
         Settings settings = request.settings();
-        Formats formats = new Formats(settings.project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecasts.Shown> shown = Outlook.shown(request);
         String reserve = formats.money(settings.reserve().minor());
         if (shown.isEmpty()) {
@@ -91,8 +91,7 @@ public final class FundsLadderPage implements Page {
                 Optional.of(FundsFan.of(shown.get(), settings, ledger, formats)),
                 lasts(forecast, formats),
                 reserve,
-                Formats.grouped(forecast.trials()) + " futures drawn from " + formats.dateLong(forecast.asOf())
-                        + ", seed " + forecast.seed() + ".");
+                Outlook.drawn(forecast, formats));
     }
 
     private static boolean isComing(Forecast.Stage stage, LocalDate today) {
@@ -159,7 +158,7 @@ public final class FundsLadderPage implements Page {
             return "nothing";
         }
         long weeks = Math.round(days / 7.0);
-        return weeks == 0 ? "under a week" : weeks + (weeks == 1 ? " week" : " weeks");
+        return weeks == 0 ? "under a week" : Formats.count(weeks, "week");
     }
 
     private static Joint joint(Forecast.Stage stage, Formats formats) {

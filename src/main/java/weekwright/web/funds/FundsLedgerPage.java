@@ -87,7 +87,7 @@ public final class FundsLedgerPage implements Page {
         int from = page * A_PAGE;
         int to = Math.min(from + A_PAGE, match.size());
         List<PledgeLevel> levels = PledgeLevelStore.TABLE.values(read);
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return new View(
                 match.subList(from, to).stream()
                         .map(row -> line(

@@ -50,7 +50,7 @@ public final class FundsLevelEditPage implements Page {
     }
 
     private static Learned learned(LearnedFee fee, PledgeLevel level, String stands, Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         String paid = fee.payouts() == 1
                 ? "The pay-out of " + formats.dateLong(fee.first())
                 : "The " + Formats.count(fee.payouts(), "pay-out") + " from " + formats.dateLong(fee.first()) + " to "

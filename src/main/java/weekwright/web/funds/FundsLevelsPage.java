@@ -3,7 +3,6 @@ package weekwright.web.funds;
 import java.util.List;
 import weekwright.base.Money;
 import weekwright.base.Quantity;
-import weekwright.db.Stored;
 import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.render.Formats;
@@ -24,9 +23,8 @@ public final class FundsLevelsPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
-        return request.read(read -> new View(PledgeLevelStore.TABLE.list(read).stream()
-                .map(Stored::value)
+        Formats formats = request.formats();
+        return request.read(read -> new View(PledgeLevelStore.TABLE.values(read).stream()
                 .map(level -> line(level, formats))
                 .toList()));
     }
@@ -46,7 +44,7 @@ public final class FundsLevelsPage implements Page {
                 level.id().value(),
                 level.name(),
                 level.amount(),
-                level.charged() == PledgeLevel.Charged.MONTH ? "a month" : "an episode",
+                LevelFields.charged(level),
                 (fees.isEmpty() ? "no fee" : fees) + declined,
                 days == 0 ? "the same day" : Formats.count(days, "day") + " later");
     }

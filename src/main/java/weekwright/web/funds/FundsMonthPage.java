@@ -3,7 +3,6 @@ package weekwright.web.funds;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -69,7 +68,7 @@ public final class FundsMonthPage implements Page {
     @Override
     public View show(Request request) {
         YearMonth month = month(request);
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.read(read -> {
             Optional<Stored<ClosedMonth>> closed = ClosedMonthStore.find(read, month);
             return closed.isPresent()
@@ -143,7 +142,7 @@ public final class FundsMonthPage implements Page {
 
     /** The day of the project's own zone. */
     static LocalDate day(Request request, Instant at) {
-        return LocalDate.ofInstant(at, ZoneId.of(request.settings().project().zone()));
+        return LocalDate.ofInstant(at, request.settings().zone());
     }
 
     private static String link(MonthGaps.Gap gap) {

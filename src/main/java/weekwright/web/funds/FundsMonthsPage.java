@@ -51,7 +51,7 @@ public final class FundsMonthsPage implements Page {
 
     private static View view(Request request, Read read) {
         Settings settings = request.settings();
-        Formats formats = new Formats(settings.project().currency(), request.today());
+        Formats formats = request.formats();
         List<LedgerEntry> ledger = LedgerEntryStore.TABLE.values(read);
         Map<YearMonth, Stored<ClosedMonth>> closed = new HashMap<>();
         ClosedMonthStore.TABLE.list(read).forEach(one -> closed.put(one.value().month(), one));

@@ -30,26 +30,12 @@ public final class FundsOrdersPage implements Page {
      */
     public record View(
             String lead,
-            List<Row> toOrder,
-            List<Row> onOrder,
+            List<OpenOrders.Line> toOrder,
+            List<OpenOrders.Line> onOrder,
             String from,
             List<Stop> stoppable,
             List<Again> again,
             String apart) {}
-
-    /** An order as a row. */
-    public record Row(
-            String id,
-            String item,
-            String amount,
-            String taskId,
-            String task,
-            String supplier,
-            Optional<LocalDate> day,
-            boolean late,
-            Money toPay,
-            Money paid,
-            String next) {}
 
     /**
      * What calling an order off brings.
@@ -70,14 +56,14 @@ public final class FundsOrdersPage implements Page {
     @Override
     public View show(Request request) {
         Settings settings = request.settings();
-        Formats formats = new Formats(settings.project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         return request.read(read -> {
             List<OpenOrders.Line> lines = OpenOrders.of(read, forecast, formats);
             return new View(
                     lead(lines, forecast.isPresent(), request.today()),
-                    rows(lines, false),
-                    rows(lines, true),
+                    only(lines, false),
+                    only(lines, true),
                     forecast.map(one -> from(one, formats)).orElse(""),
                     lines.stream()
                             .filter(line -> line.ordered() && line.bought())
@@ -94,8 +80,8 @@ public final class FundsOrdersPage implements Page {
         }
         LocalDate soon = known ? today.plusWeeks(4) : LocalDate.MAX;
         long due = lines.stream()
-                .filter(line -> !line.ordered()
-                        && !line.day().orElse(known ? LocalDate.MAX : soon).isAfter(soon))
+                .filter(line ->
+                        !line.ordered() && !line.day().orElse(LocalDate.MAX).isAfter(soon))
                 .count();
         long out = lines.stream().filter(OpenOrders.Line::ordered).count();
         long late = lines.stream().filter(line -> line.ordered() && line.late()).count();
@@ -112,22 +98,8 @@ public final class FundsOrdersPage implements Page {
                 + " margin.";
     }
 
-    private static List<Row> rows(List<OpenOrders.Line> lines, boolean ordered) {
-        return lines.stream()
-                .filter(line -> line.ordered() == ordered)
-                .map(line -> new Row(
-                        line.id(),
-                        line.item(),
-                        line.amount(),
-                        line.taskId(),
-                        line.task(),
-                        line.supplier(),
-                        line.day(),
-                        line.late(),
-                        line.toPay(),
-                        line.paid(),
-                        line.next()))
-                .toList();
+    private static List<OpenOrders.Line> only(List<OpenOrders.Line> lines, boolean ordered) {
+        return lines.stream().filter(line -> line.ordered() == ordered).toList();
     }
 
     private static Stop stop(OpenOrders.Line line, Formats formats) {

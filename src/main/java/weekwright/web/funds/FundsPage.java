@@ -11,7 +11,6 @@ import java.util.TreeMap;
 import weekwright.base.Money;
 import weekwright.build.Settings;
 import weekwright.db.Read;
-import weekwright.db.Stored;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.funds.Balance;
@@ -61,13 +60,11 @@ public final class FundsPage implements Page {
     public View show(Request request) {
         Settings settings = request.settings();
         LocalDate today = request.today();
-        Formats formats = new Formats(settings.project().currency(), today);
+        Formats formats = request.formats();
         Optional<Forecasts.Shown> shown = Outlook.shown(request);
         Optional<Forecast> forecast = shown.map(Forecasts.Shown::forecast);
         return request.read(read -> {
-            List<LedgerEntry> ledger = LedgerEntryStore.TABLE.list(read).stream()
-                    .map(Stored::value)
-                    .toList();
+            List<LedgerEntry> ledger = LedgerEntryStore.TABLE.values(read);
             List<SupporterMonth> supporters = SupporterMonthStore.TABLE.values(read);
             List<Level> levels = levels(read, YearMonth.from(today));
             long people = levels.stream().mapToLong(Level::people).sum();
@@ -178,7 +175,7 @@ public final class FundsPage implements Page {
             levels.add(new Level(
                     level.name(),
                     level.amount(),
-                    level.charged() == PledgeLevel.Charged.MONTH ? "a month" : "an episode",
+                    LevelFields.charged(level),
                     people,
                     new Money(Math.multiplyExact(level.amount().minor(), people))));
         }

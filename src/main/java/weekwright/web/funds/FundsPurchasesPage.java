@@ -35,7 +35,7 @@ public final class FundsPurchasesPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         List<OpenOrders.Line> lines = request.read(read -> OpenOrders.of(read, forecast, formats));
         Map<String, List<OpenOrders.Line>> bySupplier = new LinkedHashMap<>();

@@ -2,7 +2,6 @@ package weekwright.web.funds;
 
 import java.util.List;
 import weekwright.base.Money;
-import weekwright.db.Stored;
 import weekwright.funds.RegularItem;
 import weekwright.funds.RegularItemStore;
 import weekwright.render.Formats;
@@ -23,9 +22,8 @@ public final class FundsRegularPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
-        return request.read(read -> new View(RegularItemStore.TABLE.list(read).stream()
-                .map(Stored::value)
+        Formats formats = request.formats();
+        return request.read(read -> new View(RegularItemStore.TABLE.values(read).stream()
                 .map(item -> line(item, formats))
                 .toList()));
     }

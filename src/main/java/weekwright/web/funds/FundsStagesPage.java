@@ -51,7 +51,7 @@ public final class FundsStagesPage implements Page {
 
     @Override
     public View show(Request request) {
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.read(read -> {
             Map<String, StageCosts> costs = StageCosts.all(read);
             List<Line> lines = lines(read, costs, formats);

@@ -114,7 +114,7 @@ public final class FundsSupportersPage implements Page {
                             forecast,
                             SupporterMonthStore.TABLE.values(read),
                             LedgerEntryStore.TABLE.values(read),
-                            new Formats(request.settings().project().currency(), request.today())),
+                            request.formats()),
                     SurgeWords.of(SurgeHints.of(SupporterMonthStore.TABLE.values(read), now)));
         });
     }
@@ -130,7 +130,7 @@ public final class FundsSupportersPage implements Page {
                         .flatMap(Optional::stream)
                         .toList(),
                 LedgerEntryStore.TABLE.values(read),
-                new Formats(request.settings().project().currency(), request.today()));
+                request.formats());
     }
 
     private static YearMonth month(Request request, YearMonth now) {

@@ -17,7 +17,6 @@ import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.SaveLedgerEntry;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -69,7 +68,7 @@ final class LedgerFields {
                         .map(line -> new Form.Choice(line.id().value(), line.item()))
                         .toList(),
                 levels(read),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark(),
+                request.formats().currencyMark(),
                 request.today().toString());
     }
 

@@ -14,7 +14,6 @@ import weekwright.funds.PledgeLevel;
 import weekwright.funds.PledgeLevelStore;
 import weekwright.funds.SavePledgeLevel;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -51,7 +50,12 @@ final class LevelFields {
                         Map.of(
                                 PledgeLevel.Charged.MONTH, "on the first of each month",
                                 PledgeLevel.Charged.EPISODE, "for each published episode")),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                request.formats().currencyMark());
+    }
+
+    /** How often a level is charged, after an amount. */
+    static String charged(PledgeLevel level) {
+        return level.charged() == PledgeLevel.Charged.MONTH ? "a month" : "an episode";
     }
 
     static Answer add(Request request) throws Exception {

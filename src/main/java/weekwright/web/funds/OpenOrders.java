@@ -37,7 +37,6 @@ final class OpenOrders {
             String id,
             String item,
             String amount,
-            String taskId,
             String task,
             String supplier,
             boolean ordered,
@@ -89,7 +88,6 @@ final class OpenOrders {
                 line.id().value(),
                 line.item(),
                 (line.quantity().map(Quantity::text).orElse("") + " " + line.unit()).strip(),
-                task.id().value(),
                 task.title(),
                 line.supplier(),
                 ordered,
@@ -113,9 +111,9 @@ final class OpenOrders {
             return day.isEmpty() ? "Ask for a day." : late ? "Ask where it is." : "Wait for it.";
         }
         String verb = bought ? "Order it" : "Ask for it";
-        long isShort = order.map(one -> one.shortBy().p50().minor()).orElse(0L);
-        String money = bought && isShort > 0
-                ? " " + formats.moneyForecast(isShort) + (late ? " is missing." : " is missing by then.")
+        long missing = order.map(one -> one.shortBy().p50().minor()).orElse(0L);
+        String money = bought && missing > 0
+                ? " " + formats.moneyForecast(missing) + (late ? " is missing." : " is missing by then.")
                 : "";
         return (day.isEmpty() ? verb + " in good time." : late ? verb + " now." : verb + " by then.") + money;
     }

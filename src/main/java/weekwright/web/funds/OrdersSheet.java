@@ -14,7 +14,7 @@ public final class OrdersSheet implements Fragment {
     @Override
     public Answer answer(Request request) {
         int digits = request.settings().moneyDigits();
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
         SheetCsv csv = new SheetCsv(
                 "Stands",

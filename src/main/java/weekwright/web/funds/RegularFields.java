@@ -14,7 +14,6 @@ import weekwright.funds.RegularItem;
 import weekwright.funds.RegularItemStore;
 import weekwright.funds.SaveRegularItem;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Request;
@@ -46,7 +45,7 @@ final class RegularFields {
         return new Lists(
                 Flow.choices(),
                 Choices.words(RegularItem.Every.class, Map.of(RegularItem.Every.EPISODE, "published episode")),
-                new Formats(request.settings().project().currency(), request.today()).currencyMark());
+                request.formats().currencyMark());
     }
 
     static Answer add(Request request) throws Exception {

@@ -106,7 +106,7 @@ final class StatementParts {
                 : "";
     }
 
-    static Money sum(List<StatementLine> lines, Function<StatementLine, Optional<Money>> column) {
+    private static Money sum(List<StatementLine> lines, Function<StatementLine, Optional<Money>> column) {
         return lines.stream().flatMap(line -> column.apply(line).stream()).reduce(Money.ZERO, Money::plus);
     }
 }

@@ -14,6 +14,7 @@ import weekwright.funds.SupporterMonth;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture;
 import weekwright.render.chart.LineChart;
+import weekwright.web.parts.Outlook;
 
 /**
  * Supporters and what they bring, a year back as counted and booked and a year ahead as drawn, with the range of eight in ten.
@@ -37,18 +38,71 @@ public record SupportersAhead(List<String> drawings, List<AheadPicture.Table> ta
             List<LedgerEntry> ledger,
             Formats formats) {
         YearMonth now = YearMonth.from(today);
+        List<Forecast.SupportersMonth> ahead = forecast.stream()
+                .flatMap(one -> one.cash().supporters().stream())
+                .filter(one -> one.month().isAfter(now))
+                .limit(MONTHS)
+                .toList();
+        List<String> drawings = new ArrayList<>();
+        List<AheadPicture.Balance> people = people(counts, now);
+        if (!people.isEmpty() || !ahead.isEmpty()) {
+            drawings.add(chart(
+                    "supporters-ahead",
+                    "Supporters on the first of each month, with the range of eight in ten",
+                    today,
+                    people,
+                    ahead.stream()
+                            .map(one -> fan(one, one.p10(), one.p50(), one.p90()))
+                            .toList(),
+                    surges(counts, people),
+                    value -> Formats.grouped(Math.round(value))));
+        }
+        List<AheadPicture.Balance> money = money(ledger, now, today);
+        if (!money.isEmpty() || !ahead.isEmpty()) {
+            drawings.add(chart(
+                    "income-ahead",
+                    "Paid out in each month, with the range of eight in ten",
+                    today,
+                    money,
+                    ahead.stream()
+                            .map(one -> fan(
+                                    one,
+                                    one.paidOut().p10().minor(),
+                                    one.paidOut().p50().minor(),
+                                    one.paidOut().p90().minor()))
+                            .toList(),
+                    List.of(),
+                    formats::moneyForecast));
+        }
+        return ahead.isEmpty()
+                ? new SupportersAhead(drawings, List.of(), "")
+                : new SupportersAhead(
+                        drawings, List.of(table(ahead, formats)), Outlook.drawn(forecast.orElseThrow(), formats));
+    }
+
+    /** How many there were on the 1st of each month of the last year with a count. */
+    private static List<AheadPicture.Balance> people(List<SupporterMonth> counts, YearMonth now) {
         List<AheadPicture.Balance> people = new ArrayList<>();
         started(counts, now).forEach((month, start) -> {
             if (!month.isBefore(now.minusMonths(MONTHS))) {
                 people.add(new AheadPicture.Balance(month.atDay(1), start));
             }
         });
-        List<LocalDate> surges = counts.stream()
+        return people;
+    }
+
+    /** Those of these months that one film filled. */
+    private static List<LocalDate> surges(List<SupporterMonth> counts, List<AheadPicture.Balance> people) {
+        return counts.stream()
                 .filter(SupporterMonth::surge)
                 .map(row -> row.month().atDay(1))
                 .filter(day -> people.stream().anyMatch(one -> one.day().equals(day)))
                 .distinct()
                 .toList();
+    }
+
+    /** What was paid out in each month of the last year, from the first with a pay-out on. */
+    private static List<AheadPicture.Balance> money(List<LedgerEntry> ledger, YearMonth now, LocalDate today) {
         List<AheadPicture.Balance> money = new ArrayList<>();
         for (int back = MONTHS; back > 0; back--) {
             long received = FundsIncome.received(ledger, now.minusMonths(back), today);
@@ -56,67 +110,34 @@ public record SupportersAhead(List<String> drawings, List<AheadPicture.Table> ta
                 money.add(new AheadPicture.Balance(now.minusMonths(back).atDay(1), received));
             }
         }
-        List<Forecast.SupportersMonth> ahead = forecast.stream()
-                .flatMap(one -> one.cash().supporters().stream())
-                .filter(one -> one.month().isAfter(now))
-                .limit(MONTHS)
-                .toList();
-        List<AheadPicture.Fan> peopleFan = new ArrayList<>();
-        List<AheadPicture.Fan> moneyFan = new ArrayList<>();
-        List<List<String>> rows = new ArrayList<>();
-        for (Forecast.SupportersMonth one : ahead) {
-            LocalDate day = one.month().atDay(1);
-            Forecast.PaidOut paid = one.paidOut();
-            peopleFan.add(new AheadPicture.Fan(day, one.p10(), one.p50(), one.p50(), one.p50(), one.p90()));
-            double middle = paid.p50().minor();
-            moneyFan.add(new AheadPicture.Fan(
-                    day, paid.p10().minor(), middle, middle, middle, paid.p90().minor()));
-            rows.add(List.of(
-                    Formats.monthYear(day),
-                    Formats.grouped(one.p10()),
-                    Formats.grouped(one.p50()),
-                    Formats.grouped(one.p90()),
-                    formats.moneyForecast(paid.p10().minor()),
-                    formats.moneyForecast(middle),
-                    formats.moneyForecast(paid.p90().minor())));
-        }
-        List<String> drawings = new ArrayList<>();
-        if (!people.isEmpty() || !peopleFan.isEmpty()) {
-            drawings.add(chart(
-                    "supporters-ahead",
-                    "Supporters on the first of each month, with the range of eight in ten",
-                    today,
-                    people,
-                    peopleFan,
-                    surges,
-                    value -> Formats.grouped(Math.round(value))));
-        }
-        if (!money.isEmpty() || !moneyFan.isEmpty()) {
-            drawings.add(chart(
-                    "income-ahead",
-                    "Paid out in each month, with the range of eight in ten",
-                    today,
-                    money,
-                    moneyFan,
-                    List.of(),
-                    formats::moneyForecast));
-        }
-        return new SupportersAhead(
-                drawings,
-                rows.isEmpty()
-                        ? List.of()
-                        : List.of(new AheadPicture.Table(
-                                "Supporters on the first, and what is paid out in the month",
-                                List.of(
-                                        "Month",
-                                        "one in ten below",
-                                        "middle",
-                                        "one in ten above",
-                                        "paid out, one in ten below",
-                                        "paid out, middle",
-                                        "paid out, one in ten above"),
-                                rows)),
-                rows.isEmpty() ? "" : drawn(forecast.orElseThrow(), formats));
+        return money;
+    }
+
+    private static AheadPicture.Fan fan(Forecast.SupportersMonth one, double low, double middle, double high) {
+        return new AheadPicture.Fan(one.month().atDay(1), low, middle, middle, middle, high);
+    }
+
+    private static AheadPicture.Table table(List<Forecast.SupportersMonth> ahead, Formats formats) {
+        return new AheadPicture.Table(
+                "Supporters on the first, and what is paid out in the month",
+                List.of(
+                        "Month",
+                        "one in ten below",
+                        "middle",
+                        "one in ten above",
+                        "paid out, one in ten below",
+                        "paid out, middle",
+                        "paid out, one in ten above"),
+                ahead.stream()
+                        .map(one -> List.of(
+                                Formats.monthYear(one.month().atDay(1)),
+                                Formats.grouped(one.p10()),
+                                Formats.grouped(one.p50()),
+                                Formats.grouped(one.p90()),
+                                formats.moneyForecast(one.paidOut().p10().minor()),
+                                formats.moneyForecast(one.paidOut().p50().minor()),
+                                formats.moneyForecast(one.paidOut().p90().minor())))
+                        .toList());
     }
 
     /** How many of all levels there were on the 1st of each month with a count, oldest first. */
@@ -137,10 +158,5 @@ public record SupportersAhead(List<String> drawings, List<AheadPicture.Table> ta
             List<LocalDate> ringed,
             DoubleFunction<String> words) {
         return new LineChart(id, title, today, past, fan, List.of(), ringed, words).drawings();
-    }
-
-    private static String drawn(Forecast forecast, Formats formats) {
-        return Formats.grouped(forecast.trials()) + " futures drawn from " + formats.dateLong(forecast.asOf())
-                + ", seed " + forecast.seed() + ".";
     }
 }

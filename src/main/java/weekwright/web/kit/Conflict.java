@@ -114,8 +114,7 @@ public record Conflict(
         Record mine = stale.mine().orElseGet(() -> typed(request, seen));
         int digits = request.settings().moneyDigits();
         Names names = new Names(read);
-        ValueWords words =
-                new ValueWords(names, new Formats(request.settings().project().currency(), request.today()));
+        ValueWords words = new ValueWords(names, request.formats());
         List<Field> fields = Shape.of(theirs.getClass()).fields().stream()
                 .filter(field -> !field.text(mine, digits).equals(field.text(theirs, digits)))
                 .map(field -> new Field(

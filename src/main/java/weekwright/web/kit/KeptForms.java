@@ -15,9 +15,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * What was typed into a form for which the passphrase was wanted first. It travels through the page that asks for it in that browser alone, signed for
- * this browser and this person; after that it waits here, at most an hour, until the form is shown again. Nothing is
- * saved by it: the person presses the button anew. Pictures are not kept. Safe for use from several threads.
+ * What was typed into a form for which the passphrase was wanted first. It travels through the page that asks for it in that
+ * browser alone, signed for this browser and this person; after that it waits here, at most an hour, until the form is shown
+ * again. Nothing is saved by it: the person presses the button anew. Pictures are not kept. Safe for use from several threads.
  */
 final class KeptForms {
     private static final int LONGEST = 200_000;

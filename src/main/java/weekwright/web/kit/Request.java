@@ -27,12 +27,12 @@ import weekwright.build.SettingsStore;
 import weekwright.db.AnswerKey;
 import weekwright.db.Db;
 import weekwright.db.Disk;
-import weekwright.db.KeyReused;
 import weekwright.db.Read;
 import weekwright.db.StoreTrouble;
 import weekwright.db.Stored;
 import weekwright.forecast.Forecasts;
 import weekwright.render.Form;
+import weekwright.render.Formats;
 
 /** One request as a page sees it: the project, the person, the day, what was asked and posted. Used by one thread. */
 public final class Request {
@@ -65,13 +65,13 @@ public final class Request {
             List<Problem> problems) {}
 
     Request(Context context, String path, Optional<Project> project, Clock clock, Browser browser, Front front) {
-        this.front = front;
-        this.version = project.map(one -> one.db().version()).orElse(0L);
         this.context = context;
         this.path = path;
         this.project = project;
         this.clock = clock;
         this.browser = browser;
+        this.front = front;
+        version = project.map(one -> one.db().version()).orElse(0L);
     }
 
     /** Refuses to be answered here: the browser is sent on. */
@@ -141,6 +141,11 @@ public final class Request {
     /** The day in the project's zone. */
     public LocalDate today() {
         return LocalDate.now(clock.withZone(hasProject() ? settings().zone() : ZoneId.of("UTC")));
+    }
+
+    /** Words for the days, the money and the hours of this project, as of {@link #today}. */
+    public Formats formats() {
+        return new Formats(settings().project().currency(), today());
     }
 
     // ---- the person
@@ -339,18 +344,12 @@ public final class Request {
      */
     public Answer save(Db.Work<Saved, ? extends Exception> work) throws Exception {
         form().check();
-        return saveChecked(work);
-    }
-
-    @SuppressWarnings("unchecked")
-    private Answer saveChecked(Db.Work<Saved, ? extends Exception> work) throws Exception, KeyReused {
-        Db.Work<Saved, Exception> plain = (Db.Work<Saved, Exception>) work;
         AnswerKey key = new AnswerKey(Posts.answerKey(context), path, Posts.digest(context));
-        String kept = db().once(who(), key, write -> {
-            Saved saved = plain.in(write);
+        Db.Work<String, Exception> kept = write -> {
+            Saved saved = work.in(write);
             return FlashText.of(write.raisedTo().map(saved::undo).orElse(saved));
-        });
-        return Answer.to(FlashText.read(kept));
+        };
+        return Answer.to(FlashText.read(db().once(who(), key, kept)));
     }
 
     // ---- forms as they are shown

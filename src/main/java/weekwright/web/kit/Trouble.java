@@ -10,8 +10,7 @@ import weekwright.render.Frame;
  * @param kept what was typed and could not be saved, to be copied
  * @param reference under which the log tells the rest
  */
-public record Trouble(
-        int status, String title, String text, List<Frame.Cell> kept, Optional<String> reference, boolean project) {
+public record Trouble(int status, String title, String text, List<Frame.Cell> kept, Optional<String> reference) {
 
     private static final String TOO_LARGE =
             "What was sent is too large. Nothing of it was saved. Send a file of at most 40 MB,"
@@ -19,7 +18,7 @@ public record Trouble(
     private static final String CUT_OFF = "The form arrived cut off. Nothing of it was saved. Send it once more.";
 
     static Trouble plain(int status, String sentence) {
-        return new Trouble(status, title(status), sentence, List.of(), Optional.empty(), true);
+        return new Trouble(status, title(status), sentence, List.of(), Optional.empty());
     }
 
     static Trouble failed(String reference) {
@@ -29,8 +28,7 @@ public record Trouble(
                 "Nothing of this entry was saved. What was saved before is safe. Go back and try once more; if it"
                         + " happens again, tell the reference below to whoever looks after the program.",
                 List.of(),
-                Optional.of(reference),
-                true);
+                Optional.of(reference));
     }
 
     static Trouble gone(Request request) {
@@ -44,8 +42,7 @@ public record Trouble(
                 title(410),
                 "Somebody removed it since this page was loaded, so nothing was saved. What you typed stands below.",
                 kept,
-                Optional.empty(),
-                true);
+                Optional.empty());
     }
 
     /** What the server says of a form with files that is larger than it takes, or that is cut off: it throws plain exceptions. */

@@ -15,7 +15,6 @@ import weekwright.build.Shown;
 import weekwright.build.Stopped;
 import weekwright.db.Stored;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Access;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.Forbidden;
@@ -92,7 +91,7 @@ public final class LogPage implements Page {
                     LogDay.entries(read, today),
                     LogDay.stopped(read, today, Choices.REASONS),
                     request.access() == Access.CREW,
-                    new Formats(request.settings().project().currency(), today).currencyMark(),
+                    request.formats().currencyMark(),
                     LogClocks.lines(request, read),
                     LogClocks.measured(request, read, form.value("clock")));
         });

@@ -146,7 +146,7 @@ final class NoteFields {
     /** The log of a day, or of its week from Monday on. */
     static LogText.Start fromLog(Request request, LocalDate day, boolean week, boolean money) {
         LocalDate from = week ? day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)) : day;
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return request.read(read -> LogText.of(read, from, week ? from.plusDays(6) : day, money, formats));
     }
 

@@ -82,8 +82,7 @@ public final class NotePage implements Page {
         return request.read(read -> {
             Note note = note(request).value();
             List<Hours> hours = hours(read, note.date());
-            List<Note> all = NoteStore.TABLE.list(read).stream()
-                    .map(Stored::value)
+            List<Note> all = NoteStore.TABLE.values(read).stream()
                     .sorted(Comparator.comparing(Note::date))
                     .toList();
             int place = all.indexOf(note);

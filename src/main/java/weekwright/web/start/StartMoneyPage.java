@@ -58,7 +58,7 @@ public final class StartMoneyPage implements Page {
                     .putByPercent()
                     .map(Quantity::text)
                     .orElse("");
-            Formats formats = new Formats(request.settings().project().currency(), request.today());
+            Formats formats = request.formats();
             List<String> lost = SettingsStore.get(read).weather().lost().list();
             Map<String, String> values =
                     Map.of("charged", "month", "put_by", tax, "winter", days(lost, 0), "summer", days(lost, 6));

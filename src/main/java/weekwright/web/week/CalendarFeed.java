@@ -32,8 +32,8 @@ import weekwright.web.kit.Request;
 
 /**
  * Calendars for other programs, behind a secret address and without a log-in: {@code slots.ics} and {@code deliveries.ics}
- * for what concerns all, {@code week.ics} for a person. Wrong secrets are throttled by address; a right one never is. What was made is kept while
- * nothing changes, so that asking often costs little. Safe for use from several threads.
+ * for what concerns all, {@code week.ics} for a person. Wrong secrets are throttled by address; a right one never is. What was
+ * made is kept while nothing changes, so that asking often costs little. Safe for use from several threads.
  */
 public final class CalendarFeed implements Fragment {
     private static final Logger LOG = LoggerFactory.getLogger("weekwright.account");

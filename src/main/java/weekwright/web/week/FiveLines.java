@@ -1,5 +1,7 @@
 package weekwright.web.week;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,7 +9,6 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import weekwright.base.Quantity;
 import weekwright.build.HoursEntry;
@@ -51,22 +52,20 @@ final class FiveLines {
                 .filter(note -> !note.isBlank())
                 .max(Comparator.comparingInt(String::length))
                 .ifPresent(note -> lines.add("From the log: \"" + note.strip().replaceAll("\\s+", " ") + "\""));
-        double footage = facts.hours().stream()
+        BigDecimal footage = facts.hours().stream()
                 .flatMap(entry -> entry.footageMinutes().stream())
-                .mapToDouble(Quantity::doubleValue)
-                .sum();
+                .map(Quantity::value)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
         List<String> filmed = facts.hours().stream()
                 .filter(entry -> entry.filmed() || entry.asOrDefault() == HoursEntry.As.CAMERA)
                 .flatMap(entry -> entry.task().stream())
                 .map(id -> facts.task(id.value()))
                 .distinct()
                 .toList();
-        Optional<String> minutes = footage > 0
-                ? Optional.of(Formats.count(Math.round(footage), "minute") + " of footage")
-                : Optional.empty();
+        long minutes = footage.setScale(0, RoundingMode.HALF_UP).longValueExact();
         if (!filmed.isEmpty()) {
             lines.add("Filmed: " + Formats.list(filmed)
-                    + minutes.map(m -> "; " + m).orElse("") + ".");
+                    + (footage.signum() == 0 ? "" : "; " + Formats.count(minutes, "minute") + " of footage") + ".");
         }
         return lines;
     }

@@ -37,7 +37,7 @@ final class Tried {
         PairedFutures.Compared compared = PairedFutures.compare(
                 request.db(), request.who(), request.today(), request.forecast().shown(), (Db.Work<Object, Exception>)
                         write -> change.in(write));
-        Formats formats = new Formats(request.settings().project().currency(), request.today());
+        Formats formats = request.formats();
         return new Answer.Again(Map.of(FIELD, sentences(compared, formats)), "");
     }
 

@@ -113,15 +113,11 @@ final class WeekDays {
 
     private WeekPage.Line line(LocalDate date, String person, WeekPlan.Line line) {
         Optional<WeekLine> own = line.row().map(facts.own()::get);
-        String clock = own.flatMap(WeekLine::from)
-                .map(from ->
-                        from + own.flatMap(WeekLine::to).map(to -> " to " + to).orElse(""))
-                .orElse("");
         return new WeekPage.Line(
                 facts.person(person),
                 text(line, facts),
                 line.own() ? line.hours().minutes() : quarters(line.hours().minutes()),
-                clock,
+                own.map(WeekDays::clock).orElse(""),
                 line.own(),
                 own.map(WeekLine::done).orElse(false),
                 !crew
@@ -131,20 +127,20 @@ final class WeekDays {
                                 .orElseGet(() -> line.own() ? "" : takeOver(date, person, line)));
     }
 
+    /** {@code 09:00 to 12:30}; empty where a line says no time. */
+    static String clock(WeekLine line) {
+        return line.from()
+                .map(from -> from + line.to().map(to -> " to " + to).orElse(""))
+                .orElse("");
+    }
+
     /** What a line says: the verb and what it is done on, with the crew's own words. */
     static String text(WeekPlan.Line line, WeekFacts facts) {
         String what = line.task()
                 .map(facts::task)
                 .or(() -> line.episode().map(facts::episode))
                 .orElse("");
-        String verb = switch (line.kind()) {
-            case "film" -> "film";
-            case "edit" -> "edit";
-            case "errand" -> "errand";
-            case "care" -> "care";
-            case "rest" -> "rest";
-            default -> "";
-        };
+        String verb = line.kind().equals("work") ? "" : line.kind();
         String said = (verb + " " + what).strip();
         return said.isEmpty() ? line.text() : line.text().isEmpty() || !line.own() ? said : said + ": " + line.text();
     }

@@ -112,7 +112,7 @@ record WeekFacts(
         return Optional.ofNullable(tasks.get(id)).map(Task::title).orElse(id);
     }
 
-    /** {@code edit no. 47}; a standby by its title. */
+    /** {@code no. 47}; a standby by its title. */
     String episode(String id) {
         return Optional.ofNullable(episodes.get(id))
                 .map(e -> e.number().map(n -> "no." + Formats.NBSP + n).orElse(e.title()))

@@ -16,7 +16,6 @@ import weekwright.build.WeekLineStore;
 import weekwright.db.Stored;
 import weekwright.db.Write;
 import weekwright.render.Form;
-import weekwright.render.Formats;
 import weekwright.web.kit.Answer;
 import weekwright.web.kit.FormReader;
 import weekwright.web.kit.Page;
@@ -92,6 +91,6 @@ public final class WeekLinesNewPage implements Page {
     }
 
     static String day(Request request, LocalDate day) {
-        return new Formats(request.settings().project().currency(), request.today()).date(day);
+        return request.formats().date(day);
     }
 }

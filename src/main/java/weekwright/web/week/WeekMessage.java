@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import weekwright.build.WeekLine;
 import weekwright.forecast.WeekPlan;
 import weekwright.render.Formats;
 
@@ -98,11 +97,7 @@ final class WeekMessage {
     }
 
     private String line(WeekPlan.Line line) {
-        Optional<WeekLine> own = line.row().map(facts.own()::get);
-        String clock = own.flatMap(WeekLine::from)
-                .map(from -> " from " + from
-                        + own.flatMap(WeekLine::to).map(to -> " to " + to).orElse(""))
-                .orElse("");
-        return WeekDays.text(line, facts) + clock;
+        String clock = line.row().map(facts.own()::get).map(WeekDays::clock).orElse("");
+        return WeekDays.text(line, facts) + (clock.isEmpty() ? "" : " from " + clock);
     }
 }

@@ -3,6 +3,7 @@ package weekwright.web.week;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import weekwright.db.Read;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
 import weekwright.forecast.Proposals;
@@ -105,15 +106,15 @@ public final class WeekPage implements Page {
         Forecasts.Look look = request.forecast();
         Optional<Forecast> forecast = look.shown().map(Forecasts.Shown::forecast);
         boolean crew = request.access() == Access.CREW;
-        record Read(WeekPlan plan, WeekFacts facts, WeekAgainst against, List<Left> left) {}
+        record Seen(WeekPlan plan, WeekFacts facts, WeekAgainst against, List<Left> left) {}
         LocalDate over = monday.isBefore(thisMonday) ? monday : thisMonday.minusWeeks(1);
-        Read seen = request.read(read -> new Read(
+        Seen seen = request.read(read -> new Seen(
                 WeekPlan.of(read, monday, today, proposals, forecast),
                 WeekFacts.of(read, monday),
                 against(request, read, over),
                 left(read, today)));
         List<Day> days = new WeekDays(seen.plan(), seen.facts(), today, crew).days();
-        Formats formats = new Formats(request.settings().project().currency(), today);
+        Formats formats = request.formats();
         return new View(
                 Weeks.title(monday),
                 lead(days, formats, monday.compareTo(thisMonday)),
@@ -144,7 +145,7 @@ public final class WeekPage implements Page {
                 story);
     }
 
-    private static List<Left> left(weekwright.db.Read read, LocalDate today) {
+    private static List<Left> left(Read read, LocalDate today) {
         return LeftOver.of(read, today).stream()
                 .map(one -> {
                     var line = one.line().value();
@@ -159,7 +160,7 @@ public final class WeekPage implements Page {
                 .toList();
     }
 
-    private static WeekAgainst against(Request request, weekwright.db.Read read, LocalDate monday) {
+    private static WeekAgainst against(Request request, Read read, LocalDate monday) {
         Optional<WeekPlan> plan = request.forecasts()
                 .proposedOn(monday)
                 .map(then -> WeekPlan.of(read, monday, monday, Optional.of(then), Optional.empty()));

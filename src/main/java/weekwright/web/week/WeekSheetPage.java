@@ -87,11 +87,11 @@ public final class WeekSheetPage implements Page {
         return request.read(read -> {
             List<Form.Choice> what = new ArrayList<>();
             Choices.tasks(read, Task::isOpen)
-                    .forEach(task -> what.add(new Form.Choice("task:" + task.value(), task.label())));
+                    .forEach(task -> what.add(new Form.Choice(SheetRow.TASK + task.value(), task.label())));
             facts.episodes().values().stream()
                     .filter(episode -> episode.published().isEmpty())
-                    .forEach(episode ->
-                            what.add(new Form.Choice("episode:" + episode.id(), "Edit " + Choices.title(episode))));
+                    .forEach(episode -> what.add(
+                            new Form.Choice(SheetRow.EPISODE + episode.id(), "Edit " + Choices.title(episode))));
             return new View(
                     form,
                     Weeks.title(monday),

@@ -167,9 +167,9 @@ class SupportersRulesTest {
     @Test
     void rule_82_publications_of_the_as_of_month_count_towards_its_charges() {
         ProjectInputs project = project().today("2027-03-20").level("film", 300, true);
-        project.episode(published("e1", "2027-02-26"));
-        project.episode(published("e2", "2027-03-05"));
-        project.episode(published("e3", "2027-03-12"));
+        project.published("e1", "2027-02-26");
+        project.published("e2", "2027-03-05");
+        project.published("e3", "2027-03-12");
         assertThat(funds(project).publishedThisMonth).isEqualTo(2);
     }
 
@@ -182,8 +182,8 @@ class SupportersRulesTest {
                 .supporters("2027-02", "month", 150, 0, 0)
                 .supporters("2027-03", "month", 200, 0, 0)
                 .supporters("2027-03", "film", 10, 0, 0);
-        project.episode(published("e2", "2027-03-05"));
-        project.episode(published("e3", "2027-03-12"));
+        project.published("e2", "2027-03-05");
+        project.published("e3", "2027-03-12");
         // 1 February + 30 days is 3 March and past; 1 March + 30 is 31 March: 200 (1 - .03) (5.00 (1 - .06) - .25) =
         // 863.30
         // 5 March + 10 is past; 12 March + 10 is 22 March
@@ -214,8 +214,8 @@ class SupportersRulesTest {
         Inputs.Publishing p = project.publishing();
         project.publishing(
                 new Inputs.Publishing(5, p.first(), 1, 20, 1, 14, p.editMinutes(), 1, 1, List.of(), List.of(), 3, 0));
-        project.episode(published("e2", "2027-03-05"));
-        project.episode(published("e3", "2027-03-12"));
+        project.published("e2", "2027-03-05");
+        project.published("e3", "2027-03-12");
         long[] onTheWay = funds(project).onTheWay;
         // 5 March + 30 days is 4 April
         assertThat(onTheWay[15]).isEqualTo(3000);
@@ -225,19 +225,5 @@ class SupportersRulesTest {
     private static FundsTable funds(ProjectInputs project) {
         Inputs inputs = project.inputs();
         return new FundsTable(inputs, new Calendar(inputs));
-    }
-
-    private static Inputs.Episode published(String id, String date) {
-        return new Inputs.Episode(
-                id,
-                Inputs.EpisodeKind.BUILD,
-                day(date),
-                Inputs.Range.EMPTY,
-                "",
-                0,
-                day(date),
-                day(date),
-                day(date),
-                List.of());
     }
 }

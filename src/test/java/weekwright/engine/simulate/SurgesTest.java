@@ -43,7 +43,7 @@ class SurgesTest {
         project.supporters("2026-12", "peg", 100, 10, 0);
         project.surge("2027-01", "peg", 110, 90, 0);
         for (int i = 0; i < 20; i++) {
-            project.episode(published("e" + i, "2026-%02d-01".formatted(1 + i % 12)));
+            project.published("e" + i, "2026-%02d-01".formatted(1 + i % 12));
         }
         // Beta(1 + 1, 39 + 19)
         assertThat(meanChance(project)).isCloseTo(2 / 60.0, within(0.001));
@@ -139,19 +139,5 @@ class SurgesTest {
                 .mapToDouble(trial -> found.chance(Streams.trialKey(1, (int) trial)))
                 .average()
                 .orElseThrow();
-    }
-
-    private static Inputs.Episode published(String id, String date) {
-        return new Inputs.Episode(
-                id,
-                Inputs.EpisodeKind.BUILD,
-                day(date),
-                Inputs.Range.EMPTY,
-                "",
-                0,
-                day(date),
-                day(date),
-                day(date),
-                List.of());
     }
 }

@@ -162,21 +162,22 @@ class AheadLeversPageTest {
 
     private static void keepTryRemove(Visitor ilse) throws Exception {
         Visitor.Reply page = ilse.get("/ahead/levers?supporters=-33");
-        Visitor.Reply kept = ilse.follow(
-                ilse.form(page, "form[data-keep]").with("name", "A third leave").send());
+        Visitor.Reply kept = ilse.follow(ilse.form(page, "form[data-keep-levers]")
+                .with("name", "A third leave")
+                .send());
         assertThat(kept.page().select(".flash p").text()).isEqualTo("“A third leave” is kept.");
         assertThat(kept.page().select(".lead").text()).isEqualTo("With 33 in a hundred fewer supporters.");
         assertThat(kept.page().select(".kept-levers a").attr("href")).isEqualTo("/ahead/levers?supporters=-33");
-        Visitor.Reply twice = ilse.form(ilse.get("/ahead/levers?prices=5"), "form[data-keep]")
+        Visitor.Reply twice = ilse.form(ilse.get("/ahead/levers?prices=5"), "form[data-keep-levers]")
                 .with("name", "a THIRD leave")
                 .send();
         assertThat(twice.status()).isEqualTo(422);
         assertThat(twice.page().select(".error").text())
                 .isEqualTo("\"a THIRD leave\" is there already; give it another name, or remove the other first");
-        Visitor.Reply nothing = ilse.form(ilse.get("/ahead/levers"), "form[data-keep]")
+        Visitor.Reply nothing = ilse.form(ilse.get("/ahead/levers"), "form[data-keep-levers]")
                 .with("name", "")
                 .send();
-        assertThat(nothing.page().select("form[data-keep] .trouble li").eachText())
+        assertThat(nothing.page().select("form[data-keep-levers] .trouble li").eachText())
                 .containsExactly("is missing; give it a name", "is missing; pull a lever first");
         Visitor.Reply gone = ilse.follow(
                 ilse.form(ilse.get("/ahead/levers"), ".kept-levers form").press("remove"));

@@ -2,7 +2,15 @@ package weekwright.web.ahead;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
+import weekwright.forecast.ForecastJson;
+import weekwright.forecast.SavedForecast;
+import weekwright.forecast.SavedForecastStore;
+import weekwright.notes.Note;
+import weekwright.notes.NoteStore;
+import weekwright.testkit.OakMill;
+import weekwright.testkit.ProjectInputs;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -53,6 +61,47 @@ class AheadRecordPageTest {
                             .select("[data-figures=track-record] details caption")
                             .eachText())
                     .contains("Weir");
+        }
+    }
+
+    @Test
+    void one_that_cannot_be_made_is_told_and_begun_anew_after_the_next_change() {
+        try (ServerFixture server = ServerFixture.small().drawn()) {
+            ProjectInputs torn = ProjectInputs.project().person("ana");
+            torn.task("a").hours(1, 2, 3);
+            torn.link("a", "gone", 1, 0);
+            server.db().write("test", write -> {
+                SavedForecast now = SavedForecastStore.oldest(write).orElseThrow();
+                SavedForecastStore.insert(
+                        write,
+                        new SavedForecast(
+                                LocalDate.of(2026, 11, 20),
+                                now.madeAt(),
+                                now.seed(),
+                                now.trials(),
+                                now.engine(),
+                                now.projectVersion(),
+                                true,
+                                "torn",
+                                now.ranks(),
+                                now.results(),
+                                ForecastJson.packed(torn.inputs())));
+                return null;
+            });
+            Visitor.Reply page = made(server);
+            assertThat(page.page().select("main [role=alert]").text())
+                    .isEqualTo("Looking back did not finish The next change, or the next day, looks back anew.");
+            assertThat(page.page().select("main .lead, [data-made=no], script[src=/static/again.js]"))
+                    .isEmpty();
+            server.db().write("test", write -> {
+                write.handle().execute("DELETE FROM saved_forecast WHERE name = 'torn'");
+                NoteStore.TABLE.insert(
+                        write, OakMill.row(Note.class, "id", "n9", "title", "Frost", "date", "2026-11-25"));
+                return null;
+            });
+            page = made(server);
+            assertThat(page.page().select("[role=alert]")).isEmpty();
+            assertThat(page.page().select(".lead")).hasSize(1);
         }
     }
 

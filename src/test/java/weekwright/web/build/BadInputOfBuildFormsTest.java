@@ -1,6 +1,8 @@
 package weekwright.web.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.testkit.BadInput.CUT;
+import static weekwright.testkit.BadInput.FAR;
 
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -31,7 +33,7 @@ class BadInputOfBuildFormsTest {
         assertThat(troubles(edit, "title", ""))
                 .containsExactly("is missing; write what is done, such as Raise the wheel shaft");
         assertThat(troubles(edit, "title", "a".repeat(201)))
-                .containsExactly("\"" + "a".repeat(59) + "…\" is too long; write at most 200 characters");
+                .containsExactly(CUT + " is too long; write at most 200 characters");
     }
 
     @Test
@@ -60,10 +62,7 @@ class BadInputOfBuildFormsTest {
                 .first()
                 .asString()
                 .startsWith("\"2026-02-29\" is not a day of the calendar");
-        assertThat(troubles(edit, "not_before", "1066-10-14"))
-                .containsExactly("\"14 October 1066\" is too far from the start of the project, 1 September 2026;"
-                        + " write a day from"
-                        + " 1 September 1976 to 1 September 2086");
+        assertThat(troubles(edit, "not_before", "1066-10-14")).containsExactly("\"14 October 1066\"" + FAR);
         assertThat(troubles(edit, "season_from", "04-01"))
                 .containsExactly("is missing beside the other end of the season; write both, or neither");
     }

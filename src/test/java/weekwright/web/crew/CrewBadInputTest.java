@@ -1,6 +1,8 @@
 package weekwright.web.crew;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.testkit.BadInput.CUT;
+import static weekwright.testkit.BadInput.FAR;
 import static weekwright.testkit.BadInput.MISSING;
 import static weekwright.testkit.BadInput.day;
 import static weekwright.testkit.BadInput.dayHours;
@@ -31,10 +33,6 @@ class CrewBadInputTest {
                     + " batt, lone, visit,"
                     + " fatig";
     private static final String LONG = "a".repeat(201);
-    private static final String CUT = "\"" + "a".repeat(59) + "…\"";
-    private static final String FAR =
-            " is too far from the start of the project, 1 September 2026; write a day from 1 September 1976 to 1"
-                    + " September 2086";
 
     @AfterAll
     static void close() {

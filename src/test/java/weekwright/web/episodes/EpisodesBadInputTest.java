@@ -1,6 +1,8 @@
 package weekwright.web.episodes;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.testkit.BadInput.CUT;
+import static weekwright.testkit.BadInput.FAR;
 import static weekwright.testkit.BadInput.day;
 import static weekwright.testkit.BadInput.forged;
 import static weekwright.testkit.BadInput.hours;
@@ -20,9 +22,6 @@ import weekwright.testkit.ServerFixture;
 class EpisodesBadInputTest {
     private static final ServerFixture SERVER = ServerFixture.small();
     private static final BadInput FORMS = new BadInput(SERVER.as("ilse"), "main form.form[method=post]");
-    private static final String FAR =
-            " is too far from the start of the project, 1 September 2026; write a day from 1 September 1976 to 1"
-                    + " September 2086";
 
     @AfterAll
     static void close() {
@@ -101,10 +100,7 @@ class EpisodesBadInputTest {
                 Map.of("what", "The gate drops home", "task", "gate.2"),
                 List.of(
                         typed("what", "", "is missing; write what the picture shows"),
-                        typed(
-                                "what",
-                                "a".repeat(501),
-                                "\"" + "a".repeat(59) + "…\" is too long; write at most 500 characters"),
+                        typed("what", "a".repeat(501), CUT + " is too long; write at most 500 characters"),
                         typed("what", "a\nb", "\"a b\" has a line break or tab at character 2; write it on one line"),
                         typed("task", "roof.1", "\"roof.1\" is no task of this project; choose one of the list"),
                         typed(
@@ -120,7 +116,7 @@ class EpisodesBadInputTest {
                                 "\"maybe\" is neither yes nor empty; write yes, or leave it empty")));
         assertThat(FORMS.atOnce("/week/shots/new", Map.of("what", "a".repeat(501), "task", "a b")))
                 .containsExactly(
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most 500 characters",
+                        CUT + " is too long; write at most 500 characters",
                         "\"a b\" is not an id; use at most 40 letters, digits, - _ and . only");
     }
 }

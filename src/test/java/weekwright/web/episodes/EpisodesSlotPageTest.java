@@ -54,7 +54,7 @@ class EpisodesSlotPageTest {
                     .press("skip"));
             assertThat(done.page().select(".flash p").text()).isEqualTo("25 December is skipped.");
             assertThat(done.page()
-                            .select(".rung:has(time[datetime=2026-12-25])")
+                            .select(".slots-row:has(time[datetime=2026-12-25])")
                             .text())
                     .isEqualTo("25 Dec week 52 Skipped Christmas Take back the skipping of 25 Dec");
             assertThat(skipped(server)).isTrue();

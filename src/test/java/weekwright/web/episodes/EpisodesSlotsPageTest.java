@@ -43,14 +43,26 @@ class EpisodesSlotsPageTest {
         assertThat(page.page().select("h1").text()).isEqualTo("Two of 52 Fridays ahead have their episode");
         assertThat(page.page().select(".page-head .lead").text())
                 .endsWith("An episode comes out every Friday at 17:00.");
-        assertThat(page.page().select(".rung")).hasSize(52);
-        assertThat(page.page().select(".rung").get(0).select(".rung-what").text())
+        assertThat(page.page().select(".slots-row")).hasSize(52);
+        assertThat(page.page().select(".slots-row").get(0).select(".slots-what").text())
                 .startsWith("Sill stones no. 11 Ready");
-        assertThat(page.page().select(".rung").get(2).select(".rung-what b").text())
+        assertThat(page.page()
+                        .select(".slots-row")
+                        .get(2)
+                        .select(".slots-what b")
+                        .text())
                 .isEqualTo("Nothing planned");
-        assertThat(page.page().select(".rung").get(2).select(".rung-what p").text())
+        assertThat(page.page()
+                        .select(".slots-row")
+                        .get(2)
+                        .select(".slots-what p")
+                        .text())
                 .isEqualTo("A standby could fill it: Why a weir.");
-        assertThat(page.page().select(".rung").get(2).select(".rung-safe p").text())
+        assertThat(page.page()
+                        .select(".slots-row")
+                        .get(2)
+                        .select(".slots-safe p")
+                        .text())
                 .isEqualTo("One in ten that it stays empty");
         assertThat(page.page().select(".rule-head h2").eachText())
                 .startsWith("November 2026", "December 2026", "January 2027")
@@ -69,7 +81,7 @@ class EpisodesSlotsPageTest {
 
     private static String week(Visitor.Reply page, String date) {
         return page.page()
-                .select(".rung:has(time[datetime=" + date + "]) .rung-day .quiet")
+                .select(".slots-row:has(time[datetime=" + date + "]) .slots-day .quiet")
                 .text();
     }
 
@@ -81,9 +93,13 @@ class EpisodesSlotsPageTest {
             assertThat(page.page().select("h1").text()).isEqualTo("One of 26 slots ahead has its episode");
             assertThat(page.page().select(".page-head .lead").text())
                     .endsWith("An episode comes out every second Friday at 17:00.");
-            assertThat(page.page().select(".rung time").eachAttr("datetime"))
+            assertThat(page.page().select(".slots-row time").eachAttr("datetime"))
                     .startsWith("2026-11-27", "2026-12-04", "2026-12-11", "2026-12-25");
-            assertThat(page.page().select(".rung").get(1).select(".rung-what p").text())
+            assertThat(page.page()
+                            .select(".slots-row")
+                            .get(1)
+                            .select(".slots-what p")
+                            .text())
                     .isEqualTo("0 of 1 shot. This is no day on which episodes come out.");
             everyWeeks(server, 4);
             assertThat(server.as("bram")
@@ -110,7 +126,7 @@ class EpisodesSlotsPageTest {
             });
             Visitor.Reply page = server.as("bram").get("/episodes/slots");
             assertThat(page.page()
-                            .select("section[aria-labelledby=late-head] .rung b")
+                            .select("section[aria-labelledby=late-head] .slots-row b")
                             .eachText())
                     .containsExactly("13 Nov", "Boards for the gate");
         }

@@ -1,6 +1,8 @@
 package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.testkit.BadInput.CUT;
+import static weekwright.testkit.BadInput.FAR;
 import static weekwright.testkit.BadInput.MISSING;
 import static weekwright.testkit.BadInput.day;
 import static weekwright.testkit.BadInput.forged;
@@ -157,7 +159,7 @@ class FundsBadInputTest {
                         MISSING,
                         "\"-1\" is under 0; write 0 or more",
                         "\"x\" is not an amount of money; write 12.50",
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most 200 characters",
+                        CUT + " is too long; write at most 200 characters",
                         "\"26 November 2026\" is after today, 25 November 2026; enter it once it is so",
                         "is missing beside the foreign amount; write its three letters, such as USD",
                         "\"0\" is nothing; write more than 0, or leave it empty",
@@ -187,7 +189,7 @@ class FundsBadInputTest {
                         "/funds/costs/new", Map.of("amount", "", "date", "2026-11-26", "note", "a".repeat(2001))))
                 .containsExactly(
                         MISSING,
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most 2000 characters",
+                        CUT + " is too long; write at most 2000 characters",
                         "\"26 November 2026\" is after today, 25 November 2026; enter it once it is paid");
     }
 
@@ -235,8 +237,6 @@ class FundsBadInputTest {
 
     @Test
     void what_comes_again() {
-        String far = " is too far from the start of the project, 1 September 2026; write a day from 1 September 1976"
-                + " to 1 September 2086";
         forms.refused(
                 SERVER,
                 "/funds/regular/new",
@@ -254,10 +254,10 @@ class FundsBadInputTest {
                 under("spread", "-5", "0 to 1000"),
                 List.of(typed("spread", "1001", "\"1001\" is over 1000; write 0 to 1000")),
                 day("from"),
-                List.of(typed("from", "1066-10-14", "\"14 October 1066\"" + far)),
+                List.of(typed("from", "1066-10-14", "\"14 October 1066\"" + FAR)),
                 day("to"),
                 List.of(
-                        typed("to", "2999-01-01", "\"1 January 2999\"" + far),
+                        typed("to", "2999-01-01", "\"1 January 2999\"" + FAR),
                         forged("every", "", "month", MISSING),
                         typed(
                                 "every",

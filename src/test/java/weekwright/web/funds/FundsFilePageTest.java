@@ -1,6 +1,7 @@
 package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.testkit.BadInput.CUT;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
@@ -101,7 +102,7 @@ class FundsFilePageTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
                 .containsExactly(
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most 200 characters",
+                        CUT + " is too long; write at most 200 characters",
                         "\"ebcdic\" is not a known word here; write one of utf-8, utf-16, windows-1252, by-line",
                         "\"-1\" is under 0; write 0 to 200",
                         "\"201\" is over 200; write 1 to 200",

@@ -2,6 +2,7 @@ package weekwright.web.funds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static weekwright.testkit.BadInput.CUT;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -156,7 +157,7 @@ class FundsFileRowsPageTest {
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.troubles())
                 .containsExactly(
-                        "\"" + "a".repeat(59) + "…\" is too long; write at most 200 characters",
+                        CUT + " is too long; write at most 200 characters",
                         "Three rows cannot go in; tick that they are left out, or change how the file is read");
         assertThat(ilse.form(refused).value("payee.0")).isEqualTo("a".repeat(201));
         Visitor.Reply rules = ilse.form(refused)

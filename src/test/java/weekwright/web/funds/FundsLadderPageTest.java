@@ -87,9 +87,9 @@ class FundsLadderPageTest {
         assertThat(FundsLadderPage.waits(stage(Optional.of(day.plusDays(3)), Optional.of(day))))
                 .isEqualTo("under a week");
         assertThat(FundsLadderPage.waits(stage(Optional.of(day.plusDays(4)), Optional.of(day))))
-                .isEqualTo("1 week");
+                .isEqualTo("1\u00a0week");
         assertThat(FundsLadderPage.waits(stage(Optional.of(day.plusDays(24)), Optional.of(day))))
-                .isEqualTo("3 weeks");
+                .isEqualTo("3\u00a0weeks");
         assertThat(FundsLadderPage.waits(stage(Optional.empty(), Optional.of(day))))
                 .isEqualTo("more than is drawn");
         assertThat(FundsLadderPage.waits(stage(Optional.empty(), Optional.empty())))

@@ -6,14 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import weekwright.base.Money;
-import weekwright.build.Emergency;
-import weekwright.build.ModelSettings;
-import weekwright.build.MoneySettings;
-import weekwright.build.OrderSettings;
-import weekwright.build.Project;
-import weekwright.build.Publishing;
 import weekwright.build.Settings;
-import weekwright.build.Weather;
 import weekwright.render.Formats;
 import weekwright.testkit.SmallProject;
 
@@ -21,25 +14,7 @@ import weekwright.testkit.SmallProject;
 class FundsSentencesTest {
     private static final long RESERVE = 1_000_00;
 
-    private final Settings settings = new Settings(
-            SmallProject.of(
-                    Project.class,
-                    "name",
-                    "The weir",
-                    "started",
-                    "2026-09-01",
-                    "currency",
-                    "EUR",
-                    "zone",
-                    "Europe/Berlin",
-                    "reserve",
-                    "1000"),
-            SmallProject.of(Publishing.class),
-            SmallProject.of(Weather.class),
-            SmallProject.of(OrderSettings.class),
-            SmallProject.of(MoneySettings.class),
-            SmallProject.of(Emergency.class),
-            SmallProject.of(ModelSettings.class));
+    private final Settings settings = SmallProject.project("reserve", "1000");
 
     private String said(String currency, long minor, long people, List<FundsPage.Level> levels) {
         Formats formats = new Formats(currency, LocalDate.of(2026, 11, 25));

@@ -7,8 +7,6 @@ import org.junit.jupiter.api.Test;
 import weekwright.db.Db;
 import weekwright.notes.Note;
 import weekwright.notes.NoteStore;
-import weekwright.notes.Photo;
-import weekwright.notes.PhotoStore;
 import weekwright.testkit.OakMill;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
@@ -23,47 +21,12 @@ class NotesPageTest {
     }
 
     private static void fill(Db db) {
-        SmallProject.fill(db);
+        SmallProject.fillWithNotes(db);
         db.write("test", write -> {
             NoteStore.TABLE.insert(
                     write,
                     OakMill.row(
-                            Note.class,
-                            "id",
-                            "n1",
-                            "title",
-                            "Sill stones",
-                            "date",
-                            "2026-11-09",
-                            "author",
-                            "ilse",
-                            "stage",
-                            "weir",
-                            "tasks",
-                            "weir.2",
-                            "visible",
-                            "everyone",
-                            "text",
-                            "Two of *nine* lie.\n\n- [x] bedded\n\n<script>alert(1)</script>"));
-            NoteStore.TABLE.insert(
-                    write,
-                    OakMill.row(Note.class, "id", "n2", "title", "Frost", "date", "2026-11-20", "text", "No lime."));
-            NoteStore.TABLE.insert(
-                    write,
-                    OakMill.row(
                             Note.class, "id", "n0", "title", "First frost", "date", "2025-11-25", "text", "Early."));
-            PhotoStore.TABLE.insert(
-                    write,
-                    OakMill.row(
-                            Photo.class,
-                            "note",
-                            "n1",
-                            "file",
-                            "sill.png",
-                            "caption",
-                            "The first two",
-                            "alternative",
-                            "Two dressed stones in a row"));
             return null;
         });
     }

@@ -1,6 +1,7 @@
 package weekwright.web.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static weekwright.testkit.BadInput.CUT;
 import static weekwright.testkit.BadInput.MISSING;
 import static weekwright.testkit.BadInput.day;
 import static weekwright.testkit.BadInput.dayHours;
@@ -57,8 +58,7 @@ class StartBadInputTest {
                                     typed(
                                             "crew",
                                             "a".repeat(201),
-                                            "\"" + "a".repeat(59)
-                                                    + "…\" is no name; write at most 200 characters on one line"),
+                                            CUT + " is no name; write at most 200 characters on one line"),
                                     typed("crew", "Ilse\nILSE", "\"ILSE\" stands there twice; add a second name"),
                                     typed(
                                             "crew",
