@@ -11,6 +11,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,9 @@ import weekwright.render.Templates;
  */
 final class SiteFiles {
     private static final Pattern FONT = Pattern.compile("url\\(\\.\\./static/fonts/([a-z0-9-]+)\\.woff2\\)");
+
+    /** Letters that every page is set in. */
+    private static final List<String> FACES = List.of("besley-latin-wght-normal", "archivo-latin-wght-normal");
 
     private final Map<String, byte[]> assets = new LinkedHashMap<>();
     private final Map<String, Path> pictures = new LinkedHashMap<>();
@@ -54,6 +58,13 @@ final class SiteFiles {
 
     String style() {
         return style;
+    }
+
+    /** The letters that every page is set in, by path. */
+    List<String> letters() {
+        return assets.keySet().stream()
+                .filter(path -> FACES.stream().anyMatch(face -> path.startsWith("assets/" + face)))
+                .toList();
     }
 
     /** Style sheet and letters, by path. */

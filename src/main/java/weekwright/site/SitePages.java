@@ -35,6 +35,7 @@ final class SitePages {
      * What stands in the head of a page.
      *
      * @param root from the page to the log's own folder: empty or {@code ../}
+     * @param letters asked for beside the style sheet, which else would be shown in others on a first visit
      * @param url of the page; empty where the log's address is not known
      * @param picture for a preview, whole address; empty for none
      * @param secret whether search engines are to leave it
@@ -45,6 +46,7 @@ final class SitePages {
             String description,
             String root,
             String style,
+            List<String> letters,
             String url,
             String picture,
             boolean secret,
@@ -284,6 +286,7 @@ final class SitePages {
                 description,
                 root,
                 files.style(),
+                files.letters(),
                 log.address().isEmpty() || secret ? "" : log.address() + SitePaths.link(path),
                 picture,
                 secret,

@@ -271,7 +271,8 @@ class SiteTest {
                 continue;
             }
             Document page = Jsoup.parse(text(site, path), "http://site.invalid/" + path);
-            for (Element link : page.select("a[href], link[rel=stylesheet], link[rel=alternate], img[src]")) {
+            assertThat(page.select("link[rel=preload][as=font]")).as(path).hasSize(2);
+            for (Element link : page.select("a[href], link[href], img[src]")) {
                 String to = link.absUrl(link.hasAttr("src") ? "src" : "href").replaceFirst("#.*", "");
                 assertThat(link.attr("href")).as(path).doesNotStartWith("/");
                 if (to.startsWith("http://site.invalid/")
