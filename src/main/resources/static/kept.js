@@ -34,6 +34,9 @@
   const remove = (entry) => store("readwrite", (entries) => entries.delete(entry.number));
   const list = () => store("readonly", (entries) => entries.getAll()).catch(() => []);
 
+  // A store that does not answer keeps nothing either.
+  const soon = (stored) => Promise.race([stored, new Promise((done, fail) => setTimeout(fail, 10000))]);
+
   // ---- the server
 
   let away = false;
@@ -163,9 +166,13 @@
     if (form.dataset.sent) return;
     form.dataset.sent = "yes";
     const entry = made(form, button);
+    const putting = put(entry);
     try {
-      entry.number = await put(entry);
+      entry.number = await soon(putting);
     } catch (e) {
+      // what is stored late after all has the key of what was posted, and goes
+      putting.then((number) => remove({ number })).catch(() => {});
+      form.elements.answer.value = entry.key;
       if (await ask()) pass(form, button);
       else say(NO_STORE);
       delete form.dataset.sent;

@@ -84,6 +84,14 @@ class KeptInTheBrowserTest {
     }
 
     @Test
+    void where_the_store_of_the_device_does_not_answer_hours_are_posted_as_by_any_form() {
+        browser.open("/log");
+        browser.script("IDBDatabase.prototype.transaction = () => ({ objectStore: () => ({ put: () => ({}) }) })");
+        browser.leaving(() -> log("1,25"));
+        assertThat(logged()).containsExactly(75);
+    }
+
+    @Test
     void hours_wait_in_order_are_shown_and_one_can_be_removed_and_the_rest_are_sent_once() {
         browser.open("/log");
         browser.until(d -> browser.script("return localStorage.getItem('days beside this device')") != null);
