@@ -91,6 +91,7 @@ final class Flow {
         x.openTasks = open;
         for (int i = 0; i < tasks.count; i++) {
             past(setup.links.order[i]);
+            marked(x.task[setup.links.order[i]]);
         }
         started = true;
         for (int t = 0; t < tasks.count; t++) {
@@ -388,9 +389,14 @@ final class Flow {
 
     /** After a stretch: what the work done has reached. */
     void progress(TaskState k, int minute) {
-        if (k.left == 0 || (k.nextMark < k.lastMark && k.left <= luck.markLeft[k.nextMark])) {
+        if (k.left <= k.reachesAt) {
             reached(k.number, minute);
         }
+    }
+
+    /** Some of its marks are reached: the next one is to be known. */
+    private void marked(TaskState k) {
+        k.reachesAt = k.nextMark < k.lastMark ? luck.markLeft[k.nextMark] : 0;
     }
 
     private void reached(int t, int minute) {
@@ -403,6 +409,7 @@ final class Flow {
             int mark = k.nextMark++;
             hit(mark, t, today, minute);
         }
+        marked(k);
         if (fails) {
             k.left = luck.again[t];
             fail(t);

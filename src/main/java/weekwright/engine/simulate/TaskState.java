@@ -72,6 +72,8 @@ final class TaskState {
     int lastOn;
     int lastDay;
     int nextMark;
+    /** The next mark is reached, or the task done, when so many person-minutes or fewer are left. */
+    int reachesAt;
     /** Filmed person-minutes. */
     double filmed;
     /** What it has in the story bank. */
@@ -177,6 +179,7 @@ final class TaskState {
         lastOn = other.lastOn;
         lastDay = other.lastDay;
         nextMark = other.nextMark;
+        reachesAt = other.reachesAt;
         filmed = other.filmed;
         inBank = other.inBank;
         booked = other.booked;
