@@ -68,7 +68,6 @@ final class Cash {
         x.firstUnderReserve = LATER;
         x.firstUnderZero = LATER;
         x.firstUnderWithout = LATER;
-        Arrays.fill(x.paidToday, false);
     }
 
     /** Goes on with a copied state from a day. */
@@ -109,12 +108,10 @@ final class Cash {
         if (planned) {
             regularAndOther(day);
         }
-        if (x.wages != 0) {
-            long wages = (x.wages + 30) / 60;
-            x.wages = 0;
-            x.cash -= wages;
-            tell("wages", -wages);
-        }
+        long wages = (x.wages + 30) / 60;
+        x.wages = 0;
+        x.cash -= wages;
+        tell("wages", -wages);
         if (planned) {
             gathering(day);
         }
@@ -160,7 +157,7 @@ final class Cash {
     }
 
     private void tell(String why, long amount) {
-        if (trace != null) {
+        if (trace != null && amount != 0) {
             trace.money(today, why, amount);
         }
     }
@@ -318,8 +315,13 @@ final class Cash {
     /** Something was paid for the material of a stage. */
     void paid(int stage, long amount) {
         x.stagePaid[stage] += amount;
-        x.paidToday[stage] = true;
-        x.anyPaidToday = true;
+        int i = 0;
+        while (i < x.stagesPaid && x.paidToday[i] != stage) {
+            i++;
+        }
+        if (i == x.stagesPaid) {
+            x.paidToday[x.stagesPaid++] = stage;
+        }
     }
 
     /** Records the balance at the end of a day. */
@@ -329,26 +331,14 @@ final class Cash {
         }
         long cash = x.cash;
         int month = calendar.monthIndex[day];
-        if (cash < setup.reserve) {
-            x.underReserve[month] = true;
-            if (x.firstUnderReserve == LATER) {
-                x.firstUnderReserve = day;
-            }
-        }
-        if (cash < 0) {
-            x.underZero[month] = true;
-            if (x.firstUnderZero == LATER) {
-                x.firstUnderZero = day;
-            }
-        }
-        if (x.anyPaidToday) {
-            x.anyPaidToday = false;
-            for (int s = 0; s < stageNeed.length; s++) {
-                if (x.paidToday[s]) {
-                    x.paidToday[s] = false;
-                    x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
-                }
-            }
+        boolean underReserve = cash < setup.reserve;
+        x.underReserve[month] |= underReserve;
+        x.firstUnderReserve = Math.min(x.firstUnderReserve, underReserve ? day : LATER);
+        x.underZero[month] |= cash < 0;
+        x.firstUnderZero = Math.min(x.firstUnderZero, cash < 0 ? day : LATER);
+        for (; x.stagesPaid > 0; x.stagesPaid--) {
+            int stage = x.paidToday[x.stagesPaid - 1];
+            x.stageShort[stage] = Math.max(x.stageShort[stage], setup.reserve - cash);
         }
         if (x.firstUnderWithout == LATER && cash + x.spent - x.pledged < setup.reserve) {
             x.firstUnderWithout = day;

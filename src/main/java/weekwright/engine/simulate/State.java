@@ -61,7 +61,7 @@ final class State {
 
     final long[] stagePaid;
     /** Stages for whose material something was paid today. */
-    final boolean[] paidToday;
+    final int[] paidToday;
 
     // episodes and slots
     final int[] tellsLeft;
@@ -140,7 +140,8 @@ final class State {
     int firstUnderReserve;
     int firstUnderZero;
     int firstUnderWithout;
-    boolean anyPaidToday;
+    /** Stages in {@link #paidToday}. */
+    int stagesPaid;
     /** The cash is what is theirs; what is put by for tax stands beside it (rule 135). */
     long cash;
 
@@ -190,7 +191,7 @@ final class State {
         heldNext = ints(lines);
         heldBy = ints(lines);
         stagePaid = longs(stages);
-        paidToday = keep(new boolean[stages]);
+        paidToday = ints(stages);
         tellsLeft = ints(episodes);
         ready = ints(episodes);
         footageDay = ints(episodes);
@@ -263,7 +264,7 @@ final class State {
         firstUnderReserve = 0;
         firstUnderZero = 0;
         firstUnderWithout = 0;
-        anyPaidToday = false;
+        stagesPaid = 0;
         cash = 0;
         owed = 0;
         wages = 0;
@@ -302,7 +303,7 @@ final class State {
         firstUnderReserve = other.firstUnderReserve;
         firstUnderZero = other.firstUnderZero;
         firstUnderWithout = other.firstUnderWithout;
-        anyPaidToday = other.anyPaidToday;
+        stagesPaid = other.stagesPaid;
         cash = other.cash;
         owed = other.owed;
         wages = other.wages;
