@@ -250,6 +250,12 @@ final class Flow {
         }
         list[i] = k;
         k.listed = true;
+        x.staleOn = Math.min(x.staleOn, staleOn(k));
+    }
+
+    /** When a task under way will rank as not begun, if nobody works on it. */
+    private static int staleOn(TaskState k) {
+        return k.status == UNDER_WAY ? k.lastDay + STALE_DAYS + 1 : LATER;
     }
 
     /** Under way first, by rank; then by priority and rank (rules 42, 43). */
@@ -257,8 +263,10 @@ final class Flow {
         if (k.wait) {
             return k.rank;
         }
-        boolean first = k.status == UNDER_WAY && today - k.lastDay <= STALE_DAYS;
-        int key = first ? k.rank : NOT_UNDER_WAY + k.place;
+        boolean first = k.status == UNDER_WAY & today - k.lastDay <= STALE_DAYS;
+        int rank = k.rank;
+        int place = NOT_UNDER_WAY + k.place;
+        int key = first ? rank : place;
         return setup.tasks.anyFill && isFill(k.number) ? FILL + key : key;
     }
 
@@ -282,10 +290,12 @@ final class Flow {
     /** Sorts the list of work again after tasks have begun or gone stale. */
     void resort() {
         x.resort = false;
+        x.staleOn = LATER;
         int last = Integer.MIN_VALUE;
         for (int i = 0; i < x.queued; i++) {
             TaskState k = x.queue[i];
             int key = key(k);
+            x.staleOn = Math.min(x.staleOn, staleOn(k));
             if (key >= last) {
                 last = key;
                 continue;

@@ -111,6 +111,9 @@ final class State {
 
     int waiting;
     boolean resort;
+    /** Before this day no task of {@link #queue} becomes one that was left too long to count as under way. */
+    int staleOn;
+
     int openTasks;
     int runs;
     /** Whether the story bank is under its floor, and what it holds. */
@@ -243,6 +246,7 @@ final class State {
         queued = 0;
         waiting = 0;
         resort = false;
+        staleOn = 0;
         openTasks = 0;
         runs = 0;
         bankLow = false;
@@ -282,6 +286,7 @@ final class State {
         queued = other.queued;
         waiting = other.waiting;
         resort = other.resort;
+        staleOn = other.staleOn;
         openTasks = other.openTasks;
         runs = other.runs;
         bankLow = other.bankLow;

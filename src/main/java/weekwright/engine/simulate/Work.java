@@ -148,7 +148,7 @@ final class Work {
         tools.open(day);
         ownWork();
         flow.bankLow();
-        if (x.resort || setup.calendar.monday[day]) {
+        if (x.resort || (day >= x.staleOn && setup.calendar.monday[day])) {
             flow.resort();
         }
     }
