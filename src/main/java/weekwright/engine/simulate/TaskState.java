@@ -30,6 +30,8 @@ final class TaskState {
     final int tools;
 
     final int toolsEnd;
+    /** The same as bits, see {@link EquipmentTable#bits}. */
+    final long toolBits;
     /** Behind its last mark in {@link LinkTable#markTarget}. */
     final int lastMark;
 
@@ -143,6 +145,7 @@ final class TaskState {
         told = setup.episodes.told[number];
         byShare = setup.lines.byShare[number];
         tools = setup.equipment.start[number];
+        toolBits = setup.equipment.bits[number];
         toolsEnd = setup.equipment.start[number + 1];
         lastMark = setup.links.markStart[number + 1];
         follows = new TaskState[setup.links.inStart[number + 1] - setup.links.inStart[number]];

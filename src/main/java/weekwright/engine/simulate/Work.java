@@ -298,7 +298,7 @@ final class Work {
             from = Math.max(from, k.stretchEnd);
         }
         withTools = true;
-        if (k.needsTools()) {
+        if ((k.toolBits & tools.inUse) != 0) {
             int lacking = tools.lacking(k);
             if (lacking >= 0) {
                 if (setup.tasks.without[k.number] <= 0 || !tools.gone(k)) {
