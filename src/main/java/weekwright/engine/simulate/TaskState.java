@@ -122,7 +122,7 @@ final class TaskState {
 
     int filmMinutes;
 
-    /** Its drift against the plan in days, on which day that was worked out, and whether it may be even more, see {@link Orders}. */
+    /** Its drift against the plan in days, until when that holds, and whether it may be even more, see {@link Orders}. */
     int drift;
 
     int driftOn;
