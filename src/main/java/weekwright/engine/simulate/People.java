@@ -102,12 +102,8 @@ final class People {
     void use(int p, int minutes) {
         Person one = person[p];
         one.used += minutes;
-        if (one.taken == Integer.MAX_VALUE) {
-            one.taken = takings++;
-        }
-        if (one.left() < HALF_HOUR) {
-            free &= ~one.bit;
-        }
+        one.taken = Math.min(one.taken, takings++);
+        free &= one.left() < HALF_HOUR ? ~one.bit : -1;
     }
 
     /** Minutes left of those that a person has stated. */

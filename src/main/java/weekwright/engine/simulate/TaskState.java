@@ -18,6 +18,8 @@ final class TaskState {
     final boolean outdoors;
     final boolean oneGo;
     final int season;
+    /** What a camera films of it without an operator: 1 for a fixed one, else 0. */
+    final int filmsItself;
     /** Share of a stretch's clock hours that the operator gives. */
     final double operatorShare;
     /** Story minutes of the whole task, and the share of it that planned episodes tell. */
@@ -137,6 +139,7 @@ final class TaskState {
         can = tasks.can[number];
         company = tasks.company[number];
         camera = tasks.camera[number];
+        filmsItself = camera == TaskTable.FIXED ? 1 : 0;
         outdoors = tasks.outdoors[number];
         oneGo = tasks.oneGo[number];
         season = tasks.season[number];
