@@ -22,6 +22,13 @@ final class Cash {
     private State x;
     private int today;
     private final long[] stageNeed;
+    /**
+     * By stage and week, in how many of the futures lived so far that Sunday's cash without the stage's payments covered need and
+     * reserve, where orders wait for funds.
+     */
+    final int[] covered;
+
+    private boolean counts;
     private final Inputs.PutBy putBy;
     private final Supporters supporters;
 
@@ -33,6 +40,7 @@ final class Cash {
         putBy = setup.inputs.money().putBy();
         int stages = setup.inputs.stages().size();
         stageNeed = new long[stages];
+        covered = new int[stages * calendar.sundays.length];
         for (int m = 0; m < setup.lines.count; m++) {
             stageNeed[setup.tasks.stage[setup.lines.task[m]]] += setup.lines.expectedCost[m];
         }
@@ -61,7 +69,6 @@ final class Cash {
         Arrays.fill(x.stageShort, 0);
         Arrays.fill(x.underReserve, false);
         Arrays.fill(x.underZero, false);
-        Arrays.fill(x.covered, false);
         x.emptyThisMonth = 0;
         x.chargedThisMonth = funds.publishedThisMonth;
         x.nextRegular = 0;
@@ -70,10 +77,15 @@ final class Cash {
         x.firstUnderWithout = LATER;
     }
 
-    /** Goes on with a copied state from a day. */
-    void restart(State state, int day) {
+    /**
+     * Goes on with a copied state from a day.
+     *
+     * @param firstAnswer whether orders wait for funds: of the other answer only the balances of Sundays are kept
+     */
+    void restart(State state, int day, boolean firstAnswer) {
         x = state;
         today = day;
+        counts = firstAnswer;
     }
 
     /** Whether a day on which nobody works or edits can change the balance or is one to be recorded. */
@@ -346,18 +358,24 @@ final class Cash {
         int week = calendar.sundayIndex[day];
         if (week >= 0) {
             x.cashWeek[week] = cash;
-            x.unspentWeek[week] = cash + x.spent;
-            x.putByWeek[week] = x.putBy;
-            x.bankWeek[week] = (float) x.bank;
-            for (int s = 0; s < stageNeed.length; s++) {
-                if (stageNeed[s] > 0) {
-                    x.covered[s * calendar.sundays.length + week] =
-                            cash + x.stagePaid[s] - stageNeed[s] >= setup.reserve;
-                }
+            if (counts) {
+                sunday(week);
             }
         }
         if (trace != null) {
             trace.evening(day, cash);
+        }
+    }
+
+    private void sunday(int week) {
+        x.unspentWeek[week] = x.cash + x.spent;
+        x.putByWeek[week] = x.putBy;
+        x.bankWeek[week] = (float) x.bank;
+        int at = week;
+        for (int s = 0; s < stageNeed.length; s++) {
+            long left = x.cash + x.stagePaid[s] - stageNeed[s];
+            covered[at] += left >= setup.reserve ? 1 : 0;
+            at += calendar.sundays.length;
         }
     }
 

@@ -102,7 +102,6 @@ final class State {
     final boolean[] underReserve;
     final boolean[] underZero;
     final long[] stageShort;
-    final boolean[] covered;
     final int[] counts;
 
     // single numbers
@@ -222,7 +221,6 @@ final class State {
         underReserve = keep(new boolean[months]);
         underZero = keep(new boolean[months]);
         stageShort = longs(stages);
-        covered = keep(new boolean[stages * weeks]);
         counts = ints(Outcome.Count.values().length);
     }
 
