@@ -18,6 +18,8 @@ final class TaskState {
     final boolean outdoors;
     final boolean oneGo;
     final int season;
+    /** See {@link Seasons#bit}. */
+    final long seasonBit;
     /** What a camera films of it without an operator: 1 for a fixed one, else 0. */
     final int filmsItself;
     /** Share of a stretch's clock hours that the operator gives. */
@@ -143,6 +145,7 @@ final class TaskState {
         outdoors = tasks.outdoors[number];
         oneGo = tasks.oneGo[number];
         season = tasks.season[number];
+        seasonBit = Seasons.bit(season);
         operatorShare = tasks.operatorShare[number];
         story = tasks.story[number];
         told = setup.episodes.told[number];

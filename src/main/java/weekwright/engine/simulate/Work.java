@@ -39,6 +39,8 @@ final class Work {
     private int today;
     /** Whether the day is lost for outdoor work. */
     private boolean lost;
+    /** The seasons closed today, see {@link Seasons#bit}. */
+    private long closedSeasons;
     /** The own lines of today: positions ownFrom to ownTo - 1. */
     private int ownFrom;
 
@@ -148,6 +150,7 @@ final class Work {
         today = day;
         luck.weatherUntil(day);
         lost = luck.lost[day];
+        closedSeasons = setup.closedSeasons[day];
         tools.open(day);
         ownWork();
         flow.bankLow();
@@ -183,11 +186,11 @@ final class Work {
     }
 
     /**
-     * Whether a try would change nothing: no season or date sets the task aside, the reason of its day is not asked for or known, and
+     * Whether a try would change nothing: no closed season or date sets the task aside, the reason of its day is not asked for or known, and
      * either the weather is against it, too few who could do it have half an hour left, or none of them has it after its last stretch.
      */
     private boolean inVain(TaskState k) {
-        if (x.asksWhy(k, today) || k.season >= 0 || k.booked != NO_DAY) {
+        if (x.asksWhy(k, today) || (k.seasonBit & closedSeasons) != 0 || k.booked != NO_DAY) {
             return false;
         }
         if (k.outdoors & lost) {
@@ -247,7 +250,7 @@ final class Work {
      */
     private boolean attempt(TaskState k, int at, int own, int most) {
         int season = k.season;
-        boolean closed = season >= 0 && setup.seasons[season][today] != today;
+        boolean closed = (k.seasonBit & closedSeasons) != 0 && setup.seasons[season][today] != today;
         boolean missed = k.booked != NO_DAY && k.booked < today && (k.status == OPEN || k.again);
         int reason = closed ? setup.reasons.season : missed ? setup.reasons.booking : fits(k, own, most);
         boolean stuck = k.left <= k.stop && !closed && !missed;
