@@ -22,6 +22,13 @@ final class Cash {
     private State x;
     private int today;
     private final long[] stageNeed;
+    /**
+     * By stage and week, in how many of the futures lived so far that Sunday's cash without the stage's payments covered need and
+     * reserve, where orders wait for funds.
+     */
+    final int[] covered;
+
+    private boolean counts;
     private final Inputs.PutBy putBy;
     private final Supporters supporters;
 
@@ -33,6 +40,7 @@ final class Cash {
         putBy = setup.inputs.money().putBy();
         int stages = setup.inputs.stages().size();
         stageNeed = new long[stages];
+        covered = new int[stages * calendar.sundays.length];
         for (int m = 0; m < setup.lines.count; m++) {
             stageNeed[setup.tasks.stage[setup.lines.task[m]]] += setup.lines.expectedCost[m];
         }
@@ -61,20 +69,23 @@ final class Cash {
         Arrays.fill(x.stageShort, 0);
         Arrays.fill(x.underReserve, false);
         Arrays.fill(x.underZero, false);
-        Arrays.fill(x.covered, false);
         x.emptyThisMonth = 0;
         x.chargedThisMonth = funds.publishedThisMonth;
         x.nextRegular = 0;
         x.firstUnderReserve = LATER;
         x.firstUnderZero = LATER;
         x.firstUnderWithout = LATER;
-        Arrays.fill(x.paidToday, false);
     }
 
-    /** Goes on with a copied state from a day. */
-    void restart(State state, int day) {
+    /**
+     * Goes on with a copied state from a day.
+     *
+     * @param firstAnswer whether orders wait for funds: of the other answer only the balances of Sundays are kept
+     */
+    void restart(State state, int day, boolean firstAnswer) {
         x = state;
         today = day;
+        counts = firstAnswer;
     }
 
     /** Whether a day on which nobody works or edits can change the balance or is one to be recorded. */
@@ -109,12 +120,10 @@ final class Cash {
         if (planned) {
             regularAndOther(day);
         }
-        if (x.wages != 0) {
-            long wages = (x.wages + 30) / 60;
-            x.wages = 0;
-            x.cash -= wages;
-            tell("wages", -wages);
-        }
+        long wages = (x.wages + 30) / 60;
+        x.wages = 0;
+        x.cash -= wages;
+        tell("wages", -wages);
         if (planned) {
             gathering(day);
         }
@@ -160,7 +169,7 @@ final class Cash {
     }
 
     private void tell(String why, long amount) {
-        if (trace != null) {
+        if (trace != null && amount != 0) {
             trace.money(today, why, amount);
         }
     }
@@ -318,8 +327,13 @@ final class Cash {
     /** Something was paid for the material of a stage. */
     void paid(int stage, long amount) {
         x.stagePaid[stage] += amount;
-        x.paidToday[stage] = true;
-        x.anyPaidToday = true;
+        int i = 0;
+        while (i < x.stagesPaid && x.paidToday[i] != stage) {
+            i++;
+        }
+        if (i == x.stagesPaid) {
+            x.paidToday[x.stagesPaid++] = stage;
+        }
     }
 
     /** Records the balance at the end of a day. */
@@ -329,26 +343,14 @@ final class Cash {
         }
         long cash = x.cash;
         int month = calendar.monthIndex[day];
-        if (cash < setup.reserve) {
-            x.underReserve[month] = true;
-            if (x.firstUnderReserve == LATER) {
-                x.firstUnderReserve = day;
-            }
-        }
-        if (cash < 0) {
-            x.underZero[month] = true;
-            if (x.firstUnderZero == LATER) {
-                x.firstUnderZero = day;
-            }
-        }
-        if (x.anyPaidToday) {
-            x.anyPaidToday = false;
-            for (int s = 0; s < stageNeed.length; s++) {
-                if (x.paidToday[s]) {
-                    x.paidToday[s] = false;
-                    x.stageShort[s] = Math.max(x.stageShort[s], setup.reserve - cash);
-                }
-            }
+        boolean underReserve = cash < setup.reserve;
+        x.underReserve[month] |= underReserve;
+        x.firstUnderReserve = Math.min(x.firstUnderReserve, underReserve ? day : LATER);
+        x.underZero[month] |= cash < 0;
+        x.firstUnderZero = Math.min(x.firstUnderZero, cash < 0 ? day : LATER);
+        for (; x.stagesPaid > 0; x.stagesPaid--) {
+            int stage = x.paidToday[x.stagesPaid - 1];
+            x.stageShort[stage] = Math.max(x.stageShort[stage], setup.reserve - cash);
         }
         if (x.firstUnderWithout == LATER && cash + x.spent - x.pledged < setup.reserve) {
             x.firstUnderWithout = day;
@@ -356,18 +358,24 @@ final class Cash {
         int week = calendar.sundayIndex[day];
         if (week >= 0) {
             x.cashWeek[week] = cash;
-            x.unspentWeek[week] = cash + x.spent;
-            x.putByWeek[week] = x.putBy;
-            x.bankWeek[week] = (float) x.bank;
-            for (int s = 0; s < stageNeed.length; s++) {
-                if (stageNeed[s] > 0) {
-                    x.covered[s * calendar.sundays.length + week] =
-                            cash + x.stagePaid[s] - stageNeed[s] >= setup.reserve;
-                }
+            if (counts) {
+                sunday(week);
             }
         }
         if (trace != null) {
             trace.evening(day, cash);
+        }
+    }
+
+    private void sunday(int week) {
+        x.unspentWeek[week] = x.cash + x.spent;
+        x.putByWeek[week] = x.putBy;
+        x.bankWeek[week] = (float) x.bank;
+        int at = week;
+        for (int s = 0; s < stageNeed.length; s++) {
+            long left = x.cash + x.stagePaid[s] - stageNeed[s];
+            covered[at] += left >= setup.reserve ? 1 : 0;
+            at += calendar.sundays.length;
         }
     }
 

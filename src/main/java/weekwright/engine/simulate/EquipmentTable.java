@@ -6,6 +6,9 @@ import weekwright.engine.Inputs;
 
 /** Equipment as columns, and what each task needs of it. */
 final class EquipmentTable {
+    /** The bit of equipment of which a task needs more than there is. */
+    static final long NEVER_ENOUGH = 1L << 63;
+
     final int count;
     final int[] quantity;
     final boolean[] kept;
@@ -24,6 +27,9 @@ final class EquipmentTable {
 
     final int[] needed;
     final int[] amount;
+
+    /** By task, what it needs as bits; more than 63 kinds share them. */
+    final long[] bits;
 
     EquipmentTable(Inputs inputs, TaskTable tasks, Ids taskIds) {
         List<Inputs.Equipment> all = inputs.equipment();
@@ -55,12 +61,19 @@ final class EquipmentTable {
         Arrays.fill(start, tasks.listed + 1, tasks.count + 1, n);
         needed = new int[n];
         amount = new int[n];
+        bits = new long[tasks.count];
         int i = 0;
         for (int t = 0; t < tasks.listed; t++) {
             for (Inputs.Need need : inputs.tasks().get(t).equipment()) {
                 needed[i] = ids.at(need.equipment());
+                bits[t] |= bit(needed[i]) | (need.quantity() > quantity[needed[i]] ? NEVER_ENOUGH : 0);
                 amount[i++] = need.quantity();
             }
         }
+    }
+
+    /** The bit of one equipment, not {@link #NEVER_ENOUGH}. */
+    static long bit(int q) {
+        return 1L << q % 63;
     }
 }

@@ -91,6 +91,7 @@ final class Flow {
         x.openTasks = open;
         for (int i = 0; i < tasks.count; i++) {
             past(setup.links.order[i]);
+            marked(x.task[setup.links.order[i]]);
         }
         started = true;
         for (int t = 0; t < tasks.count; t++) {
@@ -249,6 +250,12 @@ final class Flow {
         }
         list[i] = k;
         k.listed = true;
+        x.staleOn = Math.min(x.staleOn, staleOn(k));
+    }
+
+    /** When a task under way will rank as not begun, if nobody works on it. */
+    private static int staleOn(TaskState k) {
+        return k.status == UNDER_WAY ? k.lastDay + STALE_DAYS + 1 : LATER;
     }
 
     /** Under way first, by rank; then by priority and rank (rules 42, 43). */
@@ -256,8 +263,10 @@ final class Flow {
         if (k.wait) {
             return k.rank;
         }
-        boolean first = k.status == UNDER_WAY && today - k.lastDay <= STALE_DAYS;
-        int key = first ? k.rank : NOT_UNDER_WAY + k.place;
+        boolean first = k.status == UNDER_WAY & today - k.lastDay <= STALE_DAYS;
+        int rank = k.rank;
+        int place = NOT_UNDER_WAY + k.place;
+        int key = first ? rank : place;
         return setup.tasks.anyFill && isFill(k.number) ? FILL + key : key;
     }
 
@@ -281,10 +290,12 @@ final class Flow {
     /** Sorts the list of work again after tasks have begun or gone stale. */
     void resort() {
         x.resort = false;
+        x.staleOn = LATER;
         int last = Integer.MIN_VALUE;
         for (int i = 0; i < x.queued; i++) {
             TaskState k = x.queue[i];
             int key = key(k);
+            x.staleOn = Math.min(x.staleOn, staleOn(k));
             if (key >= last) {
                 last = key;
                 continue;
@@ -388,9 +399,14 @@ final class Flow {
 
     /** After a stretch: what the work done has reached. */
     void progress(TaskState k, int minute) {
-        if (k.left == 0 || (k.nextMark < k.lastMark && k.left <= luck.markLeft[k.nextMark])) {
+        if (k.left <= k.reachesAt) {
             reached(k.number, minute);
         }
+    }
+
+    /** Some of its marks are reached: the next one is to be known. */
+    private void marked(TaskState k) {
+        k.reachesAt = k.nextMark < k.lastMark ? luck.markLeft[k.nextMark] : 0;
     }
 
     private void reached(int t, int minute) {
@@ -403,6 +419,7 @@ final class Flow {
             int mark = k.nextMark++;
             hit(mark, t, today, minute);
         }
+        marked(k);
         if (fails) {
             k.left = luck.again[t];
             fail(t);

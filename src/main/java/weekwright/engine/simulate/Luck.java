@@ -93,10 +93,9 @@ final class Luck {
     private final double[] leadBeta;
     /** By task of several pieces: share of the hours of all pieces that the first k take. */
     private final double[][] piecesTaken;
-    /** Chance of a lost day after a lost and after a fine one, by month. */
-    private final double[] lostAfterLost = new double[12];
+    /** Chance of a lost day after a fine one (0) and after a lost one (1), by month. */
+    private final double[][] lostAfter = new double[2][12];
 
-    private final double[] lostAfterFine = new double[12];
     private final boolean outdoors;
 
     Luck(Setup setup) {
@@ -146,10 +145,10 @@ final class Luck {
         for (int m = 0; m < 12; m++) {
             double p = setup.inputs.weather().lost().get(m);
             double toLost = p >= 1 ? 1 : p / (spell * (1 - p));
-            lostAfterFine[m] = Math.min(1, toLost);
-            lostAfterLost[m] = p <= 0 ? 0 : toLost > 1 ? 2 - 1 / p : 1 - 1 / spell;
+            lostAfter[0][m] = Math.min(1, toLost);
+            lostAfter[1][m] = p <= 0 ? 0 : toLost > 1 ? 2 - 1 / p : 1 - 1 / spell;
             if (p >= 1) {
-                lostAfterLost[m] = 1;
+                lostAfter[1][m] = 1;
             }
         }
     }
@@ -495,16 +494,20 @@ final class Luck {
 
     /**
      * Makes the weather known up to a day, in spells (rule 50): a chain of lost and fine days, the chances those of the day's month.
-     * Drawn only as far as somebody works.
+     * Drawn only as far as somebody works, and where nobody works outdoors never.
      */
     void weatherUntil(int day) {
-        for (; weatherKnown <= day; weatherKnown++) {
-            int d = weatherKnown;
-            int month = setup.calendar.monthOfYear[d];
-            double p = d == 0
-                    ? setup.inputs.weather().lost().get(month)
-                    : lost[d - 1] ? lostAfterLost[month] : lostAfterFine[month];
-            lost[d] = outdoors && p > 0 && u(setup.weatherKey, setup.calendar.asOf + (long) d) < p;
+        if (weatherKnown == 0 && outdoors) {
+            lost[0] = lost(0, setup.inputs.weather().lost().get(setup.calendar.monthOfYear[0]));
+            weatherKnown = 1;
         }
+        for (; weatherKnown <= day && outdoors; weatherKnown++) {
+            int month = setup.calendar.monthOfYear[weatherKnown];
+            lost[weatherKnown] = lost(weatherKnown, lostAfter[lost[weatherKnown - 1] ? 1 : 0][month]);
+        }
+    }
+
+    private boolean lost(int day, double chance) {
+        return u(setup.weatherKey, setup.calendar.asOf + (long) day) < chance;
     }
 }

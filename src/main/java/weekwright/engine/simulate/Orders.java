@@ -406,8 +406,8 @@ final class Orders {
      * predecessors'. Of a drift of more than {@code most} only that it is more is worked out.
      */
     private int drift(TaskState k, int day, int most) {
-        if (k.driftOn != day || (k.driftIsMore && k.drift <= most)) {
-            k.driftOn = day;
+        if (k.driftOn < day || (k.driftIsMore && k.drift <= most)) {
+            k.driftOn = k.status >= TaskTable.DONE ? LATER : day;
             k.driftIsMore = false;
             k.drift = k.status != TaskTable.OPEN ? driftOfBegun(k, day) : k.planned ? driftOfOpen(k, day, most) : 0;
         }

@@ -102,12 +102,8 @@ final class People {
     void use(int p, int minutes) {
         Person one = person[p];
         one.used += minutes;
-        if (one.taken == Integer.MAX_VALUE) {
-            one.taken = takings++;
-        }
-        if (one.left() < HALF_HOUR) {
-            free &= ~one.bit;
-        }
+        one.taken = Math.min(one.taken, takings++);
+        free &= one.left() < HALF_HOUR ? ~one.bit : -1;
     }
 
     /** Minutes left of those that a person has stated. */
@@ -255,17 +251,12 @@ final class People {
 
     /** Of a set, the one who was taken first today (by the task of highest rank); -1 if none of them is there. */
     int takenFirst(int candidates) {
-        int best = -1;
-        int first = 0;
+        int first = Integer.MAX_VALUE;
         for (int bits = candidates & there; bits != 0; bits &= bits - 1) {
             int p = Integer.numberOfTrailingZeros(bits);
-            int taken = person[p].taken;
-            if (best < 0 || taken < first) {
-                best = p;
-                first = taken;
-            }
+            first = Math.min(first, person[p].taken << 5 | p);
         }
-        return best;
+        return first == Integer.MAX_VALUE ? -1 : first & 31;
     }
 
     /** The latest used minute of a set. */

@@ -15,6 +15,8 @@ final class Person {
 
     int leaving;
     int used;
+    private static final int NOT_TAKEN = 1 << 20;
+
     /** When in the order of today's work he was first taken; the smaller the higher the rank of that task. */
     int taken;
     /** How many stretches today could not be worked from the morning on, from when they could, and how long they were. */
@@ -35,7 +37,7 @@ final class Person {
         stated = statedMinutes;
         used = 0;
         lateCount = 0;
-        taken = Integer.MAX_VALUE;
+        taken = NOT_TAKEN;
     }
 
     int left() {

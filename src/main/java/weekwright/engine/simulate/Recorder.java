@@ -20,7 +20,6 @@ final class Recorder {
     private final int asOf;
     private final long[][] heldBy;
     private final int[] critical;
-    private final int[][] covered;
     /** Tasks of each stage that are not dropped. */
     private final int[][] ofStage;
     /** By stage: whether anything is left to pay for its lines. */
@@ -40,7 +39,6 @@ final class Recorder {
         int stages = setup.inputs.stages().size();
         heldBy = new long[stages][setup.reasons.list.size()];
         critical = new int[setup.tasks.listed];
-        covered = new int[stages][setup.calendar.sundays.length];
         ofStage = new int[stages][];
         hasNeed = new boolean[stages];
         for (int m = 0; m < setup.lines.count; m++) {
@@ -101,21 +99,10 @@ final class Recorder {
 
     private void stage(int at, int s, boolean parted) {
         State held = trial.held;
-        if (hasNeed[s]) {
-            cover(held, s);
-        }
         int last = landing(at, s, held, outcome.held);
         landing(at, s, parted ? trial.free : held, outcome.workFirst);
         if (held.accounts() && last >= 0 && held.landDay[last] >= 0) {
             chain.follow(held, last, s, heldBy[s], critical);
-        }
-    }
-
-    private void cover(State held, int s) {
-        int[] times = covered[s];
-        int at = s * times.length;
-        for (int w = 0; w < times.length; w++) {
-            times[w] += held.covered[at + w] ? 1 : 0;
         }
     }
 
@@ -154,8 +141,9 @@ final class Recorder {
             for (int r = 0; r < heldBy[s].length; r++) {
                 outcome.heldBy[s][r] += heldBy[s][r];
             }
-            for (int w = 0; w < covered[s].length; w++) {
-                outcome.stageCovered[s][w] += covered[s][w];
+            int weeks = setup.calendar.sundays.length;
+            for (int w = 0; w < weeks && hasNeed[s]; w++) {
+                outcome.stageCovered[s][w] += trial.cash.covered[s * weeks + w];
             }
         }
         for (int t = 0; t < critical.length; t++) {

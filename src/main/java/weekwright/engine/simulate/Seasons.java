@@ -26,6 +26,22 @@ final class Seasons {
         return keys.indexOf(key);
     }
 
+    /** By day, the bits of the seasons that are closed, see {@link #bit}. */
+    long[] closed() {
+        long[] closed = new long[calendar.days];
+        for (int season = 0; season < open.size(); season++) {
+            for (int day = 0; day < closed.length; day++) {
+                closed[day] |= open.get(season)[day] == day ? 0 : bit(season);
+            }
+        }
+        return closed;
+    }
+
+    /** The bit of a season, which may be that of others too; none for no season. */
+    static long bit(int season) {
+        return season < 0 ? 0 : 1L << season % Long.SIZE;
+    }
+
     /** By season and day: the first open day on or after it, the number of days if none. */
     int[][] nextOpen() {
         return open.toArray(int[][]::new);

@@ -16,6 +16,9 @@ public final class Setup {
     final Calendar calendar;
     final Turnout turnout;
     final int[][] seasons;
+    /** By day, see {@link Seasons#closed}. */
+    final long[] closedSeasons;
+
     final Learned learned;
     final TaskTable tasks;
     final EquipmentTable equipment;
@@ -73,6 +76,7 @@ public final class Setup {
         learned = new Learned(inputs);
         tasks = new TaskTable(inputs, crowd, stageIds, found, learned);
         seasons = found.nextOpen();
+        closedSeasons = found.closed();
         equipment = new EquipmentTable(inputs, tasks, taskIds);
         episodes = new EpisodeTable(inputs, tasks, taskIds, calendar, crowd);
         links = new LinkTable(inputs, tasks, taskIds, episodes.tellRows);

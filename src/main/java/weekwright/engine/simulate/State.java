@@ -61,7 +61,7 @@ final class State {
 
     final long[] stagePaid;
     /** Stages for whose material something was paid today. */
-    final boolean[] paidToday;
+    final int[] paidToday;
 
     // episodes and slots
     final int[] tellsLeft;
@@ -102,7 +102,6 @@ final class State {
     final boolean[] underReserve;
     final boolean[] underZero;
     final long[] stageShort;
-    final boolean[] covered;
     final int[] counts;
 
     // single numbers
@@ -111,6 +110,9 @@ final class State {
 
     int waiting;
     boolean resort;
+    /** Before this day no task of {@link #queue} becomes one that was left too long to count as under way. */
+    int staleOn;
+
     int openTasks;
     int runs;
     /** Whether the story bank is under its floor, and what it holds. */
@@ -140,7 +142,8 @@ final class State {
     int firstUnderReserve;
     int firstUnderZero;
     int firstUnderWithout;
-    boolean anyPaidToday;
+    /** Stages in {@link #paidToday}. */
+    int stagesPaid;
     /** The cash is what is theirs; what is put by for tax stands beside it (rule 135). */
     long cash;
 
@@ -190,7 +193,7 @@ final class State {
         heldNext = ints(lines);
         heldBy = ints(lines);
         stagePaid = longs(stages);
-        paidToday = keep(new boolean[stages]);
+        paidToday = ints(stages);
         tellsLeft = ints(episodes);
         ready = ints(episodes);
         footageDay = ints(episodes);
@@ -218,7 +221,6 @@ final class State {
         underReserve = keep(new boolean[months]);
         underZero = keep(new boolean[months]);
         stageShort = longs(stages);
-        covered = keep(new boolean[stages * weeks]);
         counts = ints(Outcome.Count.values().length);
     }
 
@@ -242,6 +244,7 @@ final class State {
         queued = 0;
         waiting = 0;
         resort = false;
+        staleOn = 0;
         openTasks = 0;
         runs = 0;
         bankLow = false;
@@ -263,7 +266,7 @@ final class State {
         firstUnderReserve = 0;
         firstUnderZero = 0;
         firstUnderWithout = 0;
-        anyPaidToday = false;
+        stagesPaid = 0;
         cash = 0;
         owed = 0;
         wages = 0;
@@ -281,6 +284,7 @@ final class State {
         queued = other.queued;
         waiting = other.waiting;
         resort = other.resort;
+        staleOn = other.staleOn;
         openTasks = other.openTasks;
         runs = other.runs;
         bankLow = other.bankLow;
@@ -302,7 +306,7 @@ final class State {
         firstUnderReserve = other.firstUnderReserve;
         firstUnderZero = other.firstUnderZero;
         firstUnderWithout = other.firstUnderWithout;
-        anyPaidToday = other.anyPaidToday;
+        stagesPaid = other.stagesPaid;
         cash = other.cash;
         owed = other.owed;
         wages = other.wages;

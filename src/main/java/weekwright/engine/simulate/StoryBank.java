@@ -34,9 +34,7 @@ final class StoryBank {
     /** So many person-minutes of a task were filmed. */
     void filmed(TaskState k, double minutes) {
         k.filmed += minutes;
-        if (k.story > 0) {
-            update(k, k.total);
-        }
+        update(k, k.total);
     }
 
     private void update(TaskState k, int total) {

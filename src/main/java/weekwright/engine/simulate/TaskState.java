@@ -18,6 +18,10 @@ final class TaskState {
     final boolean outdoors;
     final boolean oneGo;
     final int season;
+    /** See {@link Seasons#bit}. */
+    final long seasonBit;
+    /** What a camera films of it without an operator: 1 for a fixed one, else 0. */
+    final int filmsItself;
     /** Share of a stretch's clock hours that the operator gives. */
     final double operatorShare;
     /** Story minutes of the whole task, and the share of it that planned episodes tell. */
@@ -30,6 +34,8 @@ final class TaskState {
     final int tools;
 
     final int toolsEnd;
+    /** The same as bits, see {@link EquipmentTable#bits}. */
+    final long toolBits;
     /** Behind its last mark in {@link LinkTable#markTarget}. */
     final int lastMark;
 
@@ -72,6 +78,8 @@ final class TaskState {
     int lastOn;
     int lastDay;
     int nextMark;
+    /** The next mark is reached, or the task done, when so many person-minutes or fewer are left. */
+    int reachesAt;
     /** Filmed person-minutes. */
     double filmed;
     /** What it has in the story bank. */
@@ -118,7 +126,7 @@ final class TaskState {
 
     int filmMinutes;
 
-    /** Its drift against the plan in days, on which day that was worked out, and whether it may be even more, see {@link Orders}. */
+    /** Its drift against the plan in days, until when that holds, and whether it may be even more, see {@link Orders}. */
     int drift;
 
     int driftOn;
@@ -133,14 +141,17 @@ final class TaskState {
         can = tasks.can[number];
         company = tasks.company[number];
         camera = tasks.camera[number];
+        filmsItself = camera == TaskTable.FIXED ? 1 : 0;
         outdoors = tasks.outdoors[number];
         oneGo = tasks.oneGo[number];
         season = tasks.season[number];
+        seasonBit = Seasons.bit(season);
         operatorShare = tasks.operatorShare[number];
         story = tasks.story[number];
         told = setup.episodes.told[number];
         byShare = setup.lines.byShare[number];
         tools = setup.equipment.start[number];
+        toolBits = setup.equipment.bits[number];
         toolsEnd = setup.equipment.start[number + 1];
         lastMark = setup.links.markStart[number + 1];
         follows = new TaskState[setup.links.inStart[number + 1] - setup.links.inStart[number]];
@@ -177,6 +188,7 @@ final class TaskState {
         lastOn = other.lastOn;
         lastDay = other.lastDay;
         nextMark = other.nextMark;
+        reachesAt = other.reachesAt;
         filmed = other.filmed;
         inBank = other.inBank;
         booked = other.booked;

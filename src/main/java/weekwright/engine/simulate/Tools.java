@@ -12,6 +12,8 @@ final class Tools {
     private final Luck luck;
     State x;
     private int today;
+    /** Of which equipment, by {@link EquipmentTable#bits}, not all has been free since the morning: only of that it matters how much. */
+    long inUse;
     /** Free now. */
     private final int[] free;
     /** Free since the morning. */
@@ -41,11 +43,13 @@ final class Tools {
     /** Opens a day. */
     void open(int day) {
         today = day;
+        inUse = EquipmentTable.NEVER_ENOUGH;
         for (int q = 0; q < free.length; q++) {
             free[q] = there(q, day) - x.heldOver[q];
             untouched[q] = free[q];
             atDawn[q] = free[q];
             back[q] = 0;
+            inUse |= free[q] < setup.equipment.quantity[q] ? EquipmentTable.bit(q) : 0;
         }
     }
 
@@ -114,6 +118,7 @@ final class Tools {
         }
         k.holdsFrom = minute;
         k.holdsOn = today;
+        inUse |= k.toolBits;
         EquipmentTable equipment = setup.equipment;
         boolean keeps = false;
         for (int i = k.tools; i < k.toolsEnd; i++) {

@@ -17,7 +17,7 @@ final class Trial {
     private final People people;
     private final Tools tools;
     private final StoryBank bank;
-    private final Cash cash;
+    final Cash cash;
     private final Orders orders;
     private final Editing editing;
     private final Work work;
@@ -98,7 +98,7 @@ final class Trial {
         flow.today = day;
         tools.restart(state);
         bank.restart(state);
-        cash.restart(state, day);
+        cash.restart(state, day, state == held);
         orders.restart(state);
         editing.restart(state);
         work.restart(state, day);

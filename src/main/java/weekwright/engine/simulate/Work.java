@@ -11,6 +11,9 @@ import weekwright.engine.Outcome.Count;
 /**
  * A day's work (rules 37 to 47, 125 to 131): the crew's own week lines first, then tasks from the top of the order; after a stretch the
  * same task is tried again with other people, then the next; when a task ended or a link was reached, from the top again.
+ *
+ * <p>What differs from task to task is joined by {@code &} where both sides are at hand: a processor foresees one jump that is seldom
+ * taken, but not two that go either way, and each that it does not foresee costs as much as twenty simple steps.
  */
 final class Work {
     /** One, in the units of {@link #factor}. */
@@ -36,6 +39,8 @@ final class Work {
     private int today;
     /** Whether the day is lost for outdoor work. */
     private boolean lost;
+    /** The seasons closed today, see {@link Seasons#bit}. */
+    private long closedSeasons;
     /** The own lines of today: positions ownFrom to ownTo - 1. */
     private int ownFrom;
 
@@ -145,10 +150,11 @@ final class Work {
         today = day;
         luck.weatherUntil(day);
         lost = luck.lost[day];
+        closedSeasons = setup.closedSeasons[day];
         tools.open(day);
         ownWork();
         flow.bankLow();
-        if (x.resort || setup.calendar.monday[day]) {
+        if (x.resort || (day >= x.staleOn && setup.calendar.monday[day])) {
             flow.resort();
         }
     }
@@ -180,14 +186,14 @@ final class Work {
     }
 
     /**
-     * Whether a try would change nothing: no season or date sets the task aside, the reason of its day is not asked for or known, and
+     * Whether a try would change nothing: no closed season or date sets the task aside, the reason of its day is not asked for or known, and
      * either the weather is against it, too few who could do it have half an hour left, or none of them has it after its last stretch.
      */
     private boolean inVain(TaskState k) {
-        if (x.asksWhy(k, today) || k.season >= 0 || k.booked != NO_DAY) {
+        if (x.asksWhy(k, today) || (k.seasonBit & closedSeasons) != 0 || k.booked != NO_DAY) {
             return false;
         }
-        if (k.outdoors && lost) {
+        if (k.outdoors & lost) {
             return true;
         }
         int free = k.can & people.free;
@@ -244,7 +250,7 @@ final class Work {
      */
     private boolean attempt(TaskState k, int at, int own, int most) {
         int season = k.season;
-        boolean closed = season >= 0 && setup.seasons[season][today] != today;
+        boolean closed = (k.seasonBit & closedSeasons) != 0 && setup.seasons[season][today] != today;
         boolean missed = k.booked != NO_DAY && k.booked < today && (k.status == OPEN || k.again);
         int reason = closed ? setup.reasons.season : missed ? setup.reasons.booking : fits(k, own, most);
         boolean stuck = k.left <= k.stop && !closed && !missed;
@@ -290,7 +296,7 @@ final class Work {
      * @return {@link #FITS}, the number of the reason why not, or -1 if nobody who could is there today
      */
     private int fits(TaskState k, int own, int most) {
-        if (k.outdoors && lost) {
+        if (k.outdoors & lost) {
             return setup.reasons.weather + setup.calendar.monthOfYear[today];
         }
         from = k.availableDay == today ? k.availableMinute : 0;
@@ -298,7 +304,7 @@ final class Work {
             from = Math.max(from, k.stretchEnd);
         }
         withTools = true;
-        if (k.needsTools()) {
+        if ((k.toolBits & tools.inUse) != 0) {
             int lacking = tools.lacking(k);
             if (lacking >= 0) {
                 if (setup.tasks.without[k.number] <= 0 || !tools.gone(k)) {
@@ -443,7 +449,7 @@ final class Work {
         if (company >= 0) {
             people.use(company, Math.min(clock, people.left(company)), from);
         }
-        int filming = k.camera == TaskTable.UNFILMED ? 0 : film(k, progress);
+        int filming = film(k, progress);
         boolean first = k.status == OPEN;
         if (first) {
             begin(k);
@@ -487,8 +493,8 @@ final class Work {
 
     /** The operator gives his share of the clock hours; what he cannot give goes unfilmed (rules 45, 46). */
     private int film(TaskState k, int progress) {
-        if (k.camera == TaskTable.FIXED) {
-            bank.filmed(k, progress);
+        if (k.camera < TaskTable.OPERATOR) {
+            bank.filmed(k, progress * k.filmsItself);
             return 0;
         }
         int given = 0;
@@ -513,20 +519,14 @@ final class Work {
 
     /** Nobody has half an hour left: what was not tried today waits for a person, or for the weather. */
     private void nobodyLeft(int at) {
-        int can = 0;
-        int missing = -1;
+        int weather = setup.reasons.weather + setup.calendar.monthOfYear[today];
         for (int i = at; i < x.queued; i++) {
             TaskState k = x.queue[i];
-            if (k.accounted >= today || k.left <= k.stop) {
-                continue;
-            }
-            if (can != k.can) {
-                can = k.can;
-                missing = missing(can);
-            }
-            int reason = k.outdoors && lost ? setup.reasons.weather + setup.calendar.monthOfYear[today] : missing;
-            if (reason >= 0) {
-                x.account(k, reason, today);
+            if (k.accounted < today & k.left > k.stop) {
+                int reason = k.outdoors & lost ? weather : people.takenFirst(k.can);
+                if (reason >= 0) {
+                    x.account(k, reason, today);
+                }
             }
         }
     }
