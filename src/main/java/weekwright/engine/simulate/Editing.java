@@ -18,7 +18,7 @@ import weekwright.engine.Outcome.Slot;
 final class Editing {
     private static final int NOT_MADE = -1;
     /** In the last days before a slot, and after it, an editor gives all the hours that he has stated (rules 120, 133). */
-    private static final int DEADLINE_DAYS = 2;
+    private static final int LAST_DAYS = 2;
 
     private final Setup setup;
     private final Calendar calendar;
@@ -138,9 +138,9 @@ final class Editing {
         }
     }
 
-    /** With days of editing set, only on those until two days before the slot, then on any (rule 133). */
+    /** With days of editing set, only on those until the last days before the slot, then on any (rule 133). */
     private boolean allowed(int slot, int day) {
-        return editDay == null || editDay[day] || day >= slot - 2;
+        return editDay == null || editDay[day] || day >= slot - LAST_DAYS;
     }
 
     /** Edits planned episodes and those from the bank up to a slot, earliest slot first; whether there was any. */
@@ -230,7 +230,7 @@ final class Editing {
     private void edit(int e, int day) {
         int p = editorOf(setup.episodes.editor[e]);
         if (p >= 0) {
-            if (setup.episodes.slot[e] <= day + DEADLINE_DAYS) {
+            if (setup.episodes.slot[e] <= day + LAST_DAYS) {
                 people.stay(p, x.editLeft[e]);
             }
             give(e, p, people.left(p), day);
@@ -254,7 +254,7 @@ final class Editing {
 
     private void editBank(int s, int day) {
         int p = editorOf(-1);
-        if (p >= 0 && calendar.slots[s] <= day + DEADLINE_DAYS) {
+        if (p >= 0 && calendar.slots[s] <= day + LAST_DAYS) {
             people.stay(p, x.bankEdit[s]);
         }
         int minutes = p < 0 ? 0 : Math.min(people.left(p), x.bankEdit[s]);

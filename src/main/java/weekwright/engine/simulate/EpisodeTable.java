@@ -27,7 +27,7 @@ final class EpisodeTable {
     final int[] footage;
     final int[] cut;
     final int[] published;
-    /** How many tasks not yet far enough it tells is counted in the trial; here: how many it tells at all. */
+    /** How many tasks it tells; how many of these are not far enough yet is counted in each trial. */
     final int[] tells;
     /** (episode, task, share) of each tell that counts. */
     final List<double[]> tellRows = new ArrayList<>();

@@ -147,11 +147,6 @@ public final class Setup {
         return reasons.list;
     }
 
-    /** How many tasks there are with the unlisted ones. */
-    public int taskCount() {
-        return tasks.count;
-    }
-
     /** The inputs it was made from. */
     public Inputs inputs() {
         return inputs;

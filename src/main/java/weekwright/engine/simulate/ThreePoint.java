@@ -87,14 +87,4 @@ public final class ThreePoint {
     public static int wholeDays(double days) {
         return StrictMath.max(0, (int) Math.floor(days + 0.5));
     }
-
-    /** Drawn whole days of a range. */
-    public static int drawDays(double low, double likely, double high, double u) {
-        return wholeDays(draw(low, likely, high, u));
-    }
-
-    /** Drawn whole days of a range of which so many are gone already: at least one more (rules 30 and 62). */
-    public static int drawDaysBeyond(double low, double likely, double high, int gone, double u) {
-        return StrictMath.max(gone + 1, wholeDays(drawBeyond(low, likely, high, gone, u)));
-    }
 }

@@ -110,14 +110,4 @@ class ThreePointTest {
             }
         }
     }
-
-    @Test
-    void rule_30_days_under_way_last_at_least_one_more() {
-        assertThat(ThreePoint.drawDaysBeyond(7, 7, 7, 3, 0.5)).isEqualTo(7);
-        assertThat(ThreePoint.drawDaysBeyond(7, 7, 7, 7, 0.5)).isEqualTo(8);
-        assertThat(ThreePoint.drawDaysBeyond(7, 7, 7, 30, 0.5)).isEqualTo(31);
-        for (double u = 0.001; u < 1; u += 0.001) {
-            assertThat(ThreePoint.drawDaysBeyond(5, 7, 12, 9, u)).isGreaterThanOrEqualTo(10);
-        }
-    }
 }
