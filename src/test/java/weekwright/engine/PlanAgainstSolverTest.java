@@ -1,7 +1,6 @@
 package weekwright.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static weekwright.testkit.ProjectInputs.project;
 
 import com.google.ortools.Loader;
 import com.google.ortools.sat.BoolVar;
@@ -21,7 +20,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.plan.Planner;
-import weekwright.testkit.ProjectInputs;
 
 /**
  * Plans of random projects with people against a constraint solver that shares nothing with the engine (CP-SAT of OR-tools): whole days
@@ -31,17 +29,8 @@ import weekwright.testkit.ProjectInputs;
 class PlanAgainstSolverTest {
     private static final int PROJECTS = 13;
     private static final int PASSES = 400;
-    private static final int HOURS = 8;
-    private static final String[] TRADES = {"mason", "joiner"};
     /** How long the solver looks, in its own measure of work done, the same on every machine. */
     private static final double WORK = 4;
-
-    /** By person and by task bits of trades; by task days and the tasks before it as bits. */
-    private record Site(int[] person, int[] days, int[] trade, int[] before) {
-        int allDays() {
-            return Arrays.stream(days).sum();
-        }
-    }
 
     @BeforeAll
     static void solver() {
@@ -52,50 +41,8 @@ class PlanAgainstSolverTest {
         }
     }
 
-    private static Site random(SplittableRandom random) {
-        int tasks = 8 + random.nextInt(3);
-        int[] person = {3, 1 + random.nextInt(3), 1 + random.nextInt(3)};
-        int[] days = new int[tasks];
-        int[] trade = new int[tasks];
-        int[] before = new int[tasks];
-        for (int t = 0; t < tasks; t++) {
-            days[t] = 1 + random.nextInt(5);
-            trade[t] = 1 + random.nextInt(3);
-            for (int k = 0; k < t; k++) {
-                before[t] |= random.nextInt(5) == 0 ? 1 << k : 0;
-            }
-        }
-        return new Site(person, days, trade, before);
-    }
-
-    private static Inputs inputs(Site site) {
-        ProjectInputs project = project();
-        for (int p = 0; p < site.person.length; p++) {
-            project.person("p" + p, HOURS, HOURS, HOURS, HOURS, HOURS, HOURS, HOURS, words(site.person[p]));
-        }
-        for (int t = 0; t < site.days.length; t++) {
-            project.task("t" + t).trades(words(site.trade[t])).exactly(HOURS * site.days[t]);
-            for (int k = 0; k < t; k++) {
-                if ((site.before[t] & 1 << k) != 0) {
-                    project.link("t" + t, "t" + k, 1, 0);
-                }
-            }
-        }
-        return project.inputs();
-    }
-
     private static int position(Inputs inputs, String task) {
         return inputs.tasks().stream().map(Inputs.Task::id).toList().indexOf(task);
-    }
-
-    private static String[] words(int bits) {
-        List<String> words = new ArrayList<>();
-        for (int i = 0; i < TRADES.length; i++) {
-            if ((bits & 1 << i) != 0) {
-                words.add(TRADES[i]);
-            }
-        }
-        return words.toArray(String[]::new);
     }
 
     /** The site as the solver sees it: who works on what on which day, and the day on which each task lands. */
@@ -103,13 +50,13 @@ class PlanAgainstSolverTest {
         private final CpModel model = new CpModel();
         private final IntVar[] landing;
 
-        Model(Site site) {
+        Model(SmallSite site) {
             int horizon = site.allDays();
-            int tasks = site.days.length;
+            int tasks = site.days().length;
             landing = new IntVar[tasks];
             BoolVar[][] worked = new BoolVar[tasks][horizon];
             List<List<BoolVar>> busy = new ArrayList<>();
-            for (int i = 0; i < site.person.length * horizon; i++) {
+            for (int i = 0; i < site.person().length * horizon; i++) {
                 busy.add(new ArrayList<>());
             }
             for (int t = 0; t < tasks; t++) {
@@ -117,8 +64,8 @@ class PlanAgainstSolverTest {
                 for (int d = 0; d < horizon; d++) {
                     worked[t][d] = model.newBoolVar("worked " + t + " " + d);
                     List<BoolVar> hands = new ArrayList<>();
-                    for (int p = 0; p < site.person.length; p++) {
-                        if ((site.person[p] & site.trade[t]) != 0) {
+                    for (int p = 0; p < site.person().length; p++) {
+                        if (site.can(p, t)) {
                             BoolVar hand = model.newBoolVar("hand " + t + " " + d + " " + p);
                             hands.add(hand);
                             busy.get(p * horizon + d).add(hand);
@@ -127,12 +74,12 @@ class PlanAgainstSolverTest {
                     model.addEquality(LinearExpr.sum(hands.toArray(BoolVar[]::new)), worked[t][d]);
                     model.addGreaterOrEqual(landing[t], d).onlyEnforceIf(worked[t][d]);
                 }
-                model.addEquality(LinearExpr.sum(worked[t]), site.days[t]);
+                model.addEquality(LinearExpr.sum(worked[t]), site.days()[t]);
             }
             busy.forEach(hands -> model.addAtMostOne(hands.toArray(BoolVar[]::new)));
             for (int t = 0; t < tasks; t++) {
                 for (int k = 0; k < t; k++) {
-                    if ((site.before[t] & 1 << k) != 0) {
+                    if (site.isBefore(k, t)) {
                         for (int d = 0; d < horizon; d++) {
                             model.addLessThan(landing[k], d).onlyEnforceIf(worked[t][d]);
                         }
@@ -171,10 +118,10 @@ class PlanAgainstSolverTest {
         double gaps = 0;
         int reached = 0;
         for (int i = 0; i < PROJECTS; i++) {
-            Site site = random(random);
-            Inputs inputs = inputs(site);
+            SmallSite site = SmallSite.random(random, 8 + random.nextInt(3), 3, 5, 5);
+            Inputs inputs = site.inputs();
             Plan plan = Planner.plan(inputs, 1, PASSES);
-            int[] landing = IntStream.range(0, site.days.length)
+            int[] landing = IntStream.range(0, site.days().length)
                     .map(t -> plan.landing().get(position(inputs, "t" + t)) - inputs.asOf())
                     .toArray();
             assertThat(Arrays.stream(landing).sum()).as("project %d", i).isEqualTo((int) plan.objective());

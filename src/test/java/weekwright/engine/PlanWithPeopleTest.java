@@ -1,17 +1,13 @@
 package weekwright.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static weekwright.testkit.ProjectInputs.project;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import weekwright.engine.plan.Plan;
 import weekwright.engine.plan.Planner;
-import weekwright.testkit.ProjectInputs;
 
 /**
  * Plans of small random projects with people against all there is: whole days of work for one pair of hands each, two trades, links.
@@ -21,66 +17,14 @@ import weekwright.testkit.ProjectInputs;
 class PlanWithPeopleTest {
     private static final int PROJECTS = 60;
     private static final int PASSES = 200;
-    private static final int HOURS = 8;
     private static final int MOST_DAYS = 4;
-    private static final String[] TRADES = {"mason", "joiner"};
-
-    /** By person and by task bits of trades; by task days and the tasks before it as bits. */
-    private record Small(int[] person, int[] days, int[] trade, int[] before) {}
-
-    private static Small random(SplittableRandom random) {
-        int tasks = 4 + random.nextInt(3);
-        int[] person = new int[2 + random.nextInt(2)];
-        for (int p = 0; p < person.length; p++) {
-            person[p] = p == 0 ? 3 : 1 + random.nextInt(3);
-        }
-        int[] days = new int[tasks];
-        int[] trade = new int[tasks];
-        int[] before = new int[tasks];
-        for (int t = 0; t < tasks; t++) {
-            days[t] = 1 + random.nextInt(MOST_DAYS);
-            trade[t] = 1 + random.nextInt(3);
-            for (int k = 0; k < t; k++) {
-                before[t] |= random.nextInt(4) == 0 ? 1 << k : 0;
-            }
-        }
-        return new Small(person, days, trade, before);
-    }
-
-    private static ProjectInputs inputs(Small small) {
-        ProjectInputs project = project();
-        for (int p = 0; p < small.person.length; p++) {
-            project.person("p" + p, HOURS, HOURS, HOURS, HOURS, HOURS, HOURS, HOURS, words(small.person[p]));
-        }
-        for (int t = 0; t < small.days.length; t++) {
-            project.task("t" + t).trades(words(small.trade[t])).exactly(HOURS * small.days[t]);
-        }
-        for (int t = 0; t < small.days.length; t++) {
-            for (int k = 0; k < t; k++) {
-                if ((small.before[t] & 1 << k) != 0) {
-                    project.link("t" + t, "t" + k, 1, 0);
-                }
-            }
-        }
-        return project;
-    }
-
-    private static String[] words(int bits) {
-        List<String> words = new ArrayList<>();
-        for (int i = 0; i < TRADES.length; i++) {
-            if ((bits & 1 << i) != 0) {
-                words.add(TRADES[i]);
-            }
-        }
-        return words.toArray(String[]::new);
-    }
 
     /** The least sum of landings: each evening costs one for each task that is not done, the first evening being day 0. */
     private static final class Search {
-        private final Small small;
+        private final SmallSite small;
         private final Map<Integer, Integer> least = new HashMap<>();
 
-        Search(Small small) {
+        Search(SmallSite small) {
             this.small = small;
         }
 
@@ -104,7 +48,7 @@ class PlanWithPeopleTest {
 
         /** Gives people out from {@code p} on; {@code taken} tasks have somebody today. */
         private int give(int[] morning, int[] evening, int p, int taken) {
-            if (p == small.person.length) {
+            if (p == small.person().length) {
                 int open = 0;
                 for (int days : evening) {
                     open += days > 0 ? 1 : 0;
@@ -113,10 +57,7 @@ class PlanWithPeopleTest {
             }
             int best = give(morning, evening, p + 1, taken);
             for (int t = 0; t < morning.length; t++) {
-                if (morning[t] > 0
-                        && (taken & 1 << t) == 0
-                        && (small.trade[t] & small.person[p]) != 0
-                        && done(morning, small.before[t])) {
+                if (morning[t] > 0 && (taken & 1 << t) == 0 && small.can(p, t) && done(morning, small.before()[t])) {
                     evening[t]--;
                     best = Math.min(best, give(morning, evening, p + 1, taken | 1 << t));
                     evening[t]++;
@@ -141,9 +82,9 @@ class PlanWithPeopleTest {
         double gaps = 0;
         int reached = 0;
         for (int i = 0; i < PROJECTS; i++) {
-            Small small = random(random);
-            int best = new Search(small).from(small.days.clone());
-            Inputs inputs = inputs(small).inputs();
+            SmallSite small = SmallSite.random(random, 4 + random.nextInt(3), 2 + random.nextInt(2), MOST_DAYS, 4);
+            int best = new Search(small).from(small.days().clone());
+            Inputs inputs = small.inputs();
             Plan plan = Planner.plan(inputs, 1, PASSES);
             assertThat(plan.landing()).as("project %d", i).doesNotContain(Outcome.LATER);
             assertThat(plan.objective()).as("project %d", i).isGreaterThanOrEqualTo(best);
