@@ -4,8 +4,9 @@ import weekwright.engine.Outcome;
 
 /**
  * Carries one array of a trial's state into an outcome, where each of its entries is a column with a place for every trial. The
- * entries of one trial lie far apart there, so rows are kept for a block of trials and turned into columns together. The copying is
- * small code on purpose: it is compiled once for all arrays.
+ * entries of one trial lie far apart there, each on a page of memory of its own that has gone cold since the last trial, so rows are
+ * kept for a block of trials and turned into columns together. The copying is small code on purpose: it is compiled once for all
+ * arrays.
  */
 abstract class Columns {
     /** The array in the answer "held for funds", and in "work first" where the two parted. */
@@ -28,19 +29,19 @@ abstract class Columns {
         System.arraycopy(parted ? free : held, 0, rows, i * width, width);
     }
 
-    /** Hands the first {@code count} rows over as trials {@code from} and on. */
-    abstract void flush(int from, int count);
+    /** Hands the first {@code count} rows over, each to the place of its trial. */
+    abstract void flush(int[] trials, int count);
 
     static Columns of(int[] held, int[][] columns, int most) {
         int width = columns.length;
         int[] rows = new int[most * width];
         return new Columns(held, held, rows, width) {
             @Override
-            void flush(int from, int count) {
+            void flush(int[] trials, int count) {
                 for (int c = 0; c < width; c++) {
                     int[] column = columns[c];
                     for (int i = 0; i < count; i++) {
-                        column[from + i] = rows[i * width + c];
+                        column[trials[i]] = rows[i * width + c];
                     }
                 }
             }
@@ -53,12 +54,12 @@ abstract class Columns {
         int[] rows = new int[most * width];
         return new Columns(held, held, rows, width) {
             @Override
-            void flush(int from, int count) {
+            void flush(int[] trials, int count) {
                 for (int c = 0; c < width; c++) {
                     int[] column = columns[c];
                     for (int i = 0; i < count; i++) {
                         int day = rows[i * width + c];
-                        column[from + i] = day == State.LATER ? Outcome.LATER : day + asOf;
+                        column[trials[i]] = day == State.LATER ? Outcome.LATER : day + asOf;
                     }
                 }
             }
@@ -70,11 +71,11 @@ abstract class Columns {
         long[] rows = new long[most * width];
         return new Columns(held, free, rows, width) {
             @Override
-            void flush(int from, int count) {
+            void flush(int[] trials, int count) {
                 for (int c = 0; c < width; c++) {
                     long[] column = columns[c];
                     for (int i = 0; i < count; i++) {
-                        column[from + i] = rows[i * width + c];
+                        column[trials[i]] = rows[i * width + c];
                     }
                 }
             }
@@ -86,11 +87,11 @@ abstract class Columns {
         float[] rows = new float[most * width];
         return new Columns(held, held, rows, width) {
             @Override
-            void flush(int from, int count) {
+            void flush(int[] trials, int count) {
                 for (int c = 0; c < width; c++) {
                     float[] column = columns[c];
                     for (int i = 0; i < count; i++) {
-                        column[from + i] = rows[i * width + c];
+                        column[trials[i]] = rows[i * width + c];
                     }
                 }
             }
@@ -102,11 +103,11 @@ abstract class Columns {
         byte[] rows = new byte[most * width];
         return new Columns(held, held, rows, width) {
             @Override
-            void flush(int from, int count) {
+            void flush(int[] trials, int count) {
                 for (int c = 0; c < width; c++) {
                     byte[] column = columns[c];
                     for (int i = 0; i < count; i++) {
-                        column[from + i] = rows[i * width + c];
+                        column[trials[i]] = rows[i * width + c];
                     }
                 }
             }
@@ -118,11 +119,11 @@ abstract class Columns {
         boolean[] rows = new boolean[most * width];
         return new Columns(held, free, rows, width) {
             @Override
-            void flush(int from, int count) {
+            void flush(int[] trials, int count) {
                 for (int c = 0; c < width; c++) {
                     boolean[] column = columns[c];
                     for (int i = 0; i < count; i++) {
-                        column[from + i] = rows[i * width + c];
+                        column[trials[i]] = rows[i * width + c];
                     }
                 }
             }

@@ -12,10 +12,25 @@ import weekwright.engine.Outcome;
  * the end, so that the result does not depend on who ran which trial.
  */
 final class Recorder {
+    /** Trials whose rows are kept before they are turned into columns. */
+    private static final int BLOCK = 128;
+
     private final Setup setup;
     private final Trial trial;
     private final Outcome outcome;
     private final List<Columns> columns;
+    /** The trials whose rows are kept; only so many as {@link #kept}. */
+    private final int[] trials = new int[BLOCK];
+
+    private int kept;
+    private final double[] effortRatio = new double[BLOCK];
+    /** Of the trial that is recorded, epoch days by stage; of both answers. */
+    private final StageDays heldStages;
+
+    private final StageDays freeStages;
+    /** Of the trial that is recorded, the epoch days of {@link #firstDays}. */
+    private final int[] firstDays = new int[5];
+
     private final Chain chain;
     private final int asOf;
     private final long[][] heldBy;
@@ -25,18 +40,23 @@ final class Recorder {
     /** By stage: whether anything is left to pay for its lines. */
     private final boolean[] hasNeed;
 
-    /**
-     * @param trial whose futures are recorded
-     * @param most how many are recorded between two {@link #flush}es at most
-     */
-    Recorder(Setup setup, Trial trial, Outcome outcome, int most) {
+    private record StageDays(int[] start, int[] landing) {
+        StageDays(int stages) {
+            this(new int[stages], new int[stages]);
+        }
+    }
+
+    /** @param trial whose futures are recorded */
+    Recorder(Setup setup, Trial trial, Outcome outcome) {
         this.setup = setup;
         this.trial = trial;
         this.outcome = outcome;
         chain = new Chain(setup, trial.luck);
         asOf = setup.calendar.asOf;
-        columns = columns(most);
         int stages = setup.inputs.stages().size();
+        heldStages = new StageDays(stages);
+        freeStages = new StageDays(stages);
+        columns = columns();
         heldBy = new long[stages][setup.reasons.list.size()];
         critical = new int[setup.tasks.listed];
         ofStage = new int[stages][];
@@ -52,71 +72,94 @@ final class Recorder {
         }
     }
 
-    private List<Columns> columns(int most) {
+    private List<Columns> columns() {
         State held = trial.held;
         State free = trial.free;
         Outcome.Answer first = outcome.held;
         Outcome.Answer second = outcome.workFirst;
         return List.of(
-                Columns.ofDays(held.startDay, outcome.taskStart, asOf, most),
-                Columns.ofDays(held.landDay, outcome.taskLanding, asOf, most),
-                Columns.of(trial.luck.total, outcome.taskDrawn, most),
-                Columns.ofDays(held.cutDay, outcome.episodeCut, asOf, most),
-                Columns.of(held.lastTold, outcome.episodeLast, most),
-                Columns.of(held.slotOutcome, outcome.slot, most),
-                Columns.of(held.bankWeek, outcome.bank, most),
-                Columns.of(held.unspentWeek, held.unspentWeek, outcome.unspent, most),
-                Columns.of(held.putByWeek, held.putByWeek, outcome.putBy, most),
-                Columns.of(held.supportersMonth, outcome.supporters, most),
-                Columns.of(held.paidOutMonth, held.paidOutMonth, outcome.paidOut, most),
-                Columns.ofDays(held.orderedOn, outcome.orderDay, asOf, most),
-                Columns.ofDays(held.needDay, outcome.needDay, asOf, most),
-                Columns.of(held.counts, outcome.counts, most),
-                Columns.of(held.stageShort, free.stageShort, outcome.stageShort, most),
-                Columns.of(held.cashWeek, held.cashWeek, first.cash, most),
-                Columns.of(held.cashWeek, free.cashWeek, second.cash, most),
-                Columns.of(held.underReserve, held.underReserve, first.underReserve, most),
-                Columns.of(held.underReserve, free.underReserve, second.underReserve, most),
-                Columns.of(held.underZero, held.underZero, first.underZero, most),
-                Columns.of(held.underZero, free.underZero, second.underZero, most));
+                Columns.ofDays(held.startDay, outcome.taskStart, asOf, BLOCK),
+                Columns.ofDays(held.landDay, outcome.taskLanding, asOf, BLOCK),
+                Columns.of(trial.luck.total, outcome.taskDrawn, BLOCK),
+                Columns.ofDays(held.cutDay, outcome.episodeCut, asOf, BLOCK),
+                Columns.of(held.lastTold, outcome.episodeLast, BLOCK),
+                Columns.of(held.slotOutcome, outcome.slot, BLOCK),
+                Columns.of(held.bankWeek, outcome.bank, BLOCK),
+                Columns.of(held.unspentWeek, held.unspentWeek, outcome.unspent, BLOCK),
+                Columns.of(held.putByWeek, held.putByWeek, outcome.putBy, BLOCK),
+                Columns.of(held.supportersMonth, outcome.supporters, BLOCK),
+                Columns.of(held.paidOutMonth, held.paidOutMonth, outcome.paidOut, BLOCK),
+                Columns.ofDays(held.orderedOn, outcome.orderDay, asOf, BLOCK),
+                Columns.ofDays(held.needDay, outcome.needDay, asOf, BLOCK),
+                Columns.of(held.counts, outcome.counts, BLOCK),
+                Columns.of(held.stageShort, free.stageShort, outcome.stageShort, BLOCK),
+                Columns.of(held.cashWeek, held.cashWeek, first.cash, BLOCK),
+                Columns.of(held.cashWeek, free.cashWeek, second.cash, BLOCK),
+                Columns.of(held.underReserve, held.underReserve, first.underReserve, BLOCK),
+                Columns.of(held.underReserve, free.underReserve, second.underReserve, BLOCK),
+                Columns.of(held.underZero, held.underZero, first.underZero, BLOCK),
+                Columns.of(held.underZero, free.underZero, second.underZero, BLOCK),
+                Columns.of(heldStages.start, first.stageStart, BLOCK),
+                Columns.of(heldStages.landing, first.stageLanding, BLOCK),
+                Columns.of(freeStages.start, second.stageStart, BLOCK),
+                Columns.of(freeStages.landing, second.stageLanding, BLOCK),
+                Columns.of(firstDays, firstDays(outcome), BLOCK));
     }
 
-    /** Records the trial as it stands: the {@code i}-th since the last {@link #flush}, the {@code at}-th of all. */
-    void record(int i, int at) {
+    /** Keeps the trial as it stands as number {@code at} of all. */
+    void record(int at) {
+        if (kept == BLOCK) {
+            flush();
+        }
         State held = trial.held;
         boolean parted = trial.parted();
-        for (Columns each : columns) {
-            each.keep(i, parted);
-        }
-        outcome.effortRatio[at] = StrictMath.exp(trial.luck.beta);
-        outcome.firstUnderWithoutPledges[at] = date(held.firstUnderWithout);
+        State free = parted ? trial.free : held;
         for (int s = 0; s < ofStage.length; s++) {
-            stage(at, s, parted);
+            int last = landing(s, held, heldStages);
+            landing(s, free, freeStages);
+            if (held.accounts() && last >= 0 && held.landDay[last] >= 0) {
+                chain.follow(held, last, s, heldBy[s], critical);
+            }
         }
-        firstDays(at, held, outcome.held);
-        firstDays(at, parted ? trial.free : held, outcome.workFirst);
+        firstDays[0] = date(held.firstUnderWithout);
+        firstDays[1] = date(held.firstUnderReserve);
+        firstDays[2] = date(held.firstUnderZero);
+        firstDays[3] = date(free.firstUnderReserve);
+        firstDays[4] = date(free.firstUnderZero);
+        effortRatio[kept] = StrictMath.exp(trial.luck.beta);
+        for (Columns each : columns) {
+            each.keep(kept, parted);
+        }
+        trials[kept++] = at;
     }
 
-    private void stage(int at, int s, boolean parted) {
-        State held = trial.held;
-        int last = landing(at, s, held, outcome.held);
-        landing(at, s, parted ? trial.free : held, outcome.workFirst);
-        if (held.accounts() && last >= 0 && held.landDay[last] >= 0) {
-            chain.follow(held, last, s, heldBy[s], critical);
-        }
+    /** The columns of {@link #firstDays}. */
+    private static int[][] firstDays(Outcome outcome) {
+        return new int[][] {
+            outcome.firstUnderWithoutPledges,
+            outcome.held.firstUnderReserve,
+            outcome.held.firstUnderZero,
+            outcome.workFirst.firstUnderReserve,
+            outcome.workFirst.firstUnderZero
+        };
     }
 
-    /** Hands over what was recorded of so many trials, the first of them trial number {@code from}. */
-    void flush(int from, int count) {
-        columns.forEach(each -> each.flush(from, count));
+    private void flush() {
+        for (int i = 0; i < kept; i++) {
+            outcome.effortRatio[trials[i]] = effortRatio[i];
+        }
+        for (Columns each : columns) {
+            each.flush(trials, kept);
+        }
+        kept = 0;
     }
 
     private int date(int day) {
         return day == LATER ? Outcome.LATER : day + asOf;
     }
 
-    /** The task of a stage that landed last, unfinished ones latest; -1 for a stage without tasks. */
-    private int landing(int at, int s, State x, Outcome.Answer answer) {
+    /** Fills in the days of a stage. Returns its task that landed last, unfinished ones latest; -1 for a stage without tasks. */
+    private int landing(int s, State x, StageDays days) {
         int start = LATER;
         int last = -1;
         for (int t : ofStage[s]) {
@@ -125,18 +168,14 @@ final class Recorder {
                 last = t;
             }
         }
-        answer.stageStart[s][at] = date(start);
-        answer.stageLanding[s][at] = last < 0 ? Inputs.NONE : date(x.landDay[last]);
+        days.start[s] = date(start);
+        days.landing[s] = last < 0 ? Inputs.NONE : date(x.landDay[last]);
         return last;
     }
 
-    private void firstDays(int at, State x, Outcome.Answer answer) {
-        answer.firstUnderReserve[at] = date(x.firstUnderReserve);
-        answer.firstUnderZero[at] = date(x.firstUnderZero);
-    }
-
-    /** Adds the sums of this thread's trials to the outcome. */
-    void addSums() {
+    /** Hands over what is still kept, and adds the sums of this thread's trials to the outcome. */
+    void finish() {
+        flush();
         for (int s = 0; s < ofStage.length; s++) {
             for (int r = 0; r < heldBy[s].length; r++) {
                 outcome.heldBy[s][r] += heldBy[s][r];

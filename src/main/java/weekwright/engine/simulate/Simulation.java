@@ -132,7 +132,7 @@ public final class Simulation {
     private void work() {
         try {
             Trial trial = new Trial(setup, reasons);
-            Recorder recorder = new Recorder(setup, trial, outcome, CHUNK);
+            Recorder recorder = new Recorder(setup, trial, outcome);
             for (int from = next.getAndAdd(CHUNK); from < outcome.trials && !stopped; from = next.getAndAdd(CHUNK)) {
                 int to = Math.min(outcome.trials, from + CHUNK);
                 for (int i = from; i < to; i++) {
@@ -141,13 +141,12 @@ public final class Simulation {
                     if (trial.parted()) {
                         trial.runWorkFirst();
                     }
-                    recorder.record(i - from, i);
+                    recorder.record(i);
                 }
-                recorder.flush(from, to - from);
                 tell(to - from);
             }
             synchronized (turn) {
-                recorder.addSums();
+                recorder.finish();
             }
         } catch (RuntimeException | Error e) {
             failure.compareAndSet(null, e);
