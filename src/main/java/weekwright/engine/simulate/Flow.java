@@ -355,7 +355,7 @@ final class Flow {
 
     /** Something begins, or lands without having begun. */
     void begun(int t) {
-        if (x.task[t].heldFirst >= 0) {
+        if (x.task[t].hungFirst >= 0) {
             orderFor.accept(t);
         }
     }

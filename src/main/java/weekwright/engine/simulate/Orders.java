@@ -14,8 +14,8 @@ import weekwright.engine.Outcome.Count;
  * that cost more than a small amount.
  */
 final class Orders {
-    /** Of the tasks that hold a line back so many are kept: those planned to begin last. */
-    private static final int MOST_BEFORE = 12;
+    /** Of the tasks that a line can hang on so many are kept: those planned to begin last. */
+    private static final int MOST_HOOKS = 12;
 
     /** Drift is carried on Mondays: what falls due up to the Sunday after them has to be known. */
     private static final int REST_OF_WEEK = 6;
@@ -26,12 +26,12 @@ final class Orders {
     private final Cash cash;
     private final boolean onDeposit;
     /**
-     * Tasks before which a line cannot fall due: of line m positions beforeStart[m] to beforeStart[m + 1] - 1, the one planned to begin
-     * last first. A line is looked at on Mondays once all of them have begun.
+     * The tasks that a line hangs on, since it cannot fall due before they begin: of line m positions hookStart[m] to
+     * hookStart[m + 1] - 1, the one planned to begin last first. A line is looked at on Mondays once all of them have begun.
      */
-    private int[] before = {};
+    private int[] hooks = {};
 
-    private final int[] beforeStart;
+    private final int[] hookStart;
     /** By line, its order day if nothing drifts. */
     private final int[] planned;
     /** For which order of work these are. */
@@ -54,14 +54,14 @@ final class Orders {
         this.parting = parting;
         onDeposit = setup.inputs.orders().onDeposit();
         planned = new int[setup.lines.count];
-        beforeStart = new int[setup.lines.count + 1];
+        hookStart = new int[setup.lines.count + 1];
     }
 
     /** Works out once what the planned order days are and what each line has to wait for. */
     private void follow() {
         followed = order;
         LineTable lines = setup.lines;
-        int[] all = new int[MOST_BEFORE * lines.count];
+        int[] all = new int[MOST_HOOKS * lines.count];
         int[] lastFirst = IntStream.range(0, setup.tasks.count)
                 .boxed()
                 .sorted(Comparator.comparingInt(t -> -order.start[t]))
@@ -71,10 +71,10 @@ final class Orders {
         int n = 0;
         for (int m = 0; m < lines.count; m++) {
             planned[m] = plannedDay(m);
-            beforeStart[m] = n;
+            hookStart[m] = n;
             if (lines.status[m] == LineTable.TO_ORDER && planned[m] != LATER && planned[m] > REST_OF_WEEK) {
                 carry(setup.lines.task[m], carries);
-                int most = n + MOST_BEFORE;
+                int most = n + MOST_HOOKS;
                 for (int i = 0; i < lastFirst.length && n < most; i++) {
                     int t = lastFirst[i];
                     if (carries[t] && order.start[t] < planned[m] - REST_OF_WEEK) {
@@ -83,8 +83,8 @@ final class Orders {
                 }
             }
         }
-        beforeStart[lines.count] = n;
-        before = Arrays.copyOf(all, n);
+        hookStart[lines.count] = n;
+        hooks = Arrays.copyOf(all, n);
     }
 
     /**
@@ -107,35 +107,35 @@ final class Orders {
         }
     }
 
-    /** A task begins: the lines it held back are held by another one, or looked at from the next Monday on. */
+    /** A task begins: the lines that hang on it hang on another one from now on, or are looked at from the next Monday on. */
     void begun(int t) {
-        int m = x.task[t].heldFirst;
-        x.task[t].heldFirst = -1;
+        int m = x.task[t].hungFirst;
+        x.task[t].hungFirst = -1;
         while (m >= 0) {
-            int next = x.heldNext[m];
-            x.heldBy[m]++;
-            hold(m);
+            int next = x.hungNext[m];
+            x.hook[m]++;
+            hangOnNext(m);
             m = next;
         }
     }
 
-    /** Hangs a line on the first of the tasks before it that has not begun. */
-    private void hold(int m) {
-        int i = x.heldBy[m];
-        while (i < beforeStart[m + 1] && x.task[before[i]].status != TaskTable.OPEN) {
+    /** Hangs a line on the next of its hooks that has not begun. */
+    private void hangOnNext(int m) {
+        int i = x.hook[m];
+        while (i < hookStart[m + 1] && x.task[hooks[i]].status != TaskTable.OPEN) {
             i++;
         }
-        x.heldBy[m] = i;
-        if (i < beforeStart[m + 1]) {
-            holdBy(before[i], m);
+        x.hook[m] = i;
+        if (i < hookStart[m + 1]) {
+            hang(hooks[i], m);
         } else {
             x.near[x.nearCount++] = m;
         }
     }
 
-    private void holdBy(int t, int m) {
-        x.heldNext[m] = x.task[t].heldFirst;
-        x.task[t].heldFirst = m;
+    private void hang(int t, int m) {
+        x.hungNext[m] = x.task[t].hungFirst;
+        x.task[t].hungFirst = m;
     }
 
     /** On the as-of morning; {@code expected}: lines not ordered are there at as-of + mean lead (rule 54), and nothing is paid. */
@@ -151,13 +151,13 @@ final class Orders {
         Arrays.fill(x.needDay, LATER);
         Arrays.fill(x.heldForFunds, false);
         for (TaskState k : x.task) {
-            k.heldFirst = -1;
+            k.hungFirst = -1;
             k.planned = order.planned(k.number);
             k.plannedStart = order.start[k.number];
             k.plannedLanding = order.landing[k.number];
         }
         Arrays.fill(x.orderDay, LATER);
-        System.arraycopy(beforeStart, 0, x.heldBy, 0, lines.count);
+        System.arraycopy(hookStart, 0, x.hook, 0, lines.count);
         x.dueCount = 0;
         x.nearCount = 0;
         x.toOrder = 0;
@@ -189,8 +189,8 @@ final class Orders {
         if (planned[m] == LATER) {
             return;
         }
-        if (beforeStart[m] < beforeStart[m + 1]) {
-            holdBy(before[beforeStart[m]], m);
+        if (hookStart[m] < hookStart[m + 1]) {
+            hang(hooks[hookStart[m]], m);
         } else {
             x.orderDay[m] = planned[m];
             x.nextDue = Math.min(x.nextDue, planned[m]);

@@ -55,9 +55,9 @@ final class State {
     /** Lines to be ordered that are not due yet and that no task holds back any more. */
     final int[] near;
     /** By line, the next one that the same task holds back, and what holds it, see {@link Orders}. */
-    final int[] heldNext;
+    final int[] hungNext;
 
-    final int[] heldBy;
+    final int[] hook;
 
     final long[] stagePaid;
     /** Stages for whose material something was paid today. */
@@ -190,8 +190,8 @@ final class State {
         arriveNext = ints(lines);
         due = ints(lines);
         near = ints(lines);
-        heldNext = ints(lines);
-        heldBy = ints(lines);
+        hungNext = ints(lines);
+        hook = ints(lines);
         stagePaid = longs(stages);
         paidToday = ints(stages);
         tellsLeft = ints(episodes);

@@ -110,7 +110,7 @@ final class TaskState {
     int runTo;
     int runFirst;
     /** The first line that it holds back while it has not begun, see {@link Orders}. */
-    int heldFirst;
+    int hungFirst;
 
     // what is of one day alone
     /** When its last stretch of a day ended, and on which day that was: no more than its hands are on it at once. */
@@ -205,6 +205,6 @@ final class TaskState {
         runTo = other.runTo;
         runFirst = other.runFirst;
         accounted = other.accounted;
-        heldFirst = other.heldFirst;
+        hungFirst = other.hungFirst;
     }
 }

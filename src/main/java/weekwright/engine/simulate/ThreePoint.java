@@ -31,34 +31,6 @@ public final class ThreePoint {
     }
 
     /**
-     * A lognormal number with this mean and standard deviation: edit hours, waits, leads and prices (rule 26: without the effort
-     * ratio). A standard deviation of 0 gives the mean; a mean of 0 gives 0.
-     */
-    public static double draw(double low, double likely, double high, double u) {
-        double mean = mean(low, likely, high);
-        double deviation = deviation(low, high);
-        if (!(mean > 0) || !(deviation > 0)) {
-            return mean;
-        }
-        double v = logVariance(mean, deviation);
-        return StrictMath.exp(logMean(mean, v) + StrictMath.sqrt(v) * Inverse.normal(u));
-    }
-
-    /**
-     * The same given that it is more than {@code beyond}. Without spread: the value itself, which may then be less than
-     * {@code beyond}; the caller keeps what must remain (a day, six minutes).
-     */
-    public static double drawBeyond(double low, double likely, double high, double beyond, double u) {
-        double mean = mean(low, likely, high);
-        double deviation = deviation(low, high);
-        if (!(mean > 0) || !(deviation > 0)) {
-            return mean;
-        }
-        double v = logVariance(mean, deviation);
-        return lognormalBeyond(logMean(mean, v), StrictMath.sqrt(v), beyond, u);
-    }
-
-    /**
      * A lognormal number given that it is more than h, by inverting the survival function: with z_h = (ln h − μ) / σ,
      * z = −Φ⁻¹(u Φ(−z_h)). For z_h over 6 the tail formula ln T = ln h − σ ln(u) / z_h (rule 19), since Φ(−z_h) then loses its
      * digits; both fall as u grows, so that u is first turned to 1 − u and the number grows with u.

@@ -125,16 +125,17 @@ public final class AheadPicture {
      *
      * @param stage index into the model's stages; empty for a thread from a purchase
      * @param purchase index into the purchases; empty for a thread from work
-     * @param from the day the work is done, at even chances; of a purchase its order-by day
+     * @param from the day the work is done, at even chances; empty for a thread from a purchase, which begins where its step stands
      * @param slot the publication day
      */
-    public record Thread(OptionalInt stage, OptionalInt purchase, LocalDate from, LocalDate slot, Safety safety) {
+    public record Thread(
+            OptionalInt stage, OptionalInt purchase, Optional<LocalDate> from, LocalDate slot, Safety safety) {
         public static Thread ofWork(int stage, LocalDate from, LocalDate slot, Safety safety) {
-            return new Thread(OptionalInt.of(stage), OptionalInt.empty(), from, slot, safety);
+            return new Thread(OptionalInt.of(stage), OptionalInt.empty(), Optional.of(from), slot, safety);
         }
 
-        public static Thread ofPurchase(int purchase, LocalDate orderBy, LocalDate slot, Safety safety) {
-            return new Thread(OptionalInt.empty(), OptionalInt.of(purchase), orderBy, slot, safety);
+        public static Thread ofPurchase(int purchase, LocalDate slot, Safety safety) {
+            return new Thread(OptionalInt.empty(), OptionalInt.of(purchase), Optional.empty(), slot, safety);
         }
     }
 

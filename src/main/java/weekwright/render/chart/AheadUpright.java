@@ -233,7 +233,7 @@ final class AheadUpright {
             String kind = "thread " + thread.safety().kind();
             if (thread.stage().isPresent()) {
                 int row = sheet.shown().indexOf(thread.stage().getAsInt());
-                double fromY = y(thread.from());
+                double fromY = y(thread.from().orElseThrow());
                 if (row >= 0 && fromY <= foot && fromY >= TOP) {
                     svg.line(kind, column(row) + DEPTH / 2, fromY, FRAME_LEFT, toY);
                 }

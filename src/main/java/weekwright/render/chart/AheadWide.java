@@ -192,7 +192,7 @@ final class AheadWide {
             }
             if (thread.stage().isPresent()) {
                 int row = sheet.shown().indexOf(thread.stage().getAsInt());
-                double fromX = x(thread.from());
+                double fromX = x(thread.from().orElseThrow());
                 if (row >= 0 && fromX <= right && fromX >= LEFT) {
                     svg.line(kind(thread), fromX, top(row) + depth() / 2, toX, slotsLine - FRAME_HEIGHT);
                 }

@@ -57,7 +57,7 @@ final class AheadModel {
                 facts.settings().weekday(),
                 facts.stages().stream().map(this::stage).toList(),
                 slots,
-                threads(),
+                threads(orders),
                 inHandTo,
                 forecast.weeksInHand(),
                 money.cash(facts.settings(), facts.ledger(), Math.max(WEEKS_BACK, pane.weeksTo(today, today))),
@@ -202,27 +202,41 @@ final class AheadModel {
                 : told.stream().filter(task -> task.done().isPresent()).count() / (double) told.size();
     }
 
-    /** For each coming episode, the told task that is done last. */
-    private List<AheadPicture.Thread> threads() {
+    /** For each coming episode, the told task that is done last, and what has to be bought for it last. */
+    private List<AheadPicture.Thread> threads(List<List<Forecast.Order>> orders) {
         List<AheadPicture.Thread> threads = new ArrayList<>();
         for (Episode episode : facts.episodes()) {
             if (episode.published().isPresent() || episode.slot().isEmpty()) {
                 continue;
             }
-            facts.told(episode).stream()
-                    .map(tell -> facts.task(tell.task().value()))
-                    .flatMap(Optional::stream)
-                    .filter(Task::isOpen)
-                    .filter(task -> landing(task).isPresent())
-                    .max(Comparator.comparing(task -> landing(task).orElseThrow()))
-                    .ifPresent(task -> stageIndex(task.stage().value())
-                            .ifPresent(stage -> threads.add(AheadPicture.Thread.ofWork(
-                                    stage,
-                                    landing(task).orElseThrow(),
-                                    episode.slot().orElseThrow(),
-                                    safety(episode)))));
+            LocalDate slot = episode.slot().get();
+            Safety safety = safety(episode);
+            lastTold(episode).ifPresent(task -> {
+                stageIndex(task.stage().value())
+                        .ifPresent(stage -> threads.add(
+                                AheadPicture.Thread.ofWork(stage, landing(task).orElseThrow(), slot, safety)));
+                IntStream.range(0, orders.size())
+                        .filter(i -> orders.get(i).stream().anyMatch(order -> isFor(order, task)))
+                        .max()
+                        .ifPresent(purchase -> threads.add(AheadPicture.Thread.ofPurchase(purchase, slot, safety)));
+            });
         }
         return threads;
+    }
+
+    private Optional<Task> lastTold(Episode episode) {
+        return facts.told(episode).stream()
+                .map(tell -> facts.task(tell.task().value()))
+                .flatMap(Optional::stream)
+                .filter(Task::isOpen)
+                .filter(task -> landing(task).isPresent())
+                .max(Comparator.comparing(task -> landing(task).orElseThrow()));
+    }
+
+    private boolean isFor(Forecast.Order order, Task task) {
+        return facts.material(order.material())
+                .map(line -> line.task().same(task.id()))
+                .orElse(false);
     }
 
     private Optional<LocalDate> landing(Task task) {

@@ -37,6 +37,8 @@ import weekwright.web.parts.Choices;
  */
 public final class WeekSheetPage implements Page {
     private static final int WEEKS_BACK = 4;
+    /** What is filled in on a pencilled line. */
+    private static final List<String> WRITTEN = List.of("crew", "what", "hours", "done");
 
     /**
      * @param proposed whether what the Monday proposed is known yet
@@ -49,9 +51,26 @@ public final class WeekSheetPage implements Page {
             List<Day> days,
             boolean proposed,
             List<Form.Choice> people,
-            List<Form.Choice> what) {}
+            List<Form.Choice> what) {
+        /** Whether anything stands in the pencilled lines of a day. */
+        public boolean written(Day day) {
+            return day.pencilled().stream()
+                    .flatMap(line -> WRITTEN.stream().map(name -> name + "." + line.number()))
+                    .anyMatch(field ->
+                            !form.value(field).isEmpty() || !form.error(field).isEmpty());
+        }
+    }
 
-    public record Day(LocalDate date, List<Line> lines) {}
+    /** A day's lines, the printed ones first. */
+    public record Day(LocalDate date, List<Line> lines) {
+        public List<Line> printed() {
+            return lines.stream().filter(line -> !line.pencilled()).toList();
+        }
+
+        public List<Line> pencilled() {
+            return lines.stream().filter(Line::pencilled).toList();
+        }
+    }
 
     /**
      * A line.

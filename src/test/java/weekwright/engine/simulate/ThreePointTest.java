@@ -7,6 +7,7 @@ import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import weekwright.engine.Inputs;
 
 class ThreePointTest {
     /** Rows of a published three-point network of 14 activities (a textbook question in open circulation, te to two decimals). */
@@ -44,8 +45,9 @@ class ThreePointTest {
         double sum = 0;
         double squares = 0;
         int n = 400_000;
+        Spread spread = spread(4, 8, 15);
         for (int i = 0; i < n; i++) {
-            double x = ThreePoint.draw(4, 8, 15, (i + 0.5) / n);
+            double x = spread.draw((i + 0.5) / n);
             sum += x;
             squares += x * x;
         }
@@ -55,9 +57,13 @@ class ThreePointTest {
 
     @Test
     void rule_26_no_spread_is_the_value_itself_and_zero_is_zero() {
-        assertThat(ThreePoint.draw(7, 7, 7, 0.93)).isEqualTo(7);
-        assertThat(ThreePoint.draw(0, 0, 0, 0.93)).isZero();
-        assertThat(ThreePoint.drawBeyond(7, 7, 7, 3, 0.5)).isEqualTo(7);
+        assertThat(spread(7, 7, 7).draw(0.93)).isEqualTo(7);
+        assertThat(spread(0, 0, 0).draw(0.93)).isZero();
+        assertThat(spread(7, 7, 7).drawBeyond(3, 0.5)).isEqualTo(7);
+    }
+
+    private static Spread spread(double low, double likely, double high) {
+        return Spread.of(new Inputs.Range(low, likely, high));
     }
 
     @ParameterizedTest

@@ -153,7 +153,7 @@ final class MillYear {
                 slots(),
                 List.of(
                         Thread.ofWork(1, day("2026-11-28"), day("2026-12-04"), Safety.SAFE),
-                        Thread.ofPurchase(0, day("2026-12-04"), day("2026-12-18"), Safety.AT_RISK)),
+                        Thread.ofPurchase(0, day("2026-12-18"), Safety.AT_RISK)),
                 Optional.of(day("2026-12-18")),
                 4,
                 cash(),

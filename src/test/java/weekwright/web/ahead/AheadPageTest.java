@@ -224,4 +224,18 @@ class AheadPageTest {
             }
         }
     }
+
+    @Test
+    void an_episode_is_tied_to_the_work_that_it_tells_and_to_what_has_to_be_bought_for_that() throws Exception {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor.Reply page = drawn(server, "ilse");
+            // in the wide picture slots stand between the work above them and the money below
+            double slots = Double.parseDouble(
+                    page.page().select("svg.ahead-wide .slots .base-line").attr("y1"));
+            assertThat(page.page().select("svg.ahead-wide .threads line").stream()
+                            .map(line -> Double.parseDouble(line.attr("y1")) < slots ? "work" : "purchase"))
+                    .as(page.page().select("svg.ahead-wide .threads").outerHtml())
+                    .containsExactly("work", "work", "purchase");
+        }
+    }
 }

@@ -38,7 +38,7 @@ class WeekSheetPageTest {
                         .eachText())
                 .isNotEmpty()
                 .allMatch(line -> line.endsWith("planned"));
-        assertThat(page.page().select(".wall-day").get(0).select(".wall-line:has(select)"))
+        assertThat(page.page().select(".wall-day").get(0).select("details:not([open]) .wall-line:has(select)"))
                 .hasSize(2);
     }
 
@@ -60,6 +60,10 @@ class WeekSheetPageTest {
                 .send();
         assertThat(refused.status()).isEqualTo(422);
         assertThat(refused.page().select("[aria-invalid=true]").eachAttr("id")).containsExactly("hours.0", pencil);
+        assertThat(refused.page().select("details[open] [name^=crew]").eachAttr("name"))
+                .as("what is written by pencil is not folded away, of other days it is")
+                .hasSize(2)
+                .startsWith(pencil);
         assertThat(ilse.form(refused, "form.from-wall").value("hours.0")).isEqualTo("vier");
         Visitor.Reply over = ilse.form(refused, "form.from-wall")
                 .with("hours.0", "20")
