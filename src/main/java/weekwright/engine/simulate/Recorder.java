@@ -144,7 +144,8 @@ final class Recorder {
         };
     }
 
-    private void flush() {
+    /** Hands over the trials that are still kept. */
+    void flush() {
         for (int i = 0; i < kept; i++) {
             outcome.effortRatio[trials[i]] = effortRatio[i];
         }
@@ -173,9 +174,8 @@ final class Recorder {
         return last;
     }
 
-    /** Hands over what is still kept, and adds the sums of this thread's trials to the outcome. */
-    void finish() {
-        flush();
+    /** Adds the sums of this thread's trials to the outcome. */
+    void addSums() {
         for (int s = 0; s < ofStage.length; s++) {
             for (int r = 0; r < heldBy[s].length; r++) {
                 outcome.heldBy[s][r] += heldBy[s][r];

@@ -145,8 +145,9 @@ public final class Simulation {
                 }
                 tell(to - from);
             }
+            recorder.flush();
             synchronized (turn) {
-                recorder.finish();
+                recorder.addSums();
             }
         } catch (RuntimeException | Error e) {
             failure.compareAndSet(null, e);
