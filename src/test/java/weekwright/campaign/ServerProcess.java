@@ -68,7 +68,8 @@ final class ServerProcess implements AutoCloseable {
 
     /** Starts the program as a service has it, with so large a heap, and waits until it serves. */
     static ServerProcess serve(String heap, Path folder, int port, Path log) throws IOException {
-        ServerProcess server = begin(List.of("-Xmx" + heap), "weekwright.Main", arguments(folder, port), log, Map.of());
+        List<String> options = List.of("-Xmx" + heap, "-XX:+UseTransparentHugePages");
+        ServerProcess server = begin(options, "weekwright.Main", arguments(folder, port), log, Map.of());
         server.waitUntilServing();
         return server;
     }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import weekwright.render.Chances;
 import weekwright.render.Formats;
@@ -41,6 +43,27 @@ public final class AheadPicture {
             stages = List.copyOf(stages);
             slots = List.copyOf(slots);
             threads = List.copyOf(threads);
+        }
+
+        /** The threads from work to the episode of that day. */
+        List<Thread> work(Slot slot) {
+            return threads.stream()
+                    .filter(thread ->
+                            thread.slot().equals(slot.day()) && thread.stage().isPresent())
+                    .toList();
+        }
+
+        /** What has to be bought for the episode of that day. */
+        List<Purchase> bought(Slot slot) {
+            return threads.stream()
+                    .filter(thread -> thread.slot().equals(slot.day()))
+                    .flatMapToInt(thread -> thread.purchase().stream())
+                    .mapToObj(cash.purchases()::get)
+                    .toList();
+        }
+
+        String stage(Thread work) {
+            return stages.get(work.stage().orElseThrow()).name();
         }
     }
 
@@ -233,14 +256,20 @@ public final class AheadPicture {
         if (!model.slots().isEmpty()) {
             tables.add(new Table(
                     Formats.weekdays(model.slotDay()),
-                    List.of("Day", "No.", "Episode", "Standing", "Shot"),
+                    List.of("Day", "No.", "Episode", "Standing", "Shot", "Tells work on", "To be bought for it"),
                     model.slots().stream()
                             .map(s -> List.of(
                                     formats.dateBrief(s.day()),
                                     s.number(),
                                     s.title(),
                                     s.safety().word(),
-                                    s.safety() == Safety.OPEN ? "" : Chances.percent(s.filled())))
+                                    s.safety() == Safety.OPEN ? "" : Chances.percent(s.filled()),
+                                    joined(
+                                            model.work(s),
+                                            work -> model.stage(work) + ", "
+                                                    + formats.dateBrief(
+                                                            work.from().orElseThrow())),
+                                    joined(model.bought(s), Purchase::name)))
                             .toList()));
         }
         if (!model.cash().purchases().isEmpty()) {
@@ -256,6 +285,10 @@ public final class AheadPicture {
                             .toList()));
         }
         return tables;
+    }
+
+    private static <T> String joined(List<T> things, Function<T, String> word) {
+        return things.stream().map(word).collect(Collectors.joining("; "));
     }
 
     private List<String> row(Stage stage, LocalDate horizon) {

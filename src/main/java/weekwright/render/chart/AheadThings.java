@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.Optional;
 import weekwright.render.Chances;
 import weekwright.render.Formats;
+import weekwright.render.chart.AheadPicture.Model;
 import weekwright.render.chart.AheadPicture.Purchase;
 import weekwright.render.chart.AheadPicture.Range;
 import weekwright.render.chart.AheadPicture.Safety;
 import weekwright.render.chart.AheadPicture.Slot;
 import weekwright.render.chart.AheadPicture.Stage;
+import weekwright.render.chart.AheadPicture.Thread;
 
 /** What each thing on the picture says when it is touched: one sentence or two. */
 final class AheadThings {
@@ -45,7 +47,23 @@ final class AheadThings {
                 : "";
     }
 
-    String slot(Slot slot) {
+    /** An episode, then the threads that lead to it. */
+    String slot(Slot slot, Model model) {
+        StringBuilder said = new StringBuilder(slot(slot));
+        for (Thread work : model.work(slot)) {
+            said.append(" It tells work on ")
+                    .append(model.stage(work))
+                    .append(", done about ")
+                    .append(formats.dateLong(work.from().orElseThrow()))
+                    .append('.');
+        }
+        for (Purchase purchase : model.bought(slot)) {
+            said.append(" To be bought for it: ").append(purchase.name()).append('.');
+        }
+        return said.toString();
+    }
+
+    private String slot(Slot slot) {
         String day = formats.date(slot.day());
         return switch (slot.safety()) {
             case OPEN -> day + ": nothing is planned.";

@@ -167,7 +167,7 @@ final class AheadUpright {
                 double reach = Math.max(frameHeight(), Math.min(28, 7 * perDay));
                 svg.thing(
                         pane.slots().get(i),
-                        said.slot(slot),
+                        said.slot(slot, model),
                         FRAME_LEFT - 4,
                         y(slot.day()) - reach / 2,
                         FRAME_WIDTH + 40,

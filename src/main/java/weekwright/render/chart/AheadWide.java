@@ -156,7 +156,7 @@ final class AheadWide {
                 double reach = Math.max(frameWidth(), Math.min(30, perWeek()));
                 svg.thing(
                         pane.slots().get(i),
-                        said.slot(slot),
+                        said.slot(slot, model),
                         x(slot.day()) - reach / 2,
                         slotsLine - FRAME_HEIGHT - 4,
                         reach,

@@ -202,7 +202,7 @@ final class AheadModel {
                 : told.stream().filter(task -> task.done().isPresent()).count() / (double) told.size();
     }
 
-    /** For each coming episode, the told task that is done last, and what has to be bought for it last. */
+    /** For each coming episode, the told task that is done last, and what has to be bought for it last unless all of it is shot. */
     private List<AheadPicture.Thread> threads(List<List<Forecast.Order>> orders) {
         List<AheadPicture.Thread> threads = new ArrayList<>();
         for (Episode episode : facts.episodes()) {
@@ -215,13 +215,17 @@ final class AheadModel {
                 stageIndex(task.stage().value())
                         .ifPresent(stage -> threads.add(
                                 AheadPicture.Thread.ofWork(stage, landing(task).orElseThrow(), slot, safety)));
-                IntStream.range(0, orders.size())
+                IntStream.range(0, shot(episode) ? 0 : orders.size())
                         .filter(i -> orders.get(i).stream().anyMatch(order -> isFor(order, task)))
                         .max()
                         .ifPresent(purchase -> threads.add(AheadPicture.Thread.ofPurchase(purchase, slot, safety)));
             });
         }
         return threads;
+    }
+
+    private static boolean shot(Episode episode) {
+        return episode.footageComplete().isPresent() || episode.cut().isPresent();
     }
 
     private Optional<Task> lastTold(Episode episode) {

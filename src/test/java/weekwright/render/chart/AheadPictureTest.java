@@ -383,6 +383,12 @@ class AheadPictureTest {
         assertThat(tables.get(0).rows().get(5).stream().map(c -> c.replace('\u00a0', ' ')))
                 .containsExactly("Gearing", "to come", "after 25 Nov 2029", "after 25 Nov 2029", "after 25 Nov 2029");
         assertThat(tables.get(1).rows()).hasSize(24);
+        assertThat(tables.get(1).rows().stream()
+                        .map(row -> row.subList(5, 7).stream()
+                                .map(c -> c.replace('\u00a0', ' '))
+                                .toList())
+                        .filter(tied -> !tied.equals(List.of("", ""))))
+                .containsExactly(List.of("Wheel shaft, 28 Nov", ""), List.of("", "Oak for the rims"));
         assertThat(tables.get(2).rows().get(1).stream().map(c -> c.replace('\u00a0', ' ')))
                 .containsExactly("Gudgeons", "25 Jan 2027", "€1,640", "covered");
         assertThat(tables)

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import weekwright.render.Formats;
 import weekwright.render.chart.AheadPicture.Balance;
 import weekwright.render.chart.AheadPicture.Cash;
@@ -151,9 +152,11 @@ final class MillYear {
                 DayOfWeek.FRIDAY,
                 stages,
                 slots(),
-                List.of(
-                        Thread.ofWork(1, day("2026-11-28"), day("2026-12-04"), Safety.SAFE),
-                        Thread.ofPurchase(0, day("2026-12-18"), Safety.AT_RISK)),
+                Stream.of(
+                                Thread.ofWork(1, day("2026-11-28"), day("2026-12-04"), Safety.SAFE),
+                                Thread.ofPurchase(0, day("2026-12-18"), Safety.AT_RISK))
+                        .filter(thread -> thread.stage().orElse(-1) < stages.size())
+                        .toList(),
                 Optional.of(day("2026-12-18")),
                 4,
                 cash(),

@@ -212,7 +212,11 @@ class AheadPageTest {
                 assertThat(page.page().select("svg." + drawing + " a.thing").eachAttr("aria-label"))
                         .anyMatch(said -> said.startsWith("Weir is done about "))
                         .anyMatch(said ->
-                                said.matches("Friday.27.November: no\\..11, Sill stones, safe, all of it shot\\."))
+                                said.matches("Friday.27.November: no\\..11, Sill stones, safe, all of it shot\\."
+                                        + " It tells work on Weir, done about \\d+.December\\."))
+                        .anyMatch(said -> said.matches("Friday.4.December: no\\..12, Boards for the gate, at risk,"
+                                + " nothing of it is shot\\. It tells work on Sluice gate, done about \\d+.December\\."
+                                + " To be bought for it: Oak boards and 1 more\\."))
                         .anyMatch(said -> said.startsWith("Oak boards and 1 more: €360, to be ordered by "))
                         .allMatch(said -> said.endsWith("."));
             }
