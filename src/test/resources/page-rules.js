@@ -87,8 +87,11 @@ const pageRules = (() => {
     return [`at ${width} pixels it is ${over} too wide: ${wide.length ? wide[wide.length - 1].outerHTML.slice(0, 160) : ""}`];
   }
 
-  // A refused form says so at once: the focus is on what is wrong, each such field names its fault, and the list leads to it.
-  function announced() {
+  // A refused form says so at once: the focus is on what is wrong, each such field names its fault, and the list leads to it. A
+  // browser moves the focus to what has autofocus when it draws its next frame, which may be after the page was loaded (HTML
+  // Standard, update the rendering: flush autofocus candidates).
+  async function announced() {
+    await new Promise((done) => requestAnimationFrame(done));
     const alert = document.querySelector("main [role=alert]");
     if (!alert || !alert.textContent.trim()) return ["nothing says that it was refused"];
     const at = document.activeElement;
