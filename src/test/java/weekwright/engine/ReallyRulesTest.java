@@ -219,6 +219,16 @@ class ReallyRulesTest {
     }
 
     @Test
+    void rule_129_a_turn_that_comes_round_to_today_is_taken_today() {
+        ProjectInputs daily = project().person("ana");
+        daily.task("a").exactly(8).booked("2027-03-06", 1);
+        assertThat(Run.of(daily).start("a")).isEqualTo("2027-03-08");
+        ProjectInputs unsaid = project().person("ana").cash(1000, 0).material("oak", "a", 1, 10);
+        unsaid.task("a").exactly(8).booked("2027-03-08", -1);
+        assertThat(Run.of(unsaid).start("a")).isEqualTo("2027-03-11");
+    }
+
+    @Test
     void rule_129_a_gathering_adds_unnamed_hands_on_its_date() {
         ProjectInputs project = project().person("ana").gathering("2027-03-06", 3, 6, 1);
         project.task("raise").exactly(18).hands(3, 3).trades("joiner");

@@ -10,7 +10,7 @@ import weekwright.engine.plan.Plan;
 /** Runs the trials of a forecast. */
 public final class Simulation {
     /** Changes whenever the same inputs and seed may give other numbers. */
-    public static final String VERSION = "8";
+    public static final String VERSION = "9";
 
     /** Trials taken by a thread at a time. */
     private static final int CHUNK = 20;

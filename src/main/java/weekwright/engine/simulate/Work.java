@@ -267,6 +267,10 @@ final class Work {
                 flow.sleep(k.number, setup.seasons[season][today], reason);
             } else if (missed) {
                 flow.place(k.number);
+                if (k.listed) {
+                    // its next turn is today
+                    return attempt(k, position(k.number), own, most);
+                }
             } else {
                 // short of material: only looked at to learn the day on which it was needed
                 needed(k);
