@@ -14,7 +14,7 @@ import weekwright.db.Write;
 
 /**
  * Adds a line to the week sheet or changes one. A line that puts a person alone to work that asks for company, or to
- * hazards that are not for them, is refused (rule 125): for "call" somebody else has hours that day; for "by" somebody
+ * hazards that are not for them, with the camera too, is refused (rule 125): for "call" somebody else has hours that day; for "by" somebody
  * else who may has hours that day that no other line takes, and does not hold the camera.
  */
 public final class SaveWeekLine {
@@ -56,8 +56,10 @@ public final class SaveWeekLine {
         Optional<Task> task =
                 line.task().flatMap(id -> TaskStore.TABLE.find(read, id)).map(Stored::value);
         boolean past = line.date().isBefore(today);
-        boolean hands = line.kind().orElse(WeekLine.Kind.WORK) == WeekLine.Kind.WORK;
-        if (person.isEmpty() || task.isEmpty() || past || !hands || !task.get().isOpen()) {
+        WeekLine.Kind kind = line.kind().orElse(WeekLine.Kind.WORK);
+        boolean hands = kind == WeekLine.Kind.WORK;
+        boolean near = hands || kind == WeekLine.Kind.FILM;
+        if (person.isEmpty() || task.isEmpty() || past || !near || !task.get().isOpen()) {
             return;
         }
         Set<String> hazards = TaskHazards.of(read, task.get());
@@ -70,7 +72,7 @@ public final class SaveWeekLine {
                             + person.get().name() + " is kept off");
         }
         Task.Company company = TaskHazards.company(read, task.get());
-        if (company == Task.Company.ALONE) {
+        if (company == Task.Company.ALONE || !hands) {
             return;
         }
         List<WeekLine> lines = WeekLineStore.between(read, line.date(), line.date()).stream()

@@ -88,7 +88,7 @@ public final class WhoCanDo {
                     .toList();
             int unnamed = hazards.isEmpty() ? day.unnamed() : 0;
             most = Math.max(most, hands.size() + unnamed);
-            if (hands.size() + unnamed < need || once && !operatorBesides(day, hands, need - unnamed)) {
+            if (hands.size() + unnamed < need || once && !operatorBesides(day, hands, need - unnamed, hazards)) {
                 continue;
             }
             filmed = true;
@@ -124,9 +124,9 @@ public final class WhoCanDo {
         return task.trades().isEmpty() || task.trades().list().stream().anyMatch(member.trades()::has);
     }
 
-    private static boolean operatorBesides(Day day, List<CrewMember> hands, int need) {
+    private static boolean operatorBesides(Day day, List<CrewMember> hands, int need, Collection<String> hazards) {
         return day.people().stream()
-                .filter(member -> member.trades().has(CAMERA))
+                .filter(member -> member.trades().has(CAMERA) && !HazardCodes.keptOff(member, hazards))
                 .anyMatch(operator -> hands.size() - (hands.contains(operator) ? 1 : 0) >= need);
     }
 

@@ -113,6 +113,15 @@ class WeekLineVerbsTest {
     }
 
     @Test
+    void rule_125_who_is_kept_off_the_hazards_does_not_film_there_either() throws Exception {
+        hazard("shaft.2", "dust");
+        assertThatThrownBy(() ->
+                        save("date", "2026-11-28", "crew", "wren", "kind", "film", "task", "shaft.2", "hours", "6"))
+                .hasMessage("crew: \"Wren\" is kept off hardwood dust; name somebody else, or change under Crew what"
+                        + " Wren is kept off");
+    }
+
+    @Test
     void less_company_than_the_hazards_ask_for_needs_a_reason() {
         assertThatThrownBy(() -> db.write(
                         "ilse",

@@ -132,6 +132,24 @@ class ReallyRulesTest {
     }
 
     @Test
+    void rule_125_who_is_kept_off_the_hazards_does_not_hold_the_camera_there() {
+        ProjectInputs operator =
+                project().person("ana", "mason").person("ben", "camera").notFor("melt");
+        operator.task("a")
+                .exactly(4)
+                .trades("mason")
+                .camera(Inputs.Camera.OPERATOR, 30)
+                .hazards("melt")
+                .story(10);
+        assertThat(Run.of(operator).landing("a")).isEqualTo("2027-03-01");
+        assertThat(Run.of(operator).bank("2027-03-07")).isZero();
+        ProjectInputs once =
+                project().person("ana", "mason").person("ben", "camera").notFor("melt");
+        once.task("a").exactly(4).trades("mason").camera(Inputs.Camera.ONCE, -1).hazards("melt");
+        assertThat(Run.of(once).landing("a")).isEqualTo("later");
+    }
+
+    @Test
     void rule_125_not_for_keeps_a_person_off_tasks_with_those_hazards() {
         ProjectInputs project = project().person("ana").notFor("saw", "pour");
         project.task("a").exactly(4).hazards("saw").task("b").exactly(4).hazards("dust");

@@ -193,6 +193,15 @@ class BadInputTest {
     }
 
     @Test
+    void rule_48_and_125_who_is_kept_off_its_hazards_is_no_operator() {
+        remark(
+                small().change("crew.csv", "mason joiner camera edit", "mason joiner edit")
+                        .change("crew.csv", "4,4,4,4,4,4,,,,,,,", "4,4,4,4,4,4,,,,,,lift,"),
+                "tasks.csv line 5, column camera: \"once\" needs somebody with the trade camera besides the hands, and"
+                        + " no day of the next 12 months has one; give somebody the trade, or film it otherwise");
+    }
+
+    @Test
     void rule_44_more_equipment_than_there_is_is_a_remark() {
         remark(
                 small().change("tasks.csv", "hoist trestle:4", "hoist trestle:5"),

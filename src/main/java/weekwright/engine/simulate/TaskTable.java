@@ -39,6 +39,8 @@ final class TaskTable {
     final int[] can;
     /** Who may be its company. */
     final int[] beside;
+    /** Who may hold the camera. */
+    final int[] films;
 
     final byte[] company;
     final byte[] camera;
@@ -106,6 +108,7 @@ final class TaskTable {
         least = new int[count];
         can = new int[count];
         beside = new int[count];
+        films = new int[count];
         company = new byte[count];
         camera = new byte[count];
         operatorShare = new double[count];
@@ -166,6 +169,7 @@ final class TaskTable {
         least[t] = Math.min(hands[t], Math.max(1, task.leastHands()));
         can[t] = crowd.hands(task.trades(), task.hazards());
         beside[t] = crowd.allowed(task.hazards());
+        films[t] = crowd.camera & beside[t];
         company[t] = task.company() == Company.BY ? BY : task.company() == Company.CALL ? CALL : ALONE;
         camera[t] = (byte) task.camera().ordinal();
         double extra = task.cameraExtraPercent() >= 0

@@ -329,7 +329,7 @@ final class Work {
             return reason;
         }
         if (k.camera >= TaskTable.OPERATOR) {
-            int bits = setup.crowd.camera & ~hands & ~(company >= 0 ? 1 << company : 0);
+            int bits = setup.tasks.films[k.number] & ~hands & ~(company >= 0 ? 1 << company : 0);
             operator = k.filmPerson >= 0 && (bits >>> k.filmPerson & 1) != 0
                     ? k.filmPerson
                     : people.mostLeft(bits, 1, from);
@@ -339,7 +339,7 @@ final class Work {
 
     /** `once` begins only when an operator has the hours for all of it, at most the day's (rule 45); he is set aside first. */
     private int fitsFilmed(TaskState k, int can, int own, int most) {
-        int candidates = setup.crowd.camera & people.there;
+        int candidates = setup.tasks.films[k.number] & people.there;
         int tried = 0;
         int reason = setup.reasons.camera;
         while ((candidates & ~tried) != 0) {
