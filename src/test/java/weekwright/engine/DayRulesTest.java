@@ -259,6 +259,26 @@ class DayRulesTest {
     }
 
     @Test
+    void rule_43_hours_are_kept_for_an_own_line_whose_task_becomes_possible_that_day() {
+        ProjectInputs project = anaAndBen().chain("a", "b").ranks("a", "c", "b");
+        project.task("a").exactly(4).trades("smith");
+        project.task("b").exactly(4).trades("mason").task("c").exactly(8).trades("mason");
+        project.ownLine("2027-03-01", "ana", "b", Inputs.LineKind.WORK, 4);
+        Run run = Run.of(project);
+        assertThat(run.landing("b")).isEqualTo("2027-03-01");
+        assertThat(run.landing("c")).isEqualTo("2027-03-02");
+    }
+
+    @Test
+    void rule_43_hours_kept_for_what_does_not_become_possible_go_to_other_work() {
+        ProjectInputs project = anaAndBen().chain("a", "b").ranks("a", "c", "b");
+        project.task("a").exactly(12).trades("smith");
+        project.task("b").exactly(4).trades("mason").task("c").exactly(8).trades("mason");
+        project.ownLine("2027-03-01", "ana", "b", Inputs.LineKind.WORK, 4);
+        assertThat(Run.of(project).landing("c")).isEqualTo("2027-03-01");
+    }
+
+    @Test
     void rule_43_an_own_line_of_two_people_works_a_task_together() {
         ProjectInputs project = project()
                 .person("ana")

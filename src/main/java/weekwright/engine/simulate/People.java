@@ -127,7 +127,13 @@ final class People {
     /** Keeps minutes of a person for a week line of the crew until {@link #release}. */
     void reserve(int line, int p, int minutes) {
         use(p, minutes);
+        person[p].kept += minutes;
         reserved[line] = minutes;
+    }
+
+    /** Minutes kept for a week line. */
+    int reserved(int line) {
+        return reserved[line];
     }
 
     /** Frees what is kept for a week line; how many minutes that were. */
@@ -135,6 +141,7 @@ final class People {
         int minutes = reserved[line];
         if (minutes > 0) {
             giveBack(p, minutes);
+            person[p].kept -= minutes;
             reserved[line] = 0;
         }
         return minutes;
@@ -259,11 +266,12 @@ final class People {
         return first == Integer.MAX_VALUE ? -1 : first & 31;
     }
 
-    /** The latest used minute of a set. */
+    /** The latest used minute of a set; what is only kept for a line may lie after it. */
     int latest(int set) {
         int latest = 0;
         for (int bits = set; bits != 0; bits &= bits - 1) {
-            latest = Math.max(latest, person[Integer.numberOfTrailingZeros(bits)].used);
+            Person one = person[Integer.numberOfTrailingZeros(bits)];
+            latest = Math.max(latest, one.used - one.kept);
         }
         return latest;
     }

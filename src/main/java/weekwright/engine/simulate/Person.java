@@ -15,6 +15,9 @@ final class Person {
 
     int leaving;
     int used;
+    /** Of what is used, minutes that are only kept for the crew's own lines. */
+    int kept;
+
     private static final int NOT_TAKEN = 1 << 20;
 
     /** When in the order of today's work he was first taken; the smaller the higher the rank of that task. */
@@ -36,6 +39,7 @@ final class Person {
         leaving = minutes;
         stated = statedMinutes;
         used = 0;
+        kept = 0;
         lateCount = 0;
         taken = NOT_TAKEN;
     }

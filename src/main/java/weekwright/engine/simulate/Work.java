@@ -45,6 +45,8 @@ final class Work {
     private int ownFrom;
 
     private int ownTo;
+    /** How many own lines of today keep hours for a task that waits for the work before it. */
+    private int ownKept;
     // what fits() found
     private int hands;
     private int company;
@@ -144,6 +146,11 @@ final class Work {
             open(day);
         }
         pass(false);
+        if (ownKept > 0) {
+            // what they were kept for has not become possible today
+            releaseKept();
+            pass(false);
+        }
     }
 
     private void open(int day) {
@@ -179,6 +186,9 @@ final class Work {
             if (flow.event) {
                 flow.event = false;
                 at = 0;
+                if (ownKept > 0) {
+                    keptWork();
+                }
             } else if (!worked && at < x.queued && x.queue[at] == k) {
                 at++;
             }
@@ -203,32 +213,70 @@ final class Work {
 
     private void ownWork() {
         OwnLines own = setup.own;
+        ownKept = 0;
         for (int i = ownFrom; i < ownTo; i++) {
             if (own.kind[i] == LineKind.WORK) {
-                people.release(i, own.person[i]);
+                int t = own.task[i];
+                if (t >= 0 && x.task[t].status == OPEN && x.task[t].pending > 0) {
+                    ownKept++;
+                } else {
+                    people.release(i, own.person[i]);
+                }
             }
         }
         for (int i = ownFrom; i < ownTo; i++) {
-            int t = own.task[i];
-            if (own.kind[i] != LineKind.WORK || t < 0 || !x.task[t].listed || setup.tasks.wait[t]) {
-                continue;
-            }
-            int who = 0;
-            int minutes = LATER;
-            for (int j = ownFrom; j < ownTo; j++) {
-                if (own.kind[j] == LineKind.WORK && own.task[j] == t) {
-                    if (j < i) {
-                        who = 0;
-                        break;
-                    }
-                    who |= 1 << own.person[j];
-                    minutes = Math.min(minutes, own.minutes[j]);
-                }
-            }
-            if (who != 0) {
-                attempt(x.task[t], position(t), who, minutes);
+            if (own.kind[i] == LineKind.WORK && own.task[i] >= 0) {
+                workOwn(i);
             }
         }
+    }
+
+    /** Works the own lines whose task has become possible since the morning; their hours were kept for it (rule 43). */
+    private void keptWork() {
+        OwnLines own = setup.own;
+        for (int i = ownFrom; i < ownTo; i++) {
+            int t = own.task[i];
+            if (own.kind[i] != LineKind.WORK || t < 0 || !x.task[t].listed || people.reserved(i) == 0) {
+                continue;
+            }
+            for (int j = i; j < ownTo; j++) {
+                if (own.kind[j] == LineKind.WORK && own.task[j] == t) {
+                    people.release(j, own.person[j]);
+                    ownKept--;
+                }
+            }
+            workOwn(i);
+        }
+    }
+
+    private void releaseKept() {
+        for (int i = ownFrom; i < ownTo; i++) {
+            if (setup.own.kind[i] == LineKind.WORK) {
+                people.release(i, setup.own.person[i]);
+            }
+        }
+        ownKept = 0;
+    }
+
+    /** Works a task with all of those whose own lines of today name it, if this is the first of these lines. */
+    private void workOwn(int i) {
+        OwnLines own = setup.own;
+        int t = own.task[i];
+        if (!x.task[t].listed || setup.tasks.wait[t]) {
+            return;
+        }
+        int who = 0;
+        int minutes = LATER;
+        for (int j = ownFrom; j < ownTo; j++) {
+            if (own.kind[j] == LineKind.WORK && own.task[j] == t) {
+                if (j < i) {
+                    return;
+                }
+                who |= 1 << own.person[j];
+                minutes = Math.min(minutes, own.minutes[j]);
+            }
+        }
+        attempt(x.task[t], position(t), who, minutes);
     }
 
     private int position(int t) {
