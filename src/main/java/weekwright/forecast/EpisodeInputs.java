@@ -24,7 +24,7 @@ final class EpisodeInputs {
         this.facts = facts;
         editing = new EditHours(facts);
         for (HoursEntry entry : facts.hours()) {
-            if (entry.episode().isPresent() && facts.known(entry.date()) && entry.asOrDefault() != HoursEntry.As.SHOP) {
+            if (entry.episode().isPresent() && facts.known(entry.date()) && entry.asOrDefault() == HoursEntry.As.EDIT) {
                 edited.merge(
                         facts.id("episode", entry.episode()),
                         entry.hours().minutes() * entry.peopleOrDefault(),

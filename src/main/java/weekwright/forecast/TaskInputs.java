@@ -42,7 +42,7 @@ final class TaskInputs {
     }
 
     private void log(HoursEntry entry) {
-        if (entry.asOrDefault() == HoursEntry.As.SHOP) {
+        if (entry.asOrDefault() == HoursEntry.As.SHOP || entry.asOrDefault() == HoursEntry.As.OFFICE) {
             return;
         }
         boolean filmed = entry.filmed()
@@ -131,11 +131,15 @@ final class TaskInputs {
         return days.given() ? days : Inputs.Range.ZERO;
     }
 
-    /** Work has begun with its first hours where no day is written; a wait is told by its day alone (rule 113). */
+    /** Work has begun with its first hours of the hands (rule 16) where no day is written; a wait is told by its day alone (rule 113). */
     private int started(Task task, List<Inputs.Worked> log) {
         int written = facts.fact(task.started());
-        return written == Inputs.NONE && task.isWork() && !log.isEmpty()
-                ? log.get(0).date()
+        return written == Inputs.NONE && task.isWork()
+                ? log.stream()
+                        .filter(worked -> worked.as() == Inputs.As.HANDS)
+                        .mapToInt(Inputs.Worked::date)
+                        .findFirst()
+                        .orElse(Inputs.NONE)
                 : written;
     }
 

@@ -162,6 +162,26 @@ class InputsBuilderTest {
     }
 
     @Test
+    void rule_16_hours_with_the_camera_alone_are_not_the_beginning_of_a_task() {
+        project.add(
+                HoursEntryStore.TABLE, "id=h1", "date=2026-11-20", "crew=ilse", "task=pit.1", "hours=2", "as=camera");
+        assertThat(task("pit.1").started()).isEqualTo(Inputs.NONE);
+    }
+
+    @Test
+    void rule_16_office_hours_belong_to_no_task_and_are_no_editing() {
+        project.add(EpisodeStore.TABLE, "id=E1", "title=One", "slot=2026-12-04");
+        project.add(
+                HoursEntryStore.TABLE, "id=h1", "date=2026-11-20", "crew=ilse", "task=pit.1", "hours=2", "as=office");
+        project.add(
+                HoursEntryStore.TABLE, "id=h2", "date=2026-11-20", "crew=ilse", "episode=E1", "hours=2", "as=office");
+        project.add(
+                HoursEntryStore.TABLE, "id=h3", "date=2026-11-20", "crew=ilse", "episode=E1", "hours=2", "as=camera");
+        assertThat(task("pit.1").log()).isEmpty();
+        assertThat(inputs().episodes().get(0).editedMinutes()).isZero();
+    }
+
+    @Test
     void rule_21_an_empty_low_is_three_quarters_and_an_empty_high_seven_quarters_of_likely_for_hours_alone() {
         project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Wall", "kind=work", "likely=10");
         project.add(TaskStore.TABLE, "id=pit.3", "stage=pit", "title=Cure", "kind=wait", "likely=7");
