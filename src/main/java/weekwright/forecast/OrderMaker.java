@@ -10,6 +10,7 @@ import weekwright.base.Money;
 import weekwright.engine.Inputs;
 import weekwright.engine.Outcome;
 import weekwright.engine.simulate.LateTogether;
+import weekwright.engine.simulate.MoneyDraws;
 import weekwright.engine.simulate.Purchases;
 
 /** The material lines still to be ordered: when, for how much, and what is short for them (rule 92). Pure. */
@@ -84,17 +85,24 @@ final class OrderMaker {
     private Forecast.Order dated(int m, Inputs.Material material) {
         int need = ForecastMaker.need(outcome.needDay[m]);
         Optional<LocalDate> needBy = ForecastMaker.date(need);
-        Optional<LocalDate> orderBy = needBy.map(day ->
-                day.minusDays(Math.round(material.leadDays().high() * purchases.leadTimes(material.supplier()) * late)
+        Optional<LocalDate> orderBy =
+                needBy.map(day -> day.minusDays(Math.round(material.leadDays().high() * leadTimes(material))
                         + inputs.orders().marginDays()));
         return new Forecast.Order(material.id(), orderBy, needBy, new Money(meanCost(material)), null);
     }
 
+    /** How many times as long as written a line takes; nobody delivers what is the crew's own. */
+    private double leadTimes(Inputs.Material material) {
+        return material.source() == Inputs.Source.OWN ? 1 : purchases.leadTimes(material.supplier()) * late;
+    }
+
     /** Quantity with waste at the mean price, rounded half up once (rule 61). */
     private long meanCost(Inputs.Material material) {
-        double quantity = material.quantity() * (1 + material.wastePercent() / 100);
         double times = material.source() == Inputs.Source.BOUGHT ? purchases.priceTimes() : 1;
-        return (long) Math.floor(quantity * material.priceMinor().mean() * times + 0.5);
+        return MoneyDraws.lineCost(
+                material.quantity(),
+                material.wastePercent(),
+                material.priceMinor().mean() * times);
     }
 
     /**

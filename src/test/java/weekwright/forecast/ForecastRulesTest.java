@@ -106,6 +106,83 @@ class ForecastRulesTest {
     }
 
     @Test
+    void rule_61_what_an_order_is_expected_to_cost_is_rounded_half_up_as_its_stages_need() throws Exception {
+        ProjectInputs project = project().person("ana");
+        project.task("a").stage("pit").hours(8, 8, 8);
+        project.material(new Inputs.Material(
+                "oak",
+                "a",
+                "",
+                3,
+                15,
+                Inputs.Range.of(1010),
+                Inputs.Source.BOUGHT,
+                0,
+                Inputs.Range.of(5),
+                0,
+                Inputs.NONE,
+                Inputs.NONE,
+                Inputs.NONE,
+                0,
+                ""));
+        Forecast forecast = forecast(Run.of(project));
+        // 3 × 1.15 × 1010 = 3484.5
+        assertThat(forecast.orders().get(0).amount().minor()).isEqualTo(3485);
+        assertThat(forecast.stage("pit").orElseThrow().materials().need().minor())
+                .isEqualTo(3485);
+    }
+
+    @Test
+    void rule_137_what_is_the_crews_own_is_laid_down_no_earlier_for_deliveries_that_come_late() throws Exception {
+        ProjectInputs project =
+                project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(100_000, 0).chain("cure", "a");
+        project.task("cure")
+                .days(100)
+                .task("a")
+                .exactly(8)
+                .task("b")
+                .hours(8, 8, 8)
+                .done("2027-02-20");
+        for (int order = 0; order < 6; order++) {
+            project.material(new Inputs.Material(
+                    "late" + order,
+                    "b",
+                    "",
+                    1,
+                    0,
+                    Inputs.Range.of(2000),
+                    Inputs.Source.BOUGHT,
+                    0,
+                    ProjectInputs.range(8, 10, 15),
+                    0,
+                    ProjectInputs.day("2027-01-04"),
+                    Inputs.NONE,
+                    ProjectInputs.day("2027-02-15"),
+                    0,
+                    ""));
+        }
+        project.material(new Inputs.Material(
+                "oak",
+                "a",
+                "",
+                1,
+                0,
+                Inputs.Range.ZERO,
+                Inputs.Source.OWN,
+                0,
+                ProjectInputs.range(20, 20, 40),
+                0,
+                Inputs.NONE,
+                Inputs.NONE,
+                Inputs.NONE,
+                0,
+                ""));
+        Forecast.Order order = forecast(Run.of(project, 50)).orders().get(0);
+        assertThat(order.needBy()).contains(LocalDate.parse("2027-06-09"));
+        assertThat(order.orderBy()).contains(LocalDate.parse("2027-04-16"));
+    }
+
+    @Test
     void rule_92_order_by_is_the_need_day_less_the_high_lead_less_the_margin() throws Exception {
         ProjectInputs project =
                 project().person("ana", 8, 8, 8, 8, 8, 8, 8).cash(100_000, 0).chain("cure", "a");
