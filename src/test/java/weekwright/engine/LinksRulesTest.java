@@ -192,6 +192,19 @@ class LinksRulesTest {
     }
 
     @Test
+    void rule_34_a_dropped_task_gives_no_story() {
+        ProjectInputs project = project().person("ana");
+        project.task("a")
+                .hours(8, 8, 8)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(10)
+                .logged("2027-02-20", "ana", Inputs.As.HANDS, 8, 0, true)
+                .dropped("2027-02-25");
+        project.task("b").exactly(4);
+        assertThat(Run.of(project).bank("2027-03-07")).isZero();
+    }
+
+    @Test
     void rule_34_a_dropped_task_orders_nothing_and_is_left_out_of_its_stages_landing() {
         ProjectInputs project = project().person("ana").cash(10_000, 0).material("oak", "a", 2000, 3);
         project.task("a").stage("roof").hours(20, 40, 80).dropped("2027-02-25");

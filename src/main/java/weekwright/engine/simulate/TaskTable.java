@@ -205,6 +205,10 @@ final class TaskTable {
         landed[t] = done ? task.done() - asOf : dropped ? task.dropped() - asOf : NO_DAY;
         boolean begun = wait[t] ? started[t] != NO_DAY && started[t] <= 0 : started[t] != NO_DAY || logged[t] > 0;
         status[t] = dropped ? DROPPED : done ? DONE : begun ? UNDER_WAY : OPEN;
+        if (dropped) {
+            // it gives no story (rule 34)
+            story[t] = 0;
+        }
         if (done && started[t] == NO_DAY) {
             started[t] = landed[t];
         }
