@@ -220,6 +220,16 @@ class DayRulesTest {
     }
 
     @Test
+    void rule_42_a_task_begun_over_eight_weeks_ago_without_hours_ranks_as_not_begun() {
+        ProjectInputs project = project().person("ana").ranks("new", "begun");
+        project.task("new").exactly(8).task("begun").exactly(8).started("2027-01-03");
+        assertThat(Run.of(project).landing("new")).isEqualTo("2027-03-01");
+        ProjectInputs lately = project().person("ana").ranks("new", "begun");
+        lately.task("new").exactly(8).task("begun").exactly(8).started("2027-01-04");
+        assertThat(Run.of(lately).landing("begun")).isEqualTo("2027-03-01");
+    }
+
+    @Test
     void rule_42_a_task_laid_aside_is_not_worked_on_until_its_day() {
         ProjectInputs project = project().person("ana");
         project.task("a").exactly(12).logged("2027-02-26", "ana", 4).asideUntil("2027-03-10");

@@ -212,6 +212,10 @@ final class TaskTable {
         if (done && started[t] == NO_DAY) {
             started[t] = landed[t];
         }
+        if (lastDay[t] == NO_DAY) {
+            // begun without hours: under way as long as if it had some on that day (rule 42)
+            lastDay[t] = started[t];
+        }
     }
 
     private void fillLog(int t, Task task, int asOf, Crowd crowd) {
