@@ -40,6 +40,21 @@ class OutputRulesTest {
     }
 
     @Test
+    void rule_94_a_stage_that_took_more_than_its_rough_hours_has_its_past_date() {
+        ProjectInputs project =
+                project().person("ana").stage(new Inputs.Stage("pit", 1, 1, false, Inputs.Range.of(600)));
+        project.task("a")
+                .stage("pit")
+                .hours(20, 20, 20)
+                .logged("2027-02-01", "ana", 20)
+                .done("2027-02-10");
+        project.task("b").exactly(4);
+        Run run = Run.of(project);
+        assertThat(run.stageLanding("pit")).isEqualTo("2027-02-10");
+        assertThat(Run.text(run.outcome().workFirst.stageLanding[0][0])).isEqualTo("2027-02-10");
+    }
+
+    @Test
     void a_stage_lands_with_its_last_task() {
         ProjectInputs project = project();
         project.task("a")

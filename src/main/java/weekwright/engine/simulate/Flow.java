@@ -195,9 +195,11 @@ final class Flow {
             return;
         }
         if (k.left == 0) {
-            x.startDay[t] = Math.min(x.startDay[t], Math.max(today, k.availableDay));
+            // of a stage that was done before the as-of day nothing is left since then (rule 94)
+            int day = k.availableDay == NO_DAY ? today : k.availableDay;
+            x.startDay[t] = Math.min(x.startDay[t], day);
             begun(t);
-            land(t, Math.max(0, k.availableDay), k.availableMinute);
+            land(t, day, k.availableMinute);
             return;
         }
         int linked = k.availableDay;
