@@ -119,6 +119,15 @@ class LinksRulesTest {
     }
 
     @Test
+    void rule_27_and_29_a_share_of_a_wait_that_is_over_was_reached_on_the_first_morning_with_so_many_days_gone() {
+        ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8).link("b", "cure", 0.33, 18);
+        project.task("cure").days(10).started("2027-02-10").done("2027-02-20");
+        project.task("b").exactly(4);
+        // three of ten days are less than a third; the fourth was gone on 14 February, 18 days later is 4 March
+        assertThat(Run.of(project).start("b")).isEqualTo("2027-03-04");
+    }
+
+    @Test
     void rule_30_a_wait_under_way_is_told_by_its_start() {
         Run run = Run.of(project().task("cure").days(10).started("2027-02-25").and());
         assertThat(run.landing("cure")).isEqualTo("2027-03-07");

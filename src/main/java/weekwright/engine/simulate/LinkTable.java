@@ -113,7 +113,7 @@ final class LinkTable {
         if (share < 1 && tasks.status[t] == TaskTable.DONE) {
             if (tasks.wait[t]) {
                 int begun = tasks.started[t];
-                day = begun + ThreePoint.wholeDays(share * (tasks.landed[t] - begun));
+                day = begun + (int) Math.ceil(share * (tasks.landed[t] - begun) - 1e-9);
             } else if (tasks.piecesDone[t] > 0 && share > 0) {
                 day = tasks.dayOfPieces(t, (int) Math.ceil(share * tasks.pieces[t] - 1e-9));
             } else {
