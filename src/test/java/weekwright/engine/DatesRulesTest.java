@@ -69,6 +69,18 @@ class DatesRulesTest {
     }
 
     @Test
+    void rule_1_the_charge_of_a_film_published_today_is_simulated_unless_its_pay_out_is_recorded() {
+        ProjectInputs open = project().level("film", 500, true).supporters("2027-03", "film", 100, 0, 0);
+        assertThat(Run.of(open.published("e1", "2027-03-01")).cash("2027-03-07"))
+                .isEqualTo(50_000);
+        ProjectInputs paid = project()
+                .level(new Inputs.PledgeLevel("film", 500, true, 0, 0, 0, 0, true))
+                .supporters("2027-03", "film", 100, 0, 0);
+        assertThat(Run.of(paid.published("e1", "2027-03-01")).cash("2027-03-07"))
+                .isZero();
+    }
+
+    @Test
     void rule_1_orders_may_go_out_today() {
         ProjectInputs project = project().person("ana").cash(10_000, 0).material("oak", "a", 2000, 3);
         project.task("a").exactly(8);

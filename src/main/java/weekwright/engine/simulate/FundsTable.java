@@ -186,7 +186,12 @@ final class FundsTable {
                 inMonth = month(date) == month ? inMonth + 1 : 1;
                 month = month(date);
                 if (inMonth <= inputs.publishing().chargesAMonth()) {
-                    comesIn(i, date - asOf + payoutDays[i], startOfMonth(inputs, id, i, month));
+                    int supporters = startOfMonth(inputs, id, i, month);
+                    comesIn(i, date - asOf + payoutDays[i], supporters);
+                    if (date == asOf && payoutDays[i] == 0 && !paidToday[i] && onTheWay.length > 0) {
+                        // a charge of today that is not recorded is still to come (rule 1)
+                        onTheWay[0] += charge[i].net(supporters);
+                    }
                 }
             }
         } else {
