@@ -46,6 +46,8 @@ final class Calendar {
     final int[] slots;
     /** Position in {@link #slots} or -1. */
     final short[] slotIndex;
+    /** How many slots of the as-of month were left empty before the as-of day. */
+    final int emptyThisMonth;
     /** How many slots lie before a day. */
     final short[] slotsBefore;
 
@@ -88,6 +90,7 @@ final class Calendar {
             nobody[d] = all == 0;
         }
         slots = slotDays(inputs);
+        emptyThisMonth = slotsLeftEmpty(inputs);
         Arrays.fill(slotIndex, (short) -1);
         for (int s = 0; s < slots.length; s++) {
             slotIndex[slots[s]] = (short) s;
@@ -135,23 +138,37 @@ final class Calendar {
      * as-of day's own only if nothing is recorded as published on it or for it.
      */
     private int[] slotDays(Inputs inputs) {
-        Inputs.Publishing publishing = inputs.publishing();
+        boolean todayPublished = inputs.episodes().stream()
+                .anyMatch(e -> e.published() == asOf || (e.slot() == asOf && e.published() != Inputs.NONE));
+        return slotDates(inputs.publishing(), asOf, asOf + days)
+                .filter(s -> s > asOf || !todayPublished)
+                .map(s -> s - asOf)
+                .toArray();
+    }
+
+    /** Slots of the as-of month before the as-of day beyond the number of its publications before that day (rule 81). */
+    private int slotsLeftEmpty(Inputs inputs) {
+        int firstOfMonth = asOf + 1 - LocalDate.ofEpochDay(asOf).getDayOfMonth();
+        long slotsGone = slotDates(inputs.publishing(), firstOfMonth, asOf).count();
+        long published = inputs.episodes().stream()
+                .filter(e -> e.published() >= firstOfMonth && e.published() < asOf)
+                .count();
+        return (int) Math.max(0, slotsGone - published);
+    }
+
+    /** Slot dates from a day to before another. */
+    private static IntStream slotDates(Inputs.Publishing publishing, int from, int to) {
         if (publishing.first() == Inputs.NONE) {
-            return new int[0];
+            return IntStream.empty();
         }
         int firstSlot = publishing.first();
         while (Math.floorMod(firstSlot + 3, 7) + 1 != publishing.weekday()) {
             firstSlot++;
         }
         int step = 7 * Math.max(1, publishing.everyWeeks());
-        int from = firstSlot >= asOf ? firstSlot : firstSlot + ((asOf - firstSlot + step - 1) / step) * step;
-        boolean todayPublished = inputs.episodes().stream()
-                .anyMatch(e -> e.published() == asOf || (e.slot() == asOf && e.published() != Inputs.NONE));
-        return IntStream.iterate(from, s -> s < asOf + days, s -> s + step)
-                .filter(s -> !publishing.skip().contains(s))
-                .filter(s -> s > asOf || !todayPublished)
-                .map(s -> s - asOf)
-                .toArray();
+        int next = firstSlot >= from ? firstSlot : firstSlot + ((from - firstSlot + step - 1) / step) * step;
+        return IntStream.iterate(next, s -> s < to, s -> s + step)
+                .filter(s -> !publishing.skip().contains(s));
     }
 
     /**

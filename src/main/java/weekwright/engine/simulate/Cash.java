@@ -69,7 +69,7 @@ final class Cash {
         Arrays.fill(x.stageShort, 0);
         Arrays.fill(x.underReserve, false);
         Arrays.fill(x.underZero, false);
-        x.emptyThisMonth = 0;
+        x.emptyThisMonth = calendar.emptyThisMonth;
         x.chargedThisMonth = funds.publishedThisMonth;
         x.nextRegular = 0;
         x.firstUnderReserve = LATER;

@@ -122,6 +122,24 @@ class SupportersRulesTest {
         assertThat(deviation).isCloseTo(Math.sqrt(24 * 0.01 + 1 / 400.0 + 1 / 4800.0), within(0.03));
     }
 
+    /** Slots on Fridays, an empty one of which has so many times as many leave. */
+    private static void fridays(ProjectInputs project, String first, double emptyLeaving, List<Integer> skip) {
+        project.publishing(new Inputs.Publishing(
+                5,
+                day(first),
+                1,
+                20,
+                1,
+                14,
+                project.publishing().editMinutes(),
+                Inputs.NO_LIMIT,
+                emptyLeaving,
+                skip,
+                List.of(),
+                3,
+                0));
+    }
+
     /** What a charge on the 1st brought at one minor unit each: the Sunday after it less the Sunday before. */
     private static long count(Run run, int trial, String first) {
         int i = 0;
@@ -140,21 +158,7 @@ class SupportersRulesTest {
                 .level("hand", 1, false)
                 .supporters("2027-01", "hand", 100_000, 0, 2000)
                 .supporters("2027-02", "hand", 100_000, 0, 0);
-        Inputs.Publishing p = project.publishing();
-        project.publishing(new Inputs.Publishing(
-                5,
-                day("2027-03-05"),
-                1,
-                20,
-                1,
-                14,
-                p.editMinutes(),
-                Inputs.NO_LIMIT,
-                factor,
-                List.of(),
-                List.of(),
-                3,
-                0));
+        fridays(project, "2027-03-05", factor, List.of());
         Run run = Run.of(project, 400);
         double left = 0;
         for (int trial = 0; trial < 400; trial++) {
@@ -162,6 +166,47 @@ class SupportersRulesTest {
         }
         // four empty Fridays in March; 2 % leave, and half a person joins by the prior
         assertThat(left / 400 / 2000).isCloseTo(Math.pow(factor, 4), within(0.02 * Math.pow(factor, 4)));
+    }
+
+    @Test
+    void rule_81_slots_of_the_month_that_were_empty_before_the_as_of_day_count_too() {
+        ProjectInputs project = project().today("2027-03-20");
+        fridays(project, "2027-03-05", 1.3, List.of());
+        assertThat(calendar(project).emptyThisMonth).isEqualTo(3);
+        fridays(project, "2027-03-05", 1.3, List.of(day("2027-03-12")));
+        assertThat(calendar(project).emptyThisMonth).isEqualTo(2);
+        fridays(project, "2027-02-05", 1.3, List.of());
+        project.published("e1", "2027-02-26").published("e2", "2027-03-06");
+        assertThat(calendar(project).emptyThisMonth).isEqualTo(2);
+        project.published("e3", "2027-03-11").published("e4", "2027-03-12").published("e5", "2027-03-13");
+        assertThat(calendar(project).emptyThisMonth).isZero();
+        // today's slot is still open
+        ProjectInputs friday = project().today("2027-03-19");
+        fridays(friday, "2027-03-05", 1.3, List.of());
+        assertThat(calendar(friday).emptyThisMonth).isEqualTo(2);
+        assertThat(calendar(project().today("2027-03-20")).emptyThisMonth).isZero();
+    }
+
+    @Test
+    void rule_81_they_make_more_leave_on_the_next_1st() {
+        ProjectInputs project = project()
+                .today("2027-03-27")
+                .horizonMonths(2)
+                .level("hand", 1, false)
+                .supporters("2027-02", "hand", 100_000, 0, 2000)
+                .supporters("2027-03", "hand", 100_000, 0, 0);
+        fridays(project, "2027-03-05", 1.3, List.of());
+        Run run = Run.of(project, 400);
+        double left = 0;
+        for (int trial = 0; trial < 400; trial++) {
+            left += 100_000
+                    - run.outcome().held.cash[run.week("2027-04-04")][trial]
+                    + run.outcome().held.cash[run.week("2027-03-28")][trial];
+        }
+        // the rest of March is 4 of 31 days; four of its Fridays went by without a film before the 27th
+        double rest = 1 - Math.pow(1 - 0.02, 4 / 31.0);
+        double usual = left / 400 / 100_000;
+        assertThat(usual).isCloseTo(Math.pow(1.3, 4) * rest, within(0.15 * rest));
     }
 
     @Test
@@ -220,6 +265,10 @@ class SupportersRulesTest {
         // 5 March + 30 days is 4 April
         assertThat(onTheWay[15]).isEqualTo(3000);
         assertThat(Arrays.stream(onTheWay).sum()).isEqualTo(3000);
+    }
+
+    private static Calendar calendar(ProjectInputs project) {
+        return new Calendar(project.inputs());
     }
 
     private static FundsTable funds(ProjectInputs project) {
