@@ -2,6 +2,7 @@ package weekwright.web.crew;
 
 import java.util.ArrayList;
 import java.util.List;
+import weekwright.build.Project;
 import weekwright.build.SaveSettings;
 import weekwright.build.SettingsStore;
 import weekwright.db.Stored;
@@ -66,6 +67,11 @@ public final class CrewSettingsPage implements Page {
         FormReader form = request.form();
         R old = request.read(read -> SettingsStore.one(read, table)).value();
         R draft = form.draft(old, part.columns());
+        if (draft instanceof Project project
+                && !project.equals(old)
+                && project.started().isAfter(request.today())) {
+            form.fault("started", project.started().toString(), "is after today", "write today or the day it began");
+        }
         form.besides(() -> request.read(read -> SaveSettings.check(read, draft)));
         return request.save(write -> {
             SaveSettings.save(write, table, form.version(), draft);

@@ -1,7 +1,9 @@
 package weekwright.web.start;
 
+import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -97,6 +99,12 @@ public final class StartNewPage implements Page {
                 none(MoneySettings.class),
                 none(Emergency.class),
                 none(ModelSettings.class));
+        started.filter(day -> day.isAfter(todayThere(project.zone(), request)))
+                .ifPresent(day -> form.fault(
+                        "started",
+                        day.toString(),
+                        "is after today",
+                        "write today or the day it began; what is built later can be given a day under Build"));
         form.besides(() -> StartProject.check(settings, crew));
         form.check();
         Rejected.ifFaults(StartProject.check(settings, crew));
@@ -110,6 +118,15 @@ public final class StartNewPage implements Page {
             return null;
         });
         return Answer.to(Saved.to("/start/build").saying(project.name() + " is started."));
+    }
+
+    /** The day it is in the zone that was typed, else here. */
+    private static LocalDate todayThere(String zone, Request request) {
+        try {
+            return LocalDate.now(request.clock().withZone(ZoneId.of(zone)));
+        } catch (DateTimeException notKnown) {
+            return request.today();
+        }
     }
 
     /**
@@ -130,6 +147,10 @@ public final class StartNewPage implements Page {
             String name = (colon < 0 ? line : line.substring(0, colon)).strip();
             String trades = colon < 0 ? "" : line.substring(colon + 1).strip();
             if (line.isBlank()) {
+                continue;
+            }
+            if (name.isEmpty()) {
+                form.fault("crew", line.strip(), "has no name", "write it before the colon: Ann: mason camera");
                 continue;
             }
             if (crew.stream().anyMatch(member -> member.name().equalsIgnoreCase(name))) {

@@ -107,4 +107,15 @@ class CrewSettingsPageTest {
             }
         }
     }
+
+    @Test
+    void the_first_day_is_not_moved_ahead_of_today() {
+        Visitor ilse = SERVER.as("ilse");
+        Visitor.Reply refused = ilse.form(ilse.get("/crew/settings"), "form:has(button[value=project])")
+                .with("started", "2026-11-26")
+                .press("project");
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly("\"26 November 2026\" is after today; write today or the day it began");
+    }
 }

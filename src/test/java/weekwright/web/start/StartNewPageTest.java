@@ -165,4 +165,23 @@ class StartNewPageTest {
         assertThat(again.status()).isIn(303, 403);
         assertThat(server.db().read(CrewMemberStore.TABLE::values)).hasSize(3);
     }
+
+    @Test
+    void a_line_of_the_crew_without_a_name_is_told_at_the_crew_and_not_at_what_is_built() {
+        Visitor.Reply refused = filled().with("crew", "Ilse: mason\n: camera").send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly("\": camera\" has no name; write it before the colon: Ann: mason camera");
+        assertThat(refused.page().select("#crew-error")).hasSize(1);
+    }
+
+    /** Nothing is logged, counted or shown of a build before its first day, so that it cannot be ahead. */
+    @Test
+    void a_start_after_today_is_refused_where_the_project_is() {
+        Visitor.Reply refused = filled().with("started", "2026-11-26").send();
+        assertThat(refused.status()).isEqualTo(422);
+        assertThat(refused.troubles())
+                .containsExactly("\"26 November 2026\" is after today; write today or the day it began; what is built"
+                        + " later can be given a day under Build");
+    }
 }
