@@ -18,7 +18,7 @@ final class Decimals {
     static BigDecimal parse(String text, Reading reading, String what, String example) throws Refused {
         String plain = text.strip();
         if (reading.typed()) {
-            if (THOUSANDS.matcher(plain).matches() && !plain.startsWith("0")) {
+            if (isAmbiguous(plain)) {
                 String digits = plain.replace(",", "").replace(".", "");
                 throw new Refused(
                         "can be read as " + plain.replace(',', '.') + " or as " + digits,
@@ -36,6 +36,12 @@ final class Decimals {
             throw new Refused("is not " + what, "write " + example);
         }
         return new BigDecimal(plain);
+    }
+
+    /** Whether two habits read it differently: 1,234 and 1.234, but not 0.234. */
+    static boolean isAmbiguous(String typed) {
+        String plain = typed.strip();
+        return THOUSANDS.matcher(plain).matches() && !plain.startsWith("0");
     }
 
     /** Shortest form: no trailing zeros, never an exponent. */

@@ -10,11 +10,19 @@ import java.util.Locale;
  */
 public record Money(long minor) implements Comparable<Money> {
     public static final Money ZERO = new Money(0);
+    private static final int THOUSANDS = 3;
 
     /** Reads an amount; more digits than the currency has are refused, fewer are filled up. */
     public static Money parse(String text, Reading reading) throws Refused {
         int digits = reading.moneyDigits();
         String example = new Money(1250).text(digits);
+        if (reading.typed() && digits > 0 && digits < THOUSANDS && Decimals.isAmbiguous(text)) {
+            String whole = text.strip().replace(",", "").replace(".", "");
+            String cut = text.strip().substring(0, text.strip().length() - THOUSANDS + digits);
+            throw new Refused(
+                    "can be read as " + text.strip().replace(',', '.') + " or as " + whole,
+                    "write " + whole + ", or " + cut.replace(',', '.'));
+        }
         BigDecimal value = Decimals.parse(text.replace('−', '-'), reading, "an amount of money", example)
                 .stripTrailingZeros();
         if (value.scale() > digits) {

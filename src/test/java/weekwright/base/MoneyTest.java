@@ -30,6 +30,17 @@ class MoneyTest {
                 .hasMessage("is too large; write at most twelve digits");
     }
 
+    /** A remedy that is typed as it stands is taken. */
+    @Test
+    void three_digits_after_a_point_are_refused_with_what_the_currency_can_hold() throws Refused {
+        assertThatThrownBy(() -> Money.parse("12.345", Reading.form(2)))
+                .hasMessage("can be read as 12.345 or as 12345; write 12345, or 12.34");
+        assertThat(Money.parse("12.34", Reading.form(2)).minor()).isEqualTo(1234);
+        assertThatThrownBy(() -> Money.parse("12,345", Reading.form(3)))
+                .hasMessage("can be read as 12.345 or as 12345; write 12345, or 12.3450 with the point");
+        assertThat(Money.parse("12.3450", Reading.form(3)).minor()).isEqualTo(12345);
+    }
+
     /** Digits against java.util.Currency, which carries the list of ISO 4217. */
     @Test
     void the_digits_of_every_currency_of_iso_4217_are_known() throws Refused {

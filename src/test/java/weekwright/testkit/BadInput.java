@@ -115,10 +115,8 @@ public final class BadInput {
                 "NaN", "Infinity", "1e5", "1d", "0x1p3", "١٢", "1 000", "1'000", "5 €", "€5", "1.234,56", "--1")) {
             table.add(typed(field, wrong, "\"" + wrong + "\" is not an amount of money; write 12.50"));
         }
-        table.add(typed(
-                field, "1.234", "\"1.234\" can be read as 1.234 or as 1234; write 1234, or 1.2340 with the point"));
-        table.add(typed(
-                field, "1,234", "\"1,234\" can be read as 1.234 or as 1234; write 1234, or 1.2340 with the point"));
+        table.add(typed(field, "1.234", "\"1.234\" can be read as 1.234 or as 1234; write 1234, or 1.23"));
+        table.add(typed(field, "1,234", "\"1,234\" can be read as 1.234 or as 1234; write 1234, or 1.23"));
         table.add(typed(
                 field, "1234,567", "\"1234,567\" has more decimal places than the currency; write at most 2 places"));
         table.add(typed(field, "9999999999999", "\"9999999999999\" is too large; write at most twelve digits"));

@@ -287,8 +287,7 @@ class BadInputOfLogFormsTest {
         assertThat(said(LOG, "hours", "1", "others", "100"))
                 .containsExactly("\"100\" is not 0 to 99; write how many there were");
         assertThat(said(LOG, "hours", "1", "cost", "12.345"))
-                .containsExactly(
-                        "\"12.345\" can be read as 12.345 or as 12345; write 12345, or 12.3450 with the point");
+                .containsExactly("\"12.345\" can be read as 12.345 or as 12345; write 12345, or 12.34");
         assertThat(said(LOG, "hours", "1", "cost", "0"))
                 .containsExactly("\"0\" is no cost; write what was paid, more than nothing");
         assertThat(said(LOG, "hours", "1", "cost", "€5"))
