@@ -125,6 +125,7 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
     String offSheet(Formats formats) {
         List<String> parts = new ArrayList<>();
         List<String> later = new ArrayList<>();
+        List<String> nothing = new ArrayList<>();
         long done = IntStream.range(0, model.stages().size())
                 .filter(i -> !shown.contains(i) && model.stages().get(i).done().isPresent())
                 .count();
@@ -142,12 +143,18 @@ record AheadSheet(LocalDate first, int days, List<Integer> shown, Model model) {
                         stage.name() + ", done " + formats.dateLong(stage.done().get()));
             } else if (even.isPresent()) {
                 parts.add(stage.name() + " about " + formats.far(even.get()));
-            } else {
+            } else if (stage.landing().isPresent()) {
                 later.add(stage.name());
+            } else {
+                nothing.add(stage.name());
             }
         }
         if (!later.isEmpty()) {
             parts.add(Formats.list(later) + " later than the forecast reaches");
+        }
+        if (!nothing.isEmpty()) {
+            parts.add(Formats.list(nothing) + " without a date, as nothing to do is known of "
+                    + (nothing.size() == 1 ? "it" : "them"));
         }
         return parts.isEmpty() ? "" : "Off this sheet: " + String.join("; ", parts);
     }

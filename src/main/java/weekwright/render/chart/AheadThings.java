@@ -27,7 +27,8 @@ final class AheadThings {
         Optional<Range> landing = stage.landing();
         Optional<LocalDate> even = landing.flatMap(Range::p50);
         if (even.isEmpty()) {
-            return stage.name() + ": later than the forecast reaches.";
+            return stage.name()
+                    + (landing.isPresent() ? ": later than the forecast reaches." : ": nothing to do is known of it.");
         }
         StringBuilder said = new StringBuilder(
                 stage.name() + " is done about " + formats.dateLong(even.get()) + (range(landing.get())) + ".");

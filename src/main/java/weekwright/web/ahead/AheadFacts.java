@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import weekwright.base.Id;
+import weekwright.base.Money;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
 import weekwright.build.Settings;
@@ -30,6 +31,7 @@ import weekwright.funds.LedgerEntry;
 import weekwright.funds.LedgerEntryStore;
 import weekwright.funds.Material;
 import weekwright.funds.MaterialStore;
+import weekwright.funds.StageCosts;
 
 /** What the sheet shows besides the forecast, read on one view of the store. */
 record AheadFacts(
@@ -41,6 +43,7 @@ record AheadFacts(
         List<Shot> shots,
         List<Material> materials,
         List<LedgerEntry> ledger,
+        Money onOrder,
         Map<String, LocalDate> firstHours,
         long loggedMinutes,
         Index index) {
@@ -75,6 +78,7 @@ record AheadFacts(
                 ShotStore.TABLE.values(read),
                 materials,
                 LedgerEntryStore.TABLE.values(read),
+                onOrder(read, materials),
                 first,
                 hours.stream().mapToLong(entry -> entry.hours().minutes()).sum(),
                 new Index(
@@ -88,6 +92,17 @@ record AheadFacts(
                         tells.stream()
                                 .collect(Collectors.groupingBy(
                                         tell -> tell.episode().folded()))));
+    }
+
+    /** What is still to be paid for what was ordered and has not come. */
+    private static Money onOrder(Read read, List<Material> materials) {
+        boolean any = materials.stream()
+                .anyMatch(line -> line.ordered().isPresent() && line.received().isEmpty());
+        return any
+                ? StageCosts.all(read).values().stream()
+                        .map(StageCosts::committed)
+                        .reduce(Money.ZERO, Money::plus)
+                : Money.ZERO;
     }
 
     private static <K, V> Map<K, V> firsts(List<V> all, Function<V, Optional<K>> key) {

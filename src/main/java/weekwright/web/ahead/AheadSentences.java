@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import weekwright.build.Stage;
 import weekwright.episodes.Episode;
 import weekwright.forecast.Forecast;
 import weekwright.forecast.Forecasts;
@@ -77,10 +78,25 @@ final class AheadSentences {
                 .or(() -> paid.stream().findFirst());
     }
 
+    /** No stage of the build has a date: all are done, or nothing of what is left was known to this forecast. */
+    private Answer noLanding() {
+        List<String> open = facts.stages().stream()
+                .filter(stage -> !stage.side() && facts.done(stage).isEmpty())
+                .map(Stage::name)
+                .toList();
+        return open.isEmpty()
+                ? new Answer("A", "Every stage is done.", "", "/build")
+                : new Answer(
+                        "A",
+                        "No date stands for " + Formats.list(open) + " yet.",
+                        "A stage gets one from its tasks, or from rough hours for the whole of it.",
+                        "/build");
+    }
+
     Answer landing() {
         Optional<Forecast.Stage> next = nextStage();
         if (next.isEmpty()) {
-            return new Answer("A", "Every stage is done.", "", "/build");
+            return noLanding();
         }
         Forecast.Stage stage = next.get();
         Forecast.Days days = stage.landing();
@@ -229,6 +245,13 @@ final class AheadSentences {
 
     Answer purchase() {
         Optional<Forecast.Order> next = nextShort();
+        if (next.isEmpty() && facts.onOrder().minor() > 0) {
+            return new Answer(
+                    "D",
+                    formats.money(facts.onOrder().minor()) + " is still to be paid for what is on order.",
+                    "Nothing else has to be bought as far as is planned.",
+                    "/funds/orders");
+        }
         if (next.isEmpty()) {
             return new Answer("D", "Nothing has to be paid for as far as is planned.", "", "/funds");
         }

@@ -201,18 +201,24 @@ public final class FundsLadderPage implements Page {
     /** Rule 90 and its counterpart without pledges. */
     static List<String> lasts(Forecast forecast, Formats formats) {
         String far = "as far as is drawn, to " + formats.dateLong(forecast.horizon());
+        String lasts = forecast.cash()
+                .runway()
+                .map(day -> day.isBefore(forecast.asOf())
+                        ? "the account stands under zero today."
+                        : lasting("until " + formats.dateLong(day)))
+                .orElse(lasting(far));
+        String without = forecast.cash()
+                .runwayWithoutPledges()
+                .map(day -> day.isBefore(forecast.asOf())
+                        ? "it stands under the reserve today."
+                        : "it stays above the reserve until " + formats.dateLong(day) + ", four chances in five.")
+                .orElse("it stays above the reserve " + far + ", four chances in five.");
         return List.of(
-                "As things go, orders on their day, it lasts "
-                        + forecast.cash()
-                                .runway()
-                                .map(day -> "until " + formats.dateLong(day))
-                                .orElse(far)
-                        + ": up to then no day ends under zero, four chances in five.",
-                "If pledges stopped today and nothing more were ordered, it stays above the reserve "
-                        + forecast.cash()
-                                .runwayWithoutPledges()
-                                .map(day -> "until " + formats.dateLong(day))
-                                .orElse(far)
-                        + ", four chances in five.");
+                "As things go, orders on their day, " + lasts,
+                "If pledges stopped today and nothing more were ordered, " + without);
+    }
+
+    private static String lasting(String until) {
+        return "it lasts " + until + ": up to then no day ends under zero, four chances in five.";
     }
 }

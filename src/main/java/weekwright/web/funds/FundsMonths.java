@@ -21,6 +21,7 @@ final class FundsMonths {
      * A month.
      *
      * @param counted by how much counted balances differed from the books; it closes the sum
+     * @param supportersCounted whether there is a count of its supporters, without which nothing is known of them
      */
     record Month(
             YearMonth month,
@@ -34,7 +35,8 @@ final class FundsMonths {
             Money closing,
             long joined,
             long left,
-            long people) {
+            long people,
+            boolean supportersCounted) {
         public LocalDate first() {
             return month.atDay(1);
         }
@@ -81,7 +83,8 @@ final class FundsMonths {
                     closing,
                     counts.stream().mapToLong(row -> row.joined().orElse(0)).sum(),
                     counts.stream().mapToLong(row -> row.left().orElse(0)).sum(),
-                    counts.stream().mapToLong(SupporterMonth::end).sum()));
+                    counts.stream().mapToLong(SupporterMonth::end).sum(),
+                    !counts.isEmpty()));
         }
         return months;
     }
@@ -113,8 +116,16 @@ final class FundsMonths {
                 months,
                 month -> formats.money(month.closing().minor()),
                 true));
-        rows.add(row("Supporters joined, left", months, month -> month.joined() + ", " + month.left(), false));
-        rows.add(row("Supporters at the end", months, month -> Long.toString(month.people()), false));
+        rows.add(row(
+                "Supporters joined, left",
+                months,
+                month -> month.supportersCounted() ? month.joined() + ", " + month.left() : "–",
+                false));
+        rows.add(row(
+                "Supporters at the end",
+                months,
+                month -> month.supportersCounted() ? Long.toString(month.people()) : "–",
+                false));
         return rows;
     }
 

@@ -72,9 +72,11 @@ public final class FundsPage implements Page {
             List<FundsLadder.Rung> ladder = shown.map(s -> FundsLadder.rungs(s.forecast(), s.names(), formats))
                     .orElse(List.of());
             List<FundsMonths.Month> months = FundsMonths.of(today, MONTHS, settings, ledger, supporters);
+            List<FundsStagesPage.Line> stages = FundsStagesPage.open(read, formats);
+            Money onOrder = stages.stream().map(FundsStagesPage.Line::committed).reduce(Money.ZERO, Money::plus);
             return new View(
-                    head(ledger, forecast, ladder),
-                    lead(ladder, forecast),
+                    head(ledger, forecast, ladder, onOrder),
+                    lead(ladder, forecast, onOrder, formats),
                     said(now, settings, people, levels, formats),
                     runway(forecast, formats),
                     ladder,
@@ -85,12 +87,13 @@ public final class FundsPage implements Page {
                     people,
                     together(levels),
                     entries(ledger, PledgeLevelStore.TABLE.values(read)),
-                    FundsStagesPage.open(read, formats),
+                    stages,
                     formats.money(settings.reserve().minor()));
         });
     }
 
-    private static String head(List<LedgerEntry> ledger, Optional<Forecast> forecast, List<FundsLadder.Rung> ladder) {
+    private static String head(
+            List<LedgerEntry> ledger, Optional<Forecast> forecast, List<FundsLadder.Rung> ladder, Money onOrder) {
         if (ledger.isEmpty()) {
             return "Nothing is in the books yet";
         }
@@ -102,12 +105,19 @@ public final class FundsPage implements Page {
                 .findFirst()
                 .map(rung -> Formats.sentence(rung.what()) + ": " + rung.shortSaid() + " short"
                         + (rung.late() ? ", to be ordered by " : " on ") + rung.orderBySaid())
-                .orElse(ladder.isEmpty() ? "Nothing has to be bought" : "Every order is covered on its day");
+                .orElse(
+                        !ladder.isEmpty()
+                                ? "Every order is covered on its day"
+                                : onOrder.minor() > 0 ? "Nothing more has to be bought" : "Nothing has to be bought");
     }
 
-    private static String lead(List<FundsLadder.Rung> ladder, Optional<Forecast> forecast) {
+    private static String lead(
+            List<FundsLadder.Rung> ladder, Optional<Forecast> forecast, Money onOrder, Formats formats) {
         if (forecast.isEmpty()) {
             return FundsLadder.NOT_SAID;
+        }
+        if (ladder.isEmpty() && onOrder.minor() > 0) {
+            return formats.money(onOrder.minor()) + " is still to be paid for what is on order.";
         }
         long more = ladder.stream().filter(FundsLadder.Rung::isShort).count();
         return more > 1
@@ -149,17 +159,24 @@ public final class FundsPage implements Page {
     }
 
     private static String runway(Optional<Forecast> forecast, Formats formats) {
-        return forecast.map(f -> "As things go, the money lasts "
-                        + f.cash()
-                                .runway()
-                                .map(day -> "until " + formats.dateLong(day))
-                                .orElse("as far as is drawn, to " + formats.dateLong(f.horizon()))
-                        + "; if pledges stopped today and nothing more were ordered, it stays above the reserve "
-                        + f.cash()
-                                .runwayWithoutPledges()
-                                .map(day -> "until " + formats.dateLong(day))
-                                .orElse("as far as is drawn")
-                        + ", four chances in five.")
+        return forecast.map(f -> {
+                    String far = "as far as is drawn, to " + formats.dateLong(f.horizon());
+                    String without = f.cash()
+                            .runwayWithoutPledges()
+                            .map(day -> day.isBefore(f.asOf())
+                                    ? "it stands under the reserve today"
+                                    : "it stays above the reserve until " + formats.dateLong(day)
+                                            + ", four chances in five")
+                            .orElse("it stays above the reserve as far as is drawn, four chances in five");
+                    return (f.cash().runway().filter(f.asOf()::isAfter).isPresent()
+                                    ? "As things go, the account stands under zero today"
+                                    : "As things go, the money lasts "
+                                            + f.cash()
+                                                    .runway()
+                                                    .map(day -> "until " + formats.dateLong(day))
+                                                    .orElse(far))
+                            + "; if pledges stopped today and nothing more were ordered, " + without + ".";
+                })
                 .orElse("");
     }
 

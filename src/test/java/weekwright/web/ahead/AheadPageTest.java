@@ -7,6 +7,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import weekwright.build.CrewMember;
 import weekwright.build.CrewMemberStore;
+import weekwright.build.Stage;
+import weekwright.build.StageStore;
+import weekwright.build.Task;
+import weekwright.build.TaskStore;
 import weekwright.db.Db;
 import weekwright.db.Stale;
 import weekwright.testkit.ServerFixture;
@@ -240,6 +244,44 @@ class AheadPageTest {
                             .map(line -> Double.parseDouble(line.attr("y1")) < slots ? "work" : "purchase"))
                     .as(page.page().select("svg.ahead-wide .threads").outerHtml())
                     .containsExactly("work", "work", "purchase");
+        }
+    }
+
+    @Test
+    void a_stage_of_which_nothing_is_known_is_neither_done_nor_beyond_the_forecast() throws Exception {
+        try (ServerFixture server = ServerFixture.of(db -> {
+            SmallProject.fillWithOnePerson(db);
+            db.write("test", write -> {
+                StageStore.TABLE.insert(write, SmallProject.of(Stage.class, "id", "weir", "name", "Weir"));
+                StageStore.TABLE.insert(write, SmallProject.of(Stage.class, "id", "gear", "name", "Hurst and gear"));
+                TaskStore.TABLE.insert(
+                        write,
+                        SmallProject.of(
+                                Task.class,
+                                "id",
+                                "weir.1",
+                                "stage",
+                                "weir",
+                                "title",
+                                "Clear it",
+                                "kind",
+                                "work",
+                                "likely",
+                                "8",
+                                "started",
+                                "2026-11-20",
+                                "done",
+                                "2026-11-20"));
+                return null;
+            });
+        })) {
+            Visitor.Reply page = drawn(server, "ilse");
+            assertThat(page.page().select("h1").text()).isEqualTo("No date stands for Hurst and gear yet.");
+            assertThat(page.page().select(".chief p").text())
+                    .isEqualTo("A stage gets one from its tasks, or from rough hours for the whole of it.");
+            assertThat(page.text())
+                    .contains("Hurst and gear without a date, as nothing to do is known of it")
+                    .doesNotContain("later than the forecast reaches");
         }
     }
 }
