@@ -106,8 +106,8 @@ public final class EpisodesPage implements Page {
                     .map(e -> line(read, e, shown, formats))
                     .toList();
             return new View(
-                    head(slots, settings, shown.isPresent()),
-                    lead(slots, all, shown, formats),
+                    head(coming(slots, request.today()), settings, shown.isPresent()),
+                    lead(coming(slots, request.today()), slots, all, shown, formats),
                     SlotWords.one(settings),
                     slots,
                     standbys,
@@ -245,6 +245,12 @@ public final class EpisodesPage implements Page {
         return told + late + from;
     }
 
+    private static List<Line> coming(List<Line> slots, LocalDate today) {
+        return slots.stream()
+                .filter(line -> line.day().filter(today::isAfter).isEmpty())
+                .toList();
+    }
+
     private static String head(List<Line> slots, Settings settings, boolean forecast) {
         if (slots.isEmpty()) {
             return "No slots ahead";
@@ -267,7 +273,9 @@ public final class EpisodesPage implements Page {
                         + SlotWords.counted(of, settings) + (safe == 1 ? " is safe" : " are safe");
     }
 
-    private static String lead(List<Line> slots, List<Episode> all, Optional<Forecasts.Shown> shown, Formats formats) {
+    /** @param slots those ahead @param listed these and the episodes whose slot has gone by */
+    private static String lead(
+            List<Line> slots, List<Line> listed, List<Episode> all, Optional<Forecasts.Shown> shown, Formats formats) {
         if (all.isEmpty()) {
             return "";
         }
@@ -290,6 +298,11 @@ public final class EpisodesPage implements Page {
                                                 .toList())
                                 : ""));
             }
+        }
+        long late = listed.size() - slots.size();
+        if (late > 0) {
+            parts.add(Formats.counted(late, "episode is", "episodes are") + " past " + (late == 1 ? "its" : "their")
+                    + " slot");
         }
         return parts.isEmpty() ? "" : Formats.sentence(String.join("; ", parts)) + ".";
     }

@@ -2,9 +2,13 @@ package weekwright.web.episodes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import weekwright.testkit.ServerFixture;
+import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
 
 class EpisodesPageTest {
@@ -65,5 +69,18 @@ class EpisodesPageTest {
                         "\"30\" is more than the story bank holds of finished tasks, 0 minutes; write fewer, or"
                                 + " list the episode with what it tells");
         assertThat(refused.page().select("#title").val()).isEqualTo("Loose ends");
+    }
+
+    @Test
+    void an_episode_past_its_slot_is_not_counted_among_the_slots_ahead() throws Exception {
+        Clock clock = Clock.fixed(Instant.parse("2027-01-03T09:00:00Z"), ZoneOffset.UTC);
+        try (ServerFixture server = ServerFixture.under(clock, SmallProject::fill)) {
+            Visitor bram = server.as("bram");
+            bram.get("/ahead");
+            server.app().forecasts().orElseThrow().await();
+            Visitor.Reply page = bram.get("/episodes");
+            assertThat(page.page().select("h1").text()).matches("(None|One) of the next twelve Fridays (is|are) safe");
+            assertThat(page.text()).contains("; two episodes are past their slot.");
+        }
     }
 }
