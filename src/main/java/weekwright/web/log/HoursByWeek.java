@@ -10,6 +10,7 @@ import weekwright.build.DaysOff;
 import weekwright.build.DaysOffStore;
 import weekwright.build.HoursEntry;
 import weekwright.build.HoursEntryStore;
+import weekwright.build.SettingsStore;
 import weekwright.build.StatedHours;
 import weekwright.db.Read;
 import weekwright.db.Stored;
@@ -49,12 +50,13 @@ public record HoursByWeek(List<String> people, List<Week> weeks) {
         List<Stored<HoursEntry>> entries = HoursEntryStore.between(read, first, monday.plusDays(DAYS - 1L));
         List<CrewHours> seasons = CrewHoursStore.TABLE.values(read);
         List<DaysOff> off = DaysOffStore.TABLE.values(read);
+        LocalDate started = SettingsStore.get(read).project().started();
         List<List<Figures>> figures = new ArrayList<>();
         int most = 0;
         for (LocalDate week = monday; !week.isBefore(first); week = week.minusWeeks(1)) {
             List<Figures> row = new ArrayList<>();
             for (CrewMember person : people) {
-                Figures one = figures(entries, week, person, seasons, off);
+                Figures one = figures(entries, week, person, seasons, off, started);
                 most = Math.max(most, Math.max(one.logged(), one.stated()));
                 row.add(one);
             }
@@ -76,7 +78,8 @@ public record HoursByWeek(List<String> people, List<Week> weeks) {
             LocalDate monday,
             CrewMember person,
             List<CrewHours> seasons,
-            List<DaysOff> off) {
+            List<DaysOff> off,
+            LocalDate started) {
         int logged = entries.stream()
                 .map(Stored::value)
                 .filter(entry -> entry.crew().same(person.id())
@@ -86,7 +89,11 @@ public record HoursByWeek(List<String> people, List<Week> weeks) {
                 .sum();
         int stated = 0;
         for (int i = 0; i < DAYS; i++) {
-            stated += StatedHours.on(monday.plusDays(i), person, seasons, off).minutes();
+            LocalDate day = monday.plusDays(i);
+            // before the build's first day nothing is logged, so nothing was stated for it
+            stated += day.isBefore(started)
+                    ? 0
+                    : StatedHours.on(day, person, seasons, off).minutes();
         }
         return new Figures(logged, stated);
     }

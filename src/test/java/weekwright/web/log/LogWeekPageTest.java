@@ -56,4 +56,13 @@ class LogWeekPageTest {
         Visitor.Reply page = SERVER.as("noor").get("/log/week?of=2026-11-12");
         assertThat(page.text()).doesNotContain("Set the sill stones");
     }
+
+    /** The small project began on Tuesday 1 September 2026. */
+    @Test
+    void nothing_is_stated_before_the_first_day_of_the_build() {
+        Visitor.Reply page = SERVER.as("ilse").get("/log/week?of=2026-09-03");
+        assertThat(page.page().select(".weeks-hours tr").eachText())
+                .startsWith(
+                        "Week from Ilse Bram Noor", "31 Aug 0 h of 28 h 0 h of 24 h 0 h of 4 h", "24 Aug 0 h 0 h 0 h");
+    }
 }
