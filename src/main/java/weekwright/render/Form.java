@@ -50,6 +50,19 @@ public record Form(
         return values.getOrDefault(name, List.of()).contains(text);
     }
 
+    /** Whether the list begins with these words for an empty field: not where the choice of the same words is chosen. */
+    public boolean begins(String name, List<Choice> choices, String blank) {
+        return !blank.isEmpty()
+                && choices.stream().noneMatch(choice -> choice.label().equals(blank) && holds(name, choice.value()));
+    }
+
+    /** The choices without the one that the words for an empty field say already, unless it is chosen. */
+    public List<Choice> besides(String name, List<Choice> choices, String blank) {
+        return choices.stream()
+                .filter(choice -> !choice.label().equals(blank) || holds(name, choice.value()))
+                .toList();
+    }
+
     /** What stands in the field and is none of these choices. */
     public List<String> strays(String name, List<Choice> choices) {
         return values.getOrDefault(name, List.of()).stream()

@@ -101,4 +101,11 @@ class BuildTaskMaterialsNewPageTest {
         assertThat(SERVER.as("ilse").get("/build/tasks/none.1/materials/new").status())
                 .isEqualTo(404);
     }
+
+    @Test
+    void where_it_comes_from_names_no_choice_twice() {
+        Visitor.Reply page = SERVER.as("ilse").get("/build/tasks/gate.1/materials/new");
+        assertThat(page.page().select("#source option").eachText())
+                .containsExactly("bought", "given", "salvaged", "our own");
+    }
 }
