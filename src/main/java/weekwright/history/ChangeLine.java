@@ -34,7 +34,10 @@ public record ChangeLine(long version, Instant at, String who, List<Part> parts)
         int all = counts.stream().mapToInt(History.Count::count).sum();
         List<Part> parts = new ArrayList<>();
         if (all <= NAMED_ALONE) {
-            History.ofVersion(read, version).forEach(change -> parts.add(one(names, change)));
+            History.ofVersion(read, version).stream()
+                    .map(change -> one(names, change))
+                    .distinct()
+                    .forEach(parts::add);
         } else {
             counts.stream()
                     .collect(Collectors.groupingBy(History.Count::action, LinkedHashMap::new, Collectors.toList()))

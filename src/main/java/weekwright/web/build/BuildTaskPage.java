@@ -93,8 +93,11 @@ public final class BuildTaskPage implements Page {
         Task task = stored.value();
         Formats formats = request.formats();
         Optional<Forecast> forecast = Outlook.forecast(request);
-        Optional<Forecast.Days> landing =
-                forecast.flatMap(f -> f.task(task.id().value())).map(Forecast.Task::landing);
+        Optional<Forecast.Days> landing = forecast.flatMap(f -> f.task(task.id().value()))
+                .map(Forecast.Task::landing)
+                // a forecast that knew it as done says nothing of a task that was opened again
+                .filter(days ->
+                        days.p50().map(day -> !day.isBefore(request.today())).orElse(true));
         return request.read(read -> {
             TaskFigures figures = TaskFigures.of(read, task);
             return new View(

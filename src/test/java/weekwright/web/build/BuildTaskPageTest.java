@@ -188,4 +188,15 @@ class BuildTaskPageTest {
         assertThat(page.status()).isEqualTo(200);
         assertThat(page.page().select("main form")).isEmpty();
     }
+
+    @Test
+    void a_task_opened_again_is_not_said_to_be_done_by_a_forecast_that_knew_it_as_done() {
+        try (ServerFixture own = ServerFixture.small()) {
+            own.drawn();
+            Visitor ilse = own.as("ilse");
+            Visitor.Reply open = ilse.follow(ilse.form(ilse.get("/build/tasks/weir.1"), "form:has(button[value=open])")
+                    .press("open"));
+            assertThat(open.page().select(".lead").text()).doesNotContain("October, ");
+        }
+    }
 }

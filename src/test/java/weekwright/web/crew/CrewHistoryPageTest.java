@@ -216,4 +216,24 @@ class CrewHistoryPageTest {
             return ServerFixture.CLOCK.instant().plus(past);
         }
     }
+
+    @Test
+    void a_task_that_one_press_changed_twice_is_named_once() {
+        Visitor ilse = server.as("ilse");
+        ilse.form(ilse.get("/log"), "form[data-log]")
+                .with("hours", "2")
+                .with("task", "gate.1")
+                .with("state", "nearly")
+                .with("left", "3")
+                .send();
+        assertThat(ilse.get("/crew/history")
+                        .page()
+                        .select("table.changes tbody tr")
+                        .get(0)
+                        .select("li")
+                        .eachText())
+                .containsExactly(
+                        "Hours entry “Ilse, 25 November 2026, Plane the gate boards” added",
+                        "Task “Plane the gate boards” changed");
+    }
 }
