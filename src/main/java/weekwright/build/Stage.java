@@ -13,7 +13,7 @@ import weekwright.base.Quantity;
  *
  * @param order place in the build; nothing means its row
  * @param side never the headline: a machine restored beside the build
- * @param roughLow hours for what its tasks do not cover yet
+ * @param roughLow hours of the whole stage; what its listed tasks come to is taken off (rule 121)
  */
 public record Stage(
         Id id,

@@ -36,6 +36,16 @@ class BuildStagesNewPageTest {
         assertThat(ilse.follow(saved).page().select(".flash p").text()).isEqualTo("The stage is added. Now its tasks.");
     }
 
+    /** Rule 121: a form that asked for the rest alone would have it taken off twice. */
+    @Test
+    void rule_121_rough_hours_are_asked_for_as_those_of_the_whole_stage() {
+        Visitor.Reply page = SERVER.as("ilse").get("/build/stages/new");
+        assertThat(page.page().select("fieldset.group legend").text())
+                .isEqualTo("Hours of the whole stage, as far as you can guess");
+        assertThat(page.page().select("#rough_likely-hint").text())
+                .isEqualTo("What its listed tasks come to is taken off; the rest is counted after them.");
+    }
+
     @Test
     void a_helper_is_sent_away() {
         assertThat(SERVER.as("noor").get("/build/stages/new").status()).isEqualTo(403);
