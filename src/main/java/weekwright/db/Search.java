@@ -22,6 +22,14 @@ public final class Search {
 
     private Search() {}
 
+    /** {@code …task:weir.2) follows}: the end of an address with which an excerpt begins. */
+    private static final Pattern LINK_BEGUN = Pattern.compile("^…[^\\s()\\[\\]]*\\)");
+    /** {@code ](task:weir.2)}, or as much of it as there is before the excerpt's end. */
+    private static final Pattern LINK = Pattern.compile("\\]\\([^)\\n…]*(?:\\)|(…)$)");
+    /** Heads, rules of tables, table bars, brackets of links and boxes, slanted and strong. */
+    private static final Pattern SIGNS =
+            Pattern.compile("(?m)^#{1,6} |^[-*] |:?-{3,}:?|!?\\[[ x]?\\]?|\\]|\\||\\*{1,3}");
+
     /** Kinds of things that are found, in the order of the numbers that the schema gives them. */
     public enum Kind {
         TASKS,
@@ -65,12 +73,16 @@ public final class Search {
                 .bind("query", query)
                 .bind("opening", OPENING)
                 .bind("closing", CLOSING)
-                .map((rs, context) -> new Found(
-                        Kind.values()[(int) (rs.getLong("place") % 16) - 1],
-                        rs.getLong("place") / 16,
-                        rs.getString("id"),
-                        pieces(rs.getString("title")),
-                        rs.getString("around").contains(OPENING) ? pieces(rs.getString("around")) : List.of()))
+                .map((rs, context) -> {
+                    Kind kind = Kind.values()[(int) (rs.getLong("place") % 16) - 1];
+                    String around = kind == Kind.NOTES ? plain(rs.getString("around")) : rs.getString("around");
+                    return new Found(
+                            kind,
+                            rs.getLong("place") / 16,
+                            rs.getString("id"),
+                            pieces(rs.getString("title")),
+                            around.contains(OPENING) ? pieces(around) : List.of());
+                })
                 .list();
     }
 
@@ -85,6 +97,13 @@ public final class Search {
         return words.isEmpty()
                 ? ""
                 : words.stream().map(word -> '"' + word + '"').collect(Collectors.joining(" ")) + " *";
+    }
+
+    /** Without the signs of Markdown and the addresses of links, whole or cut off by the excerpt's ends. */
+    private static String plain(String marked) {
+        String plain = LINK_BEGUN.matcher(marked).replaceFirst("…");
+        plain = LINK.matcher(plain).replaceAll("$1");
+        return SIGNS.matcher(plain).replaceAll(" ").strip().replaceAll("\\s+", " ");
     }
 
     private static List<Piece> pieces(String marked) {

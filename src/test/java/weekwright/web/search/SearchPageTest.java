@@ -56,6 +56,28 @@ class SearchPageTest {
     }
 
     @Test
+    void around_the_words_of_a_note_stand_no_signs_of_its_markdown() {
+        Visitor ilse = SERVER.as("ilse");
+        ilse.form(ilse.get("/notes/new"), "form:has(#text)")
+                .with("title", "Hours of a week")
+                .with(
+                        "text",
+                        "## Hours\n\n| What | Hours |\n| --- | ---: |\n| [Set the sill stones](task:weir.2) | 4 |\n"
+                                + "| **Together** | **4** |\n\n- [x] wedged, *peeled* and gudgeoned")
+                .send();
+        assertThat(search(ilse, "together")
+                        .page()
+                        .select("main section li:has(a[href^=/notes/])")
+                        .text())
+                .isEqualTo("Hours of a week Hours What Hours Set the sill stones 4 Together 4 wedged, peeled…");
+        assertThat(search(ilse, "gudgeoned")
+                        .page()
+                        .select("main section li:has(a[href^=/notes/])")
+                        .text())
+                .endsWith("4 Together 4 wedged, peeled and gudgeoned");
+    }
+
+    @Test
     void a_helper_finds_tasks_and_stages_alone() {
         assertThat(search(SERVER.as("noor"), "boards")
                         .page()
