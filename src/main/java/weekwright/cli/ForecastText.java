@@ -241,7 +241,7 @@ final class ForecastText {
     }
 
     private String until(Optional<LocalDate> day) {
-        return day.map(last -> "until " + formats.dateLong(last))
+        return day.map(last -> last.isBefore(forecast.asOf()) ? "not even today" : "until " + formats.dateLong(last))
                 .orElse("until after " + formats.dateLong(forecast.horizon()));
     }
 }

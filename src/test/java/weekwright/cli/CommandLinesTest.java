@@ -196,6 +196,19 @@ class CommandLinesTest {
     }
 
     @Test
+    void money_that_is_gone_is_not_said_to_last_until_yesterday() throws Exception {
+        Path ledger = files().resolve("ledger.csv");
+        Files.writeString(
+                ledger,
+                Files.readString(ledger).replaceFirst("92\\.00,payout,,100\\.00,8\\.00", "-99999.00,other-cost,,,"));
+        Run run = run("forecast", files().toString(), "--today", "2026-11-25", "--trials", "50");
+        assertThat(run.out())
+                .contains(
+                        "As things go it lasts not even today; if pledges stopped today and nothing more were ordered,"
+                                + " not even today (four in five).");
+    }
+
+    @Test
     void an_unknown_command_is_one_sentence() {
         Run run = run("fly");
         assertThat(run.status()).isEqualTo(2);
