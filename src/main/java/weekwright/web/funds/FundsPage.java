@@ -3,6 +3,7 @@ package weekwright.web.funds;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -200,7 +201,10 @@ public final class FundsPage implements Page {
     }
 
     private static List<Entry> entries(List<LedgerEntry> ledger, List<PledgeLevel> levels) {
-        return ledger.stream()
+        List<LedgerEntry> latestFirst = new ArrayList<>(ledger);
+        // of one day too the one entered last is first, else a day with many would hide it
+        Collections.reverse(latestFirst);
+        return latestFirst.stream()
                 .sorted(Comparator.comparing(LedgerEntry::date).reversed())
                 .limit(LAST_ENTRIES)
                 .map(entry -> new Entry(

@@ -83,6 +83,25 @@ class FundsPageTest {
     }
 
     @Test
+    void what_was_entered_last_stands_first_however_much_was_booked_on_its_day() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            for (int i = 1; i <= 9; i++) {
+                ilse.form(ilse.get("/funds/costs/new"))
+                        .with("amount", String.valueOf(i))
+                        .with("date", "2026-11-25")
+                        .with("payee", "Nails " + i)
+                        .send();
+            }
+            assertThat(ilse.get("/funds")
+                            .page()
+                            .select("section[aria-labelledby=last-head] th")
+                            .eachText())
+                    .startsWith("Nails 9 other cost", "Nails 8 other cost", "Nails 7 other cost");
+        }
+    }
+
+    @Test
     void supporters_of_a_month_that_nobody_counted_are_not_said_to_be_none() {
         Clock clock = Clock.fixed(Instant.parse("2027-01-03T09:00:00Z"), ZoneOffset.UTC);
         try (ServerFixture server = ServerFixture.under(clock, SmallProject::fill)) {
