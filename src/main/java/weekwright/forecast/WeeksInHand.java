@@ -114,12 +114,11 @@ final class WeeksInHand {
                 .sum();
     }
 
-    /** Person-minutes that the listed, estimated tasks of a stage come to, mean. */
+    /** Person-minutes that the listed, estimated tasks of a stage come to, mean; those dropped since too (rule 121). */
     static double listedMinutes(Inputs inputs, String stage) {
         return inputs.tasks().stream()
                 .filter(task -> task.stage().equals(stage)
                         && task.kind() == Inputs.Kind.WORK
-                        && task.dropped() == Inputs.NONE
                         && task.estimate().given())
                 .mapToDouble(
                         task -> task.estimate().mean() * PiecesLog.unitSum(1, task.pieces(), task.learningPercent()))

@@ -6,7 +6,14 @@ import static weekwright.testkit.ProjectInputs.day;
 import static weekwright.testkit.ProjectInputs.project;
 
 import java.util.Arrays;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import weekwright.engine.explain.Levers;
+import weekwright.engine.plan.Planner;
+import weekwright.engine.simulate.Progress;
+import weekwright.engine.simulate.Setup;
+import weekwright.engine.simulate.Simulation;
 import weekwright.testkit.ProjectInputs;
 import weekwright.testkit.Run;
 
@@ -55,6 +62,59 @@ class ReallyRulesTest {
         project.task("a").stage("stones").exactly(160);
         Run run = Run.of(project, 20);
         assertThat(run.outcome().held.stageLanding[run.stage("stones")]).containsOnly(day("2027-03-20"));
+    }
+
+    @Test
+    void rule_121_what_is_dropped_does_not_come_back_as_rough_hours() {
+        ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8);
+        project.stage(new Inputs.Stage("stones", 0, 1, false, ProjectInputs.range(9600, 9600, 9600)));
+        project.task("a")
+                .stage("stones")
+                .hours(40, 40, 40)
+                .task("b")
+                .stage("stones")
+                .hours(72, 80, 88);
+        Inputs dropped = new Levers(
+                        Map.of(),
+                        Levers.Helper.NOBODY,
+                        0,
+                        0,
+                        Set.of("b"),
+                        Map.of(),
+                        0,
+                        new Levers.Grant(0, 0),
+                        100,
+                        false,
+                        0)
+                .over(project.inputs());
+        // about 160 hours, eight a day; without b some 80, give or take what rough hours and b each vary by
+        assertThat(middle(project.inputs()) - project.inputs().asOf()).isBetween(18, 21);
+        assertThat(middle(dropped) - project.inputs().asOf()).isBetween(8, 11);
+    }
+
+    private static int middle(Inputs inputs) {
+        Setup setup = new Setup(inputs);
+        Outcome outcome = Simulation.run(setup, Planner.plan(setup, 1, 10), 300, 1, 1, Progress.NONE);
+        return Outcome.quantile(outcome.held.stageLanding[0], 0.5);
+    }
+
+    @Test
+    void rule_121_hours_of_a_dropped_task_go_off_the_rough_ones_once() {
+        ProjectInputs project = project().person("ana", 8, 8, 8, 8, 8, 8, 8);
+        project.stage(new Inputs.Stage("stones", 0, 1, false, ProjectInputs.range(9600, 9600, 9600)));
+        project.task("a")
+                .stage("stones")
+                .hours(40, 40, 40)
+                .task("b")
+                .stage("stones")
+                .hours(72, 80, 88);
+        project.task("c")
+                .stage("stones")
+                .hours(20, 20, 20)
+                .logged("2027-02-20", "ana", 16)
+                .dropped("2027-02-21");
+        // 160 less the twenty of c, of which four were never worked: 140 hours
+        assertThat(middle(project.inputs()) - project.inputs().asOf()).isBetween(16, 18);
     }
 
     @Test

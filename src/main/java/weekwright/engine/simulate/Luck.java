@@ -280,12 +280,7 @@ final class Luck {
                 total[t] = waitDays(t);
                 left[t] = 1;
             } else {
-                double minutes = tasks.effort[t] == null
-                        ? 0
-                        : expected
-                                ? tasks.effort[t].expectedLeft(beta)
-                                : tasks.effort[t].left(beta, kappa, u(setup.hoursKey[t], 0));
-                left[t] = (int) StrictMath.min(1e8, StrictMath.max(1, StrictMath.round(minutes)));
+                left[t] = workLeft(t);
                 total[t] = tasks.logged[t] + left[t];
             }
             if (tasks.fail[t] > 0 && tasks.status[t] < TaskTable.DONE) {
@@ -298,8 +293,10 @@ final class Luck {
             int rest = total[r];
             long open = 0;
             for (int t = 0; t < tasks.listed; t++) {
-                if (tasks.stage[t] == tasks.roughOf[r] && !tasks.wait[t] && tasks.status[t] != TaskTable.DROPPED) {
-                    rest -= total[t];
+                if (tasks.stage[t] == tasks.roughOf[r] && !tasks.wait[t]) {
+                    // what was dropped is not to be done, under no name
+                    boolean dropped = tasks.status[t] == TaskTable.DROPPED;
+                    rest -= dropped && tasks.effort[t] != null ? total[t] + workLeft(t) : total[t];
                     open += left[t];
                 }
             }
@@ -309,6 +306,15 @@ final class Luck {
             left[r] = rest + (int) StrictMath.min(1e8, StrictMath.round(share * (open + rest)));
             total[r] = left[r];
         }
+    }
+
+    /** Person-minutes that a task takes from now on, at least one. */
+    private int workLeft(int t) {
+        TaskEffort effort = setup.tasks.effort[t];
+        double minutes = effort == null
+                ? 0
+                : expected ? effort.expectedLeft(beta) : effort.left(beta, kappa, u(setup.hoursKey[t], 0));
+        return (int) StrictMath.min(1e8, StrictMath.max(1, StrictMath.round(minutes)));
     }
 
     private double foundShare(int r, double lambda) {

@@ -72,7 +72,10 @@ final class TaskTable {
     final int[] pieces;
     final int[] piecesDone;
     final double[] learning;
-    /** How the hours left are drawn; null for waits and for what is done. */
+    /**
+     * How the hours left are drawn; null for waits and for what is done. Of a dropped task of a stage with rough hours what it would
+     * have taken, which goes off these (rule 121).
+     */
     final TaskEffort[] effort;
     /** How a wait's days are drawn; null for work. */
     final Spread[] waitDays;
@@ -143,7 +146,9 @@ final class TaskTable {
         logPieces = new int[count][];
         for (int t = 0; t < listed; t++) {
             fill(t, tasks.get(t), inputs, crowd, stages, seasons);
-            if (!wait[t] && (status[t] == OPEN || status[t] == UNDER_WAY)) {
+            boolean open = status[t] == OPEN || status[t] == UNDER_WAY;
+            boolean ofRough = inputs.stages().get(stage[t]).roughMinutes().given();
+            if (!wait[t] && (open || (status[t] == DROPPED && ofRough))) {
                 effort[t] = learned.effortOf(tasks.get(t));
             }
         }
@@ -306,13 +311,19 @@ final class TaskTable {
         for (int r = listed; r < count; r++) {
             double open = 0;
             double done = 0;
+            double dropped = 0;
             for (int t = 0; t < listed; t++) {
-                if (stage[t] == stage[r] && !wait[t] && status[t] != DROPPED) {
-                    open += effort[t] == null ? 0 : effort[t].expectedLeft(betaN);
-                    done += logged[t];
+                if (stage[t] == stage[r] && !wait[t]) {
+                    double left = effort[t] == null ? 0 : effort[t].expectedLeft(betaN);
+                    if (status[t] == DROPPED) {
+                        dropped += logged[t] + left;
+                    } else {
+                        open += left;
+                        done += logged[t];
+                    }
                 }
             }
-            double rough = effort[r] == null ? 0 : effort[r].expectedLeft(betaN);
+            double rough = effort[r] == null ? 0 : effort[r].expectedLeft(betaN) - dropped;
             open = Math.max(open, rough - done);
             parts[r - listed] = done == 0 || open + done == 0 ? 1 : Math.max(0.01, open / (open + done));
         }
