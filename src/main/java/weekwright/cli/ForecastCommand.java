@@ -63,7 +63,7 @@ final class ForecastCommand implements Callable<Integer> {
         Numbers.within("--trials", trials, 1, MOST_TRIALS);
         int processors = threads == null ? terminal.threads() : threads;
         Numbers.within("--threads", processors, 1, MOST_THREADS);
-        try (ProjectSource project = ProjectSource.open(place, terminal.clock());
+        try (ProjectSource project = ProjectSource.open(place, terminal.clock(), today);
                 ProgressLine progress = new ProgressLine(terminal, "futures", trials)) {
             LocalDate day = project.day(today);
             ForecastRun.Made made = ForecastRun.run(project.basis(day), trials, seed, processors, progress);

@@ -35,7 +35,8 @@ abstract sealed class ProjectSource implements AutoCloseable {
         this.clock = clock;
     }
 
-    static ProjectSource open(Path place, Clock clock) throws Failure, FolderRefused, Rejected {
+    /** @param asked the day that plain files are judged against, null for today in the zone of the clock */
+    static ProjectSource open(Path place, Clock clock, LocalDate asked) throws Failure, FolderRefused, Rejected {
         mustBeFolder(place);
         if (new Folder(place).isProject()) {
             Db db = new Folder(place).open(clock);
@@ -49,7 +50,7 @@ abstract sealed class ProjectSource implements AutoCloseable {
             throw Failure.fault(place + " is no project: it has neither a database nor " + ProjectToml.FILE
                     + ". Name a project's folder, or a folder of plain files.");
         }
-        ReadResult read = PlainFiles.read(place, LocalDate.now(clock));
+        ReadResult read = PlainFiles.read(place, asked == null ? LocalDate.now(clock) : asked);
         return new OfFiles(read.data().orElseThrow(() -> new Rejected(read.problems())), read.remarks(), clock);
     }
 

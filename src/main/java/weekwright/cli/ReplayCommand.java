@@ -42,7 +42,7 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        try (ProjectSource project = ProjectSource.open(place, terminal.clock())) {
+        try (ProjectSource project = ProjectSource.open(place, terminal.clock(), today)) {
             Replay.Asked asked = project.replay(project.day(today));
             try (ProgressLine progress =
                     new ProgressLine(terminal, "Fridays", asked.fridays().size())) {

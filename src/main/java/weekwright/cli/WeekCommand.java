@@ -42,7 +42,7 @@ final class WeekCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        try (ProjectSource project = ProjectSource.open(place, terminal.clock());
+        try (ProjectSource project = ProjectSource.open(place, terminal.clock(), today);
                 ProgressLine progress = new ProgressLine(terminal, "futures", Forecasts.FIRST_LOOK)) {
             Basis basis = project.basis(project.day(today));
             ForecastRun.Planned planned = new ForecastRun.Planned(basis, Forecasts.SEED);

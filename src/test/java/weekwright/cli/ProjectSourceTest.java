@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Problem;
 import weekwright.db.Folder;
 import weekwright.engine.simulate.Progress;
 import weekwright.files.ImportProject;
@@ -27,9 +28,22 @@ class ProjectSourceTest {
         PlainProject files = PlainProject.in(temp.resolve("files"));
         // half past eleven at night in Greenwich is half past midnight in Berlin, the zone of the project
         Clock clock = Clock.fixed(Instant.parse("2026-11-25T23:30:00Z"), ZoneOffset.UTC);
-        try (ProjectSource source = ProjectSource.open(files.folder(), clock)) {
+        try (ProjectSource source = ProjectSource.open(files.folder(), clock, null)) {
             assertThat(source.day(null)).isEqualTo(LocalDate.of(2026, 11, 26));
             assertThat(source.day(LocalDate.of(2026, 11, 20))).isEqualTo(LocalDate.of(2026, 11, 20));
+        }
+    }
+
+    @Test
+    void plain_files_are_judged_against_the_day_that_is_asked_for() throws Exception {
+        PlainProject files = PlainProject.in(temp.resolve("files"));
+        Clock clock = Clock.fixed(Instant.parse("2027-06-01T08:00:00Z"), ZoneOffset.UTC);
+        try (ProjectSource today = ProjectSource.open(files.folder(), clock, null);
+                ProjectSource then = ProjectSource.open(files.folder(), clock, PlainProject.TODAY)) {
+            assertThat(today.remarks())
+                    .extracting(Problem::text)
+                    .anyMatch(text -> text.contains("is past and the episode is not published"));
+            assertThat(then.remarks()).isEmpty();
         }
     }
 
@@ -40,8 +54,8 @@ class ProjectSourceTest {
         Folder folder = new Folder(temp.resolve("project"));
         try (SampleFiles files = SampleFiles.unpack()) {
             ImportProject.into(files.folder(), folder, false, day, clock);
-            try (ProjectSource plain = ProjectSource.open(files.folder(), clock);
-                    ProjectSource stored = ProjectSource.open(folder.path(), clock)) {
+            try (ProjectSource plain = ProjectSource.open(files.folder(), clock, null);
+                    ProjectSource stored = ProjectSource.open(folder.path(), clock, null)) {
                 Basis basis = plain.basis(day);
                 assertThat(basis.inputs()).isEqualTo(stored.basis(day).inputs());
                 assertThat(basis.names()).isEqualTo(stored.basis(day).names());
