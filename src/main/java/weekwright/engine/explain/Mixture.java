@@ -61,6 +61,7 @@ public final class Mixture {
                         .toList(),
                 materials.materials().stream()
                         .filter(line -> tasks.contains(line.task()))
+                        .map(this::known)
                         .toList(),
                 episodes(),
                 new Inputs.Publishing(
@@ -142,7 +143,7 @@ public final class Mixture {
                     p.asideUntil(),
                     there ? f.started() : Inputs.NONE,
                     there ? f.done() : Inputs.NONE,
-                    p.dropped(),
+                    known(p.dropped()),
                     there ? f.log() : List.of(),
                     there ? f.shotDays() : List.of(),
                     p.fill(),
@@ -151,6 +152,30 @@ public final class Mixture {
                     p.added()));
         }
         return all;
+    }
+
+    /** What was dropped, ordered or received since is so from the as-of day on, be that the earlier one: it is no passing of days. */
+    private int known(int date) {
+        return Math.min(date, facts.asOf());
+    }
+
+    private Inputs.Material known(Inputs.Material line) {
+        return new Inputs.Material(
+                line.id(),
+                line.task(),
+                line.lot(),
+                line.quantity(),
+                line.wastePercent(),
+                line.priceMinor(),
+                line.source(),
+                line.atShare(),
+                line.leadDays(),
+                line.depositPercent(),
+                known(line.ordered()),
+                line.promised(),
+                known(line.received()),
+                line.paidMinor(),
+                line.supplier());
     }
 
     private static Map<String, Inputs.Task> byId(Inputs inputs) {

@@ -70,6 +70,59 @@ class WhatMovedTest {
     }
 
     @Test
+    void rule_96_what_was_dropped_since_is_of_the_plan_and_the_days_that_passed_are_not() {
+        ProjectInputs then = forty();
+        then.task("a")
+                .stage("pit")
+                .exactly(40)
+                .stage("pit")
+                .task("b")
+                .stage("pit")
+                .exactly(40);
+        ProjectInputs now = forty().today("2027-03-08");
+        now.task("a")
+                .stage("pit")
+                .exactly(40)
+                .stage("pit")
+                .task("b")
+                .stage("pit")
+                .exactly(40)
+                .dropped("2027-03-05");
+        WhatMoved.Stage stage = between(then.inputs(), now.inputs()).get(0);
+        // two weeks of work from the 1st, one from the 8th: a week later for the days, a week sooner for what is
+        // dropped
+        assertThat(stage.now() - stage.then()).isZero();
+        assertThat(stage.of(Cause.WORK)).isEqualTo(7);
+        assertThat(stage.of(Cause.PLAN)).isEqualTo(-7);
+    }
+
+    /** Ordered on Friday 26 February, two weeks on the way. */
+    private static Inputs.Material oak(int received) {
+        Inputs.Range lead = Inputs.Range.of(14);
+        int ordered = ProjectInputs.day("2027-02-26");
+        Inputs.Range price = Inputs.Range.of(100);
+        Inputs.Source bought = Inputs.Source.BOUGHT;
+        return new Inputs.Material(
+                "oak", "a", "", 1, 0, price, bought, 0, lead, 0, ordered, Inputs.NONE, received, 100, "");
+    }
+
+    @Test
+    void rule_96_what_was_received_since_is_of_the_materials_and_the_days_that_passed_are_not() {
+        ProjectInputs then = forty();
+        then.task("a").stage("pit").exactly(40).stage("pit");
+        then.material(oak(Inputs.NONE));
+        ProjectInputs now = forty().today("2027-03-08");
+        now.task("a").stage("pit").exactly(40).stage("pit");
+        now.material(oak(ProjectInputs.day("2027-03-05")));
+        WhatMoved.Stage stage = between(then.inputs(), now.inputs()).get(0);
+        // from Friday the 12th, on which the oak was to come, to the 18th; now from the 8th to the 12th
+        assertThat(stage.now() - stage.then()).isEqualTo(-6);
+        // with the oak there a week goes by from the 1st to the 8th, without it nothing but the wait; half of each
+        assertThat(stage.of(Cause.WORK) + stage.of(Cause.MATERIALS)).isEqualTo(-6);
+        assertThat(stage.of(Cause.MATERIALS)).isEqualTo(-9.5);
+    }
+
+    @Test
     void rule_96_a_week_that_passed_without_work_moves_by_that_week() {
         ProjectInputs then = forty();
         then.task("a").stage("pit").exactly(40).stage("pit");
