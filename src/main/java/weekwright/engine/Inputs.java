@@ -172,8 +172,13 @@ public record Inputs(
      */
     public record Turnout(String crew, List<Double> weeks) {}
 
-    /** Minutes a person has logged on the as-of day, on whatever. */
-    public record WorkedToday(String crew, int minutes) {}
+    /**
+     * Minutes a person has logged on the as-of day, on whatever.
+     *
+     * @param toPay of these, minutes of hands, camera and editing whose wages the ledger does not show (rule 88); 0 where the
+     *     forecast was kept without
+     */
+    public record WorkedToday(String crew, int minutes, int toPay) {}
 
     /**
      * A stage.

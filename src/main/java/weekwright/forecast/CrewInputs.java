@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,7 @@ import weekwright.build.HazardCodes;
 import weekwright.build.HoursEntry;
 import weekwright.build.WeekLine;
 import weekwright.engine.Inputs;
+import weekwright.funds.LedgerEntry;
 
 /** People and their days as the engine takes them. Pure. */
 final class CrewInputs {
@@ -80,16 +82,27 @@ final class CrewInputs {
                 .toList();
     }
 
-    /** Each person's own minutes logged on the as-of day, on anything; unnamed people beside them have no hours to lose. */
+    /**
+     * Each person's own minutes logged on the as-of day, on anything; unnamed people beside them have no hours to lose and no pay.
+     * Where the ledger has wages of that day, they are taken to be paid (rule 1).
+     */
     List<Inputs.WorkedToday> workedToday() {
+        boolean paid = facts.ledger().stream()
+                .anyMatch(row ->
+                        row.kind() == LedgerEntry.Kind.WAGES && row.date().equals(facts.asOf()));
         Map<String, Integer> minutes = new LinkedHashMap<>();
+        Map<String, Integer> toPay = new HashMap<>();
         for (HoursEntry entry : facts.hours()) {
             if (entry.date().equals(facts.asOf())) {
-                minutes.merge(facts.id("crew", entry.crew()), entry.hours().minutes(), Integer::sum);
+                String person = facts.id("crew", entry.crew());
+                minutes.merge(person, entry.hours().minutes(), Integer::sum);
+                boolean counts =
+                        entry.asOrDefault() != HoursEntry.As.SHOP && entry.asOrDefault() != HoursEntry.As.OFFICE;
+                toPay.merge(person, counts && !paid ? entry.hours().minutes() : 0, Integer::sum);
             }
         }
         return minutes.entrySet().stream()
-                .map(entry -> new Inputs.WorkedToday(entry.getKey(), entry.getValue()))
+                .map(entry -> new Inputs.WorkedToday(entry.getKey(), entry.getValue(), toPay.get(entry.getKey())))
                 .toList();
     }
 

@@ -152,6 +152,25 @@ class MoneyRulesTest {
     }
 
     @Test
+    void rule_88_hours_logged_on_the_as_of_day_are_booked_the_next_morning_with_what_is_still_worked_on_it() {
+        ProjectInputs project = project()
+                .today("2027-03-06")
+                .cash(100_000, 0)
+                .person("ana", 0, 0, 0, 0, 0, 6, 0)
+                .paid(2000)
+                .workedToday("ana", 2);
+        project.regular("rent", -1, Inputs.Every.YEAR, "2027-03-06", "");
+        Run run = Run.of(project);
+        // nobody works any more: two hours of Saturday morning, paid on Sunday
+        assertThat(run.cash("2027-03-07")).isEqualTo(100_000 - 2 * 2000);
+        project.task("a").exactly(10);
+        // four hours more on Saturday, and the last six a week later
+        Run more = Run.of(project);
+        assertThat(more.cash("2027-03-07")).isEqualTo(100_000 - 6 * 2000);
+        assertThat(more.cash("2027-03-14")).isEqualTo(100_000 - 12 * 2000);
+    }
+
+    @Test
     void rule_88_hours_with_the_camera_and_at_the_edit_are_paid_too() {
         ProjectInputs project = project()
                 .cash(1_000_000, 0)

@@ -25,6 +25,7 @@ import weekwright.engine.Inputs;
 import weekwright.episodes.EpisodeStore;
 import weekwright.episodes.ShotStore;
 import weekwright.episodes.TellStore;
+import weekwright.funds.LedgerEntryStore;
 
 class InputsBuilderTest {
     private static final int NOW = (int) TODAY.toEpochDay();
@@ -130,8 +131,17 @@ class InputsBuilderTest {
                 HoursEntryStore.TABLE, "id=h1", "date=2026-11-25", "crew=ilse", "task=pit.1", "hours=2", "people=3");
         project.add(HoursEntryStore.TABLE, "id=h2", "date=2026-11-25", "crew=ilse", "as=shop", "hours=0.5");
         project.add(HoursEntryStore.TABLE, "id=h3", "date=2026-11-24", "crew=tomas", "task=pit.1", "hours=5");
-        assertThat(inputs().workedToday()).containsExactly(new Inputs.WorkedToday("ilse", 150));
+        assertThat(inputs().workedToday()).containsExactly(new Inputs.WorkedToday("ilse", 150, 120));
         assertThat(task("pit.1").log()).extracting(Inputs.Worked::minutes).containsExactly(300, 360);
+    }
+
+    @Test
+    void rule_88_wages_that_the_ledger_shows_for_today_are_not_booked_again() {
+        project.add(HoursEntryStore.TABLE, "id=h1", "date=2026-11-25", "crew=ilse", "task=pit.1", "hours=2");
+        project.add(LedgerEntryStore.TABLE, "id=l1", "date=2026-11-24", "amount=-200", "kind=wages");
+        assertThat(inputs().workedToday()).containsExactly(new Inputs.WorkedToday("ilse", 120, 120));
+        project.add(LedgerEntryStore.TABLE, "id=l2", "date=2026-11-25", "amount=-40", "kind=wages");
+        assertThat(inputs().workedToday()).containsExactly(new Inputs.WorkedToday("ilse", 120, 0));
     }
 
     @Test

@@ -167,8 +167,9 @@ public final class ProjectInputs {
         return this;
     }
 
+    /** Hours of the hands, not yet paid. */
     public ProjectInputs workedToday(String person, double hours) {
-        workedToday.add(new Inputs.WorkedToday(person, minutes(hours)));
+        workedToday.add(new Inputs.WorkedToday(person, minutes(hours), minutes(hours)));
         return this;
     }
 

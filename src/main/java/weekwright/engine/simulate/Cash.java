@@ -52,6 +52,7 @@ final class Cash {
         FundsTable funds = setup.funds;
         x.cash = setup.inputs.money().availableMinor();
         x.putBy = putBy.minor();
+        x.wages = funds.wagesOfToday;
         System.arraycopy(funds.onTheWay, 0, x.payIn, 0, funds.onTheWay.length);
         Arrays.fill(x.payInNew, 0);
         System.arraycopy(funds.now, 0, x.supporters, 0, funds.levels);
@@ -120,10 +121,12 @@ final class Cash {
         if (planned) {
             regularAndOther(day);
         }
-        long wages = (x.wages + 30) / 60;
-        x.wages = 0;
-        x.cash -= wages;
-        tell("wages", -wages);
+        if (day > 0) {
+            long wages = (x.wages + 30) / 60;
+            x.wages = 0;
+            x.cash -= wages;
+            tell("wages", -wages);
+        }
         if (planned) {
             gathering(day);
         }

@@ -12,7 +12,7 @@ final class EquipmentTable {
     final int count;
     final int[] quantity;
     final boolean[] kept;
-    /** The task after which it exists, -1 for always; -2 for never (that task was dropped). */
+    /** The task after which it exists, -1 for always; what a dropped task was to make ready never is. */
     final int[] readyAfter;
     /** First day of being down or {@link TaskTable#NO_DAY}. */
     final int[] downFrom;

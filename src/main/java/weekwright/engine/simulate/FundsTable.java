@@ -43,12 +43,18 @@ final class FundsTable {
     final int[] regularItem;
     final long[] regularKey;
     final long[] otherMonths;
+    /** Pay an hour times minutes that were logged on the as-of day, booked the next morning (rule 88). */
+    final long wagesOfToday;
+
     final long otherKey = Streams.key(Streams.Purpose.OTHER_MONTH, "");
 
     FundsTable(Inputs inputs, Calendar calendar) {
         List<PledgeLevel> all = inputs.levels();
         LocalDate today = LocalDate.ofEpochDay(inputs.asOf());
         int thisMonth = 12 * today.getYear() + today.getMonthValue() - 1;
+        wagesOfToday = inputs.workedToday().stream()
+                .mapToLong(worked -> worked.toPay() * pay(inputs, worked.crew()))
+                .sum();
         levels = all.size();
         newcomers = new int[levels][Surges.NEW_MONTHS];
         charge = new Charge[levels];
@@ -237,5 +243,12 @@ final class FundsTable {
                 found.add(new int[] {day, r});
             }
         }
+    }
+
+    private static long pay(Inputs inputs, String crew) {
+        return inputs.crew().stream()
+                .filter(one -> one.id().equals(crew))
+                .mapToLong(Inputs.Crew::payMinor)
+                .sum();
     }
 }
