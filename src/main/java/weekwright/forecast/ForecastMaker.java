@@ -118,7 +118,8 @@ final class ForecastMaker {
             if (task.stage().equals(stage.id())
                     && open
                     && task.kind() == Inputs.Kind.WORK
-                    && !task.estimate().given()) {
+                    && !task.estimate().given()
+                    && task.leftMinutes() < 0) {
                 tasks++;
                 minutes += Arrays.stream(outcome.taskDrawn[t]).average().orElse(0);
             }

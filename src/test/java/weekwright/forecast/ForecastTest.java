@@ -205,6 +205,14 @@ class ForecastTest {
     }
 
     @Test
+    void rule_121_a_task_without_hours_of_which_the_crew_said_what_is_left_is_not_guessed() {
+        project.add(TaskStore.TABLE, "id=pit.2", "stage=pit", "title=Gate", "kind=work", "left=6");
+        Forecast.Rough rough = forecast().stage("pit").orElseThrow().rough();
+        assertThat(rough.tasks()).isZero();
+        assertThat(rough.hours().minutes()).isZero();
+    }
+
+    @Test
     void rule_92_an_order_has_to_go_out_before_its_need_by_day_less_the_high_lead_and_the_margin() {
         project.add(
                 TaskStore.TABLE,
