@@ -102,8 +102,11 @@ public record StoryWork(long version, boolean thin, int futures, List<Row> rows)
                     && task.company() != Inputs.Company.BY
                     && !task.storyTold()
                     && task.asideUntil() <= inputs.asOf()) {
-                double had = Math.max(WeeksInHand.filmed(task), told.getOrDefault(task.id(), 0.0));
-                double minutes = task.storyMinutes() * (1 - Math.min(1, had));
+                // what was done unfilmed yields nothing any more
+                double sofar = WeeksInHand.filmed(task);
+                double all = Math.min(1, sofar + 1 - WeeksInHand.doneShare(task));
+                double had = Math.max(sofar, told.getOrDefault(task.id(), 0.0));
+                double minutes = task.storyMinutes() * (all - had);
                 if (minutes >= 0.5) {
                     gives.put(task.id(), minutes);
                 }

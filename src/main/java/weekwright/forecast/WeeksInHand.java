@@ -92,7 +92,7 @@ final class WeeksInHand {
     }
 
     /** 1 of a done task; else pieces done, or hours logged of those expected, never all. */
-    private static double doneShare(Inputs.Task task) {
+    static double doneShare(Inputs.Task task) {
         if (task.done() != Inputs.NONE) {
             return 1;
         }

@@ -86,6 +86,19 @@ class StoryWorkTest {
     }
 
     @Test
+    void rule_72_the_half_of_a_task_that_was_done_unfilmed_gives_no_minutes() {
+        ProjectInputs project = mill();
+        project.task("b")
+                .stage("gate")
+                .hours(16, 16, 16)
+                .logged("2027-02-26", "ana", 8)
+                .camera(Inputs.Camera.FIXED, 0)
+                .story(12);
+        assertThat(of(project, 0).rows()).hasSize(1);
+        assertThat(of(project, 0).rows().get(0).minutes()).isCloseTo(6, within(1e-9));
+    }
+
+    @Test
     void work_that_only_another_can_do_holds_nothing_up_and_comes_first() {
         ProjectInputs project =
                 project().person("ana", "mason").person("ben", "smith").fridays("2027-03-05");
