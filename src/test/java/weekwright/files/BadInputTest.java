@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import weekwright.base.Problem;
 import weekwright.testkit.PlainProject;
 import weekwright.testkit.Requirement;
 
@@ -392,5 +393,17 @@ class BadInputTest {
         fault(
                 small().change("stages.csv", "Oak deck", "\u200b \ufeff"),
                 "stages.csv line 4, column name: is missing; write what the stage is called");
+    }
+
+    @Test
+    void a_first_day_to_come_is_a_remark_that_says_what_follows() {
+        assertThat(small().change("project.toml", "started = \"2026-01-05\"", "started = \"2026-12-01\"")
+                        .read()
+                        .problems())
+                .filteredOn(problem -> problem.file().equals("project.toml"))
+                .extracting(Problem::text)
+                .containsExactly(
+                        "project.toml, key started: \"2026-12-01\" is after today, 2026-11-25; hours can be logged"
+                                + " from that day on; write the day it began if it has");
     }
 }

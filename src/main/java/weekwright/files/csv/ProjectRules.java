@@ -46,8 +46,22 @@ public final class ProjectRules {
             FileTable.ALL.forEach(
                     file -> dates(rows, file.table(), read.project().started(), found));
             dates(rows, NoteStore.TABLE, read.project().started(), found);
+            started(read, today, found);
         });
         return found;
+    }
+
+    /** The form of a new project refuses such a day; files may come from a machine whose clock goes ahead. */
+    private static void started(Settings settings, LocalDate today, Problems found) {
+        LocalDate day = settings.project().started();
+        if (day.isAfter(today)) {
+            found.add(Problem.remark(
+                            "started",
+                            day.toString(),
+                            "is after today, " + today,
+                            "hours can be logged from that day on; write the day it began if it has")
+                    .at(ProjectToml.FILE, 0));
+        }
     }
 
     private static <R extends Record> void dates(AllRows rows, Table<R> table, LocalDate started, Problems found) {
