@@ -101,8 +101,8 @@ final class LeverTables {
                 one(answer.empty().now()),
                 one(answer.empty().then()),
                 Math.abs(more) < 0.05 ? "the same" : one(Math.abs(more)) + (more > 0 ? " more" : " fewer")));
-        rows.add(days("The cash holds until, in four of five futures", answer.runway()));
-        rows.add(days("If pledges stopped today, until", answer.withoutPledges()));
+        rows.add(days("The cash holds until, in four of five futures", answer.runway(), "under zero today"));
+        rows.add(days("If pledges stopped today, until", answer.withoutPledges(), "under the reserve today"));
         rows.add(new Row(
                 "Chance of a day under the reserve, orders going out on their day",
                 Chances.percent(answer.underReserve().now()),
@@ -120,18 +120,20 @@ final class LeverTables {
         return String.format(Locale.ROOT, "%.1f", mean);
     }
 
-    private Row days(String what, LeverAnswer.Pair<Optional<LocalDate>> pair) {
+    /** @param gone what is said where the last day is over already */
+    private Row days(String what, LeverAnswer.Pair<Optional<LocalDate>> pair, String gone) {
         long apart = pair.then().orElse(horizon).toEpochDay()
                 - pair.now().orElse(horizon).toEpochDay();
         return new Row(
                 what,
-                day(pair.now()),
-                day(pair.then()),
+                day(pair.now(), gone),
+                day(pair.then(), gone),
                 apart == 0 ? "the same" : Formats.count(Math.abs(apart), "day") + (apart > 0 ? " longer" : " less"));
     }
 
-    private String day(Optional<LocalDate> day) {
-        return day.map(formats::date).orElse("past " + formats.date(horizon));
+    private String day(Optional<LocalDate> day, String gone) {
+        return day.map(last -> last.isBefore(today) ? gone : formats.date(last))
+                .orElse("past " + formats.date(horizon));
     }
 
     private String apart(long moreMinor) {

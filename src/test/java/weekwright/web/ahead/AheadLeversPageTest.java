@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import weekwright.base.Words;
 import weekwright.forecast.KeptLevers;
 import weekwright.forecast.KeptLeversStore;
+import weekwright.funds.LedgerEntry;
+import weekwright.funds.LedgerEntryStore;
 import weekwright.testkit.ServerFixture;
 import weekwright.testkit.SmallProject;
 import weekwright.testkit.Visitor;
@@ -193,6 +195,36 @@ class AheadLeversPageTest {
             assertThat(page.text())
                     .contains("Levers that you keep stand here, to be tried again as the project goes on.");
             assertThat(page.page().select(".lead").text()).isEqualTo("With 50 in a hundred more supporters.");
+        }
+    }
+
+    @Test
+    void money_that_is_gone_is_said_to_be_and_not_to_hold_until_yesterday() {
+        try (ServerFixture own = ServerFixture.of(db -> {
+            SmallProject.fill(db);
+            db.write("ilse", write -> {
+                LedgerEntryStore.TABLE.insert(
+                        write,
+                        SmallProject.of(
+                                LedgerEntry.class,
+                                "id",
+                                "ledger.99",
+                                "date",
+                                "2026-11-20",
+                                "amount",
+                                "-9000.00",
+                                "kind",
+                                "other-cost"));
+                return null;
+            });
+        })) {
+            Document page =
+                    own.drawn().as("ilse").get("/ahead/levers?prices=20").page();
+            assertThat(page.select("table:has(caption:contains(money)) tbody tr")
+                            .eachText())
+                    .contains(
+                            "The cash holds until, in four of five futures under zero today under zero today the same",
+                            "If pledges stopped today, until under the reserve today under the reserve today the same");
         }
     }
 }
