@@ -24,7 +24,11 @@ final class FundsIncome {
 
     private FundsIncome() {}
 
-    /** A month in words. */
+    /**
+     * A month in words.
+     *
+     * @param off received less expected; in the month that runs, what is not in yet
+     */
     public record Line(
             String month,
             long start,
@@ -61,7 +65,9 @@ final class FundsIncome {
                         rows.stream().anyMatch(SupporterMonth::surge),
                         formats.money(due),
                         formats.money(received),
-                        formats.moneySigned(received - due)));
+                        back == 0 && received < due
+                                ? formats.money(due - received) + " not in yet"
+                                : formats.moneySigned(received - due)));
             }
         }
         return lines;

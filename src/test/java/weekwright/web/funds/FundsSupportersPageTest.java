@@ -244,4 +244,19 @@ class FundsSupportersPageTest {
         assertThat(SERVER.as("ilse").get("/funds/supporters").page().select(".surges"))
                 .isEmpty();
     }
+
+    /** 71 supporters more pledge 5.00, 8 % are kept: 326.60 of a charge whose pay-out was due on the 6th. */
+    @Test
+    void the_month_that_runs_is_not_called_off_by_what_is_not_in_yet() {
+        try (ServerFixture server = ServerFixture.small()) {
+            Visitor ilse = server.as("ilse");
+            ilse.form(ilse.get("/funds/supporters")).with("start.plank", "140").send();
+            assertThat(ilse.get("/funds/supporters")
+                            .page()
+                            .select(".income tbody tr")
+                            .first()
+                            .text())
+                    .isEqualTo("November 2026 so far 140 5 1 €644 €317.40 €326.60 not in yet");
+        }
+    }
 }
