@@ -25,12 +25,15 @@ final class SheetLines {
         this.facts = facts;
     }
 
-    /** Those of the plan, up to a day. */
-    static List<WeekSheetPage.Day> planned(WeekPlan plan, WeekFacts facts, LocalDate last) {
+    /** Those of the plan, from a day up to a day. */
+    static List<WeekSheetPage.Day> planned(WeekPlan plan, WeekFacts facts, LocalDate first, LocalDate last) {
         SheetLines lines = new SheetLines(facts);
         for (WeekPlan.Day day : plan.days()) {
             if (day.date().isAfter(last)) {
                 break;
+            }
+            if (day.date().isBefore(first)) {
+                continue;
             }
             for (WeekPlan.Person person : day.people()) {
                 person.lines().stream()

@@ -80,7 +80,12 @@ public final class WeekPage implements Page {
             List<Care> cautions,
             List<String> deliveries,
             List<String> orders,
-            Optional<String> episode) {}
+            Optional<String> episode) {
+        /** Whether it is over, lies before the build began, and holds nothing. */
+        boolean isBefore(LocalDate started) {
+            return kind.equals("past") && date.isBefore(started) && lines.isEmpty() && episode.isEmpty();
+        }
+    }
 
     /**
      * A line of a person.
@@ -113,7 +118,9 @@ public final class WeekPage implements Page {
                 WeekFacts.of(read, monday),
                 against(request, read, over),
                 left(read, today)));
-        List<Day> days = new WeekDays(seen.plan(), seen.facts(), today, crew).days();
+        LocalDate started = request.settings().project().started();
+        List<Day> days = new WeekDays(seen.plan(), seen.facts(), today, crew)
+                .days().stream().filter(day -> !day.isBefore(started)).toList();
         Formats formats = request.formats();
         return new View(
                 Weeks.title(monday),

@@ -102,7 +102,7 @@ public final class WeekSheetPage implements Page {
         WeekFacts facts = request.read(read -> WeekFacts.of(read, monday));
         List<Day> days = request.wasRefused("")
                 ? SheetLines.posted(form, facts, monday)
-                : SheetLines.planned(plan, facts, request.today());
+                : SheetLines.planned(plan, facts, request.settings().project().started(), request.today());
         return request.read(read -> {
             List<Form.Choice> what = new ArrayList<>();
             Choices.tasks(read, Task::isOpen)

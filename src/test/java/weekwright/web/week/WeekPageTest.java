@@ -285,4 +285,15 @@ class WeekPageTest {
                     .startsWith("No tasks are planned for this week.");
         }
     }
+
+    @Test
+    void the_first_week_begins_on_the_first_day_of_the_build() {
+        assertThat(server.as("ilse")
+                        .get("/week?of=2026-09-01")
+                        .page()
+                        .select(".day .date")
+                        .eachText())
+                .startsWith("Tuesday 1 Sep, done")
+                .hasSize(6);
+    }
 }

@@ -2,6 +2,9 @@ package weekwright.web.week;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -181,6 +184,19 @@ class WeekSheetPageTest {
                             "\"The gate drops home\" is a must-have shot, happens once and is not captured; tick"
                                     + " it off first, or say so where \"Hang the gate\" is marked done");
             assertThat(own.db().read(HoursEntryStore.TABLE::count)).isEqualTo(5);
+        }
+    }
+
+    @Test
+    void days_before_the_build_began_which_take_no_hours_are_not_asked_for() {
+        Clock clock = Clock.fixed(Instant.parse("2026-09-02T08:00:00Z"), ZoneOffset.UTC);
+        try (ServerFixture own = ServerFixture.under(clock, SmallProject::fillWithOnePerson)) {
+            assertThat(own.as("ilse")
+                            .get("/week/sheet")
+                            .page()
+                            .select(".wall-day legend")
+                            .eachText())
+                    .containsExactly("Tuesday 1 Sep", "Wednesday 2 Sep");
         }
     }
 }
