@@ -211,7 +211,7 @@ class FormsTest {
         assertThat(lost.status()).isEqualTo(410);
         assertThat(lost.text())
                 .isEqualTo("This is gone Somebody removed it since this page was loaded, so nothing was saved. What you"
-                        + " typed stands below. name Shed roof");
+                        + " typed stands below. Name Shed roof");
         assertThat(ilse.get("/trial/stages/shed").text()).isEqualTo("Nothing stands here There is no stage shed.");
     }
 

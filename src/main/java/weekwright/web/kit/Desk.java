@@ -127,7 +127,7 @@ public final class Desk {
                 if (request.form().version() == 0) {
                     throw gone;
                 }
-                replies.trouble(request, browser, Trouble.gone(request));
+                replies.trouble(request, browser, Trouble.gone(request, ""));
             } catch (Stale stale) {
                 stale(request, browser, stale);
             } catch (StoreTrouble broken) {
@@ -242,7 +242,7 @@ public final class Desk {
         } else if (conflict.isPresent()) {
             replies.sheet(request, browser, 409, "parts/conflict", conflict.get());
         } else {
-            replies.trouble(request, browser, Trouble.gone(request));
+            replies.trouble(request, browser, Trouble.gone(request, stale.thing()));
         }
     }
 

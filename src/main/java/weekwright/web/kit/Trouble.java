@@ -2,6 +2,7 @@ package weekwright.web.kit;
 
 import java.util.List;
 import java.util.Optional;
+import weekwright.history.Labels;
 import weekwright.render.Frame;
 
 /**
@@ -31,10 +32,12 @@ public record Trouble(int status, String title, String text, List<Frame.Cell> ke
                 Optional.of(reference));
     }
 
-    static Trouble gone(Request request) {
+    /** @param thing the table of what is gone; empty where that is not known */
+    static Trouble gone(Request request, String thing) {
         List<Frame.Cell> kept = request.context().formParamMap().entrySet().stream()
-                .filter(e -> !FormReader.KEYS.contains(e.getKey()))
-                .map(e -> new Frame.Cell(e.getKey().replace('_', ' '), String.join(", ", e.getValue())))
+                .filter(e ->
+                        !FormReader.KEYS.contains(e.getKey()) && !e.getKey().isEmpty())
+                .map(e -> new Frame.Cell(Labels.of(thing, e.getKey()), String.join(", ", e.getValue())))
                 .filter(cell -> !cell.text().isBlank())
                 .toList();
         return new Trouble(

@@ -76,8 +76,8 @@ public final class StartBuildPage implements Page {
     @Override
     public Answer submit(Request request) throws Exception {
         FormReader form = request.form();
-        List<Row> stages = rows(form, "stage", STAGES);
-        List<Row> tasks = rows(form, "task", TASKS);
+        List<Row> stages = rows(form, "stage", "Stage", STAGES);
+        List<Row> tasks = rows(form, "task", "Task", TASKS);
         return request.save(write -> {
             Problems problems = new Problems();
             for (Row row : stages) {
@@ -97,7 +97,7 @@ public final class StartBuildPage implements Page {
         });
     }
 
-    private static List<Row> rows(FormReader form, String word, List<Integer> numbers) {
+    private static List<Row> rows(FormReader form, String word, String line, List<Integer> numbers) {
         List<Row> rows = new ArrayList<>();
         for (int number : numbers) {
             String field = word + number;
@@ -106,7 +106,7 @@ public final class StartBuildPage implements Page {
             if (!name.isEmpty()) {
                 rows.add(new Row(name, hours, field));
             } else if (!form.text(field + "_hours").isEmpty()) {
-                form.fault(field, "", "has hours but no name", "write what it is called");
+                form.fault(field, "", line + " " + number + " has hours but no name", "write what it is called");
             }
         }
         return rows;

@@ -83,4 +83,19 @@ class EpisodesPageTest {
             assertThat(page.text()).contains("; two episodes are past their slot.");
         }
     }
+
+    @Test
+    void without_episodes_it_asks_for_no_day_that_is_set() {
+        try (ServerFixture own = ServerFixture.of(SmallProject::fillWithOnePerson)) {
+            assertThat(own.as("ilse")
+                            .get("/episodes")
+                            .page()
+                            .select(".empty-sheet li")
+                            .eachText())
+                    .containsExactly(
+                            "Look at the day of publication under Crew and settings",
+                            "Add the next episode",
+                            "Say which work it tells, and what the camera must not miss");
+        }
+    }
 }

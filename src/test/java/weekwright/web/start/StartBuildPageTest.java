@@ -49,8 +49,8 @@ class StartBuildPageTest {
         assertThat(refused.troubles())
                 .containsExactly(
                         "\"3x\" is not hours; write 3.5 or 3:30",
-                        "has hours but no name; write what it is called",
-                        "has hours but no name; write what it is called");
+                        "Stage 2 has hours but no name; write what it is called",
+                        "Task 1 has hours but no name; write what it is called");
         assertThat(refused.page().select("#stage1").val()).isEqualTo("Mill race");
         Visitor.Reply named = ilse.form(ilse.get("/start/build"))
                 .with("stage1", "Mill race")
