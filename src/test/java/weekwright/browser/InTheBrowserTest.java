@@ -299,4 +299,18 @@ class InTheBrowserTest {
             assertThat(browser.complaints()).isEmpty();
         }
     }
+
+    @Test
+    void the_hours_of_a_stage_or_task_stand_beside_its_name_when_a_build_is_begun() {
+        try (ServerFixture server = ServerFixture.small();
+                BrowserFixture browser = BrowserFixture.at(server, "ilse")) {
+            browser.size(1280, 900);
+            browser.open("/start/build");
+            assertThat(browser.script("const top = (name) =>"
+                            + " document.querySelector(`.field:has([name=${name}])`).getBoundingClientRect().top;"
+                            + " return ['stage1', 'stage2', 'stage3', 'stage4', 'task1', 'task2', 'task3']"
+                            + ".filter((name) => top(name) !== top(name + '_hours')).join(' ')"))
+                    .isEqualTo("");
+        }
+    }
 }
