@@ -219,6 +219,13 @@ class MoneyRulesTest {
     }
 
     @Test
+    void rule_90_the_as_of_day_counts_where_nothing_is_left_to_build_and_nothing_moves_on_it() {
+        Run run = Run.of(project().today("2027-03-02").cash(-100, 50));
+        assertThat(Run.text(run.outcome().workFirst.firstUnderReserve[0])).isEqualTo("2027-03-02");
+        assertThat(Run.text(run.outcome().held.firstUnderZero[0])).isEqualTo("2027-03-02");
+    }
+
+    @Test
     void rule_135_what_is_put_by_for_tax_is_never_theirs_and_goes_out_at_the_end_of_the_tax_month() {
         ProjectInputs project = project()
                 .cash(10_000, 0)

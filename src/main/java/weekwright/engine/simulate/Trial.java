@@ -123,7 +123,7 @@ final class Trial {
         }
         // nothing is left to build or to edit, and nothing will be: only money and slots go on
         for (; day < calendar.days; day++) {
-            if (cash.moves(day)) {
+            if (day == 0 || cash.moves(day)) {
                 today = day;
                 cash.morning(day);
                 orders.morning(day);
