@@ -19,10 +19,7 @@ final class Decimals {
         String plain = text.strip();
         if (reading.typed()) {
             if (isAmbiguous(plain)) {
-                String digits = plain.replace(",", "").replace(".", "");
-                throw new Refused(
-                        "can be read as " + plain.replace(',', '.') + " or as " + digits,
-                        "write " + digits + ", or " + plain.replace(',', '.') + "0 with the point");
+                throw readTwoWays(plain, plain.replace(',', '.') + "0 with the point");
             }
             plain = plain.replace(',', '.');
         }
@@ -42,6 +39,13 @@ final class Decimals {
     static boolean isAmbiguous(String typed) {
         String plain = typed.strip();
         return THOUSANDS.matcher(plain).matches() && !plain.startsWith("0");
+    }
+
+    /** @param fraction how it is to be written where its point parts whole from tenths */
+    static Refused readTwoWays(String typed, String fraction) {
+        String point = typed.strip().replace(',', '.');
+        String digits = point.replace(".", "");
+        return new Refused("can be read as " + point + " or as " + digits, "write " + digits + ", or " + fraction);
     }
 
     /** Shortest form: no trailing zeros, never an exponent. */

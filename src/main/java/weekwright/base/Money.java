@@ -17,11 +17,8 @@ public record Money(long minor) implements Comparable<Money> {
         int digits = reading.moneyDigits();
         String example = new Money(1250).text(digits);
         if (reading.typed() && digits > 0 && digits < THOUSANDS && Decimals.isAmbiguous(text)) {
-            String whole = text.strip().replace(",", "").replace(".", "");
             String cut = text.strip().substring(0, text.strip().length() - THOUSANDS + digits);
-            throw new Refused(
-                    "can be read as " + text.strip().replace(',', '.') + " or as " + whole,
-                    "write " + whole + ", or " + cut.replace(',', '.'));
+            throw Decimals.readTwoWays(text, cut.replace(',', '.'));
         }
         BigDecimal value = Decimals.parse(text.replace('−', '-'), reading, "an amount of money", example)
                 .stripTrailingZeros();
