@@ -371,6 +371,26 @@ public record Inputs(
         public Material {
             supplier = supplier == null ? "" : supplier;
         }
+
+        /** The same at another price, ordered and received on other days. */
+        public Material with(Range otherPrice, int orderedOn, int receivedOn) {
+            return new Material(
+                    id,
+                    task,
+                    lot,
+                    quantity,
+                    wastePercent,
+                    otherPrice,
+                    source,
+                    atShare,
+                    leadDays,
+                    depositPercent,
+                    orderedOn,
+                    promised,
+                    receivedOn,
+                    paidMinor,
+                    supplier);
+        }
     }
 
     /** A standby is not tied to the build and has no slot of its own. */

@@ -246,22 +246,7 @@ public record Levers(
         if (pricesPercent == 0 || line.ordered() != Inputs.NONE || line.received() != Inputs.NONE) {
             return line;
         }
-        return new Inputs.Material(
-                line.id(),
-                line.task(),
-                line.lot(),
-                line.quantity(),
-                line.wastePercent(),
-                times(line.priceMinor(), 100 + pricesPercent),
-                line.source(),
-                line.atShare(),
-                line.leadDays(),
-                line.depositPercent(),
-                line.ordered(),
-                line.promised(),
-                line.received(),
-                line.paidMinor(),
-                line.supplier());
+        return line.with(times(line.priceMinor(), 100 + pricesPercent), line.ordered(), line.received());
     }
 
     private static Inputs.Range times(Inputs.Range range, int percent) {

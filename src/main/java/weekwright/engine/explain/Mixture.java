@@ -160,22 +160,7 @@ public final class Mixture {
     }
 
     private Inputs.Material known(Inputs.Material line) {
-        return new Inputs.Material(
-                line.id(),
-                line.task(),
-                line.lot(),
-                line.quantity(),
-                line.wastePercent(),
-                line.priceMinor(),
-                line.source(),
-                line.atShare(),
-                line.leadDays(),
-                line.depositPercent(),
-                known(line.ordered()),
-                line.promised(),
-                known(line.received()),
-                line.paidMinor(),
-                line.supplier());
+        return line.with(line.priceMinor(), known(line.ordered()), known(line.received()));
     }
 
     private static Map<String, Inputs.Task> byId(Inputs inputs) {
