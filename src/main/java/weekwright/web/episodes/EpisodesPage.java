@@ -93,6 +93,7 @@ public final class EpisodesPage implements Page {
         return request.read(read -> {
             List<Episode> all = EpisodeStore.TABLE.values(read);
             List<Line> slots = slots(read, all, settings, shown, formats);
+            List<Line> ahead = coming(slots, request.today());
             List<Line> standbys = all.stream()
                     .filter(e -> e.kindOrDefault() == Episode.Kind.STANDBY
                             && e.published().isEmpty())
@@ -106,8 +107,8 @@ public final class EpisodesPage implements Page {
                     .map(e -> line(read, e, shown, formats))
                     .toList();
             return new View(
-                    head(coming(slots, request.today()), settings, shown.isPresent()),
-                    lead(coming(slots, request.today()), slots, all, shown, formats),
+                    head(ahead, settings, shown.isPresent()),
+                    lead(ahead, slots, all, shown, formats),
                     SlotWords.one(settings),
                     slots,
                     standbys,
@@ -273,7 +274,10 @@ public final class EpisodesPage implements Page {
                         + SlotWords.counted(of, settings) + (safe == 1 ? " is safe" : " are safe");
     }
 
-    /** @param slots those ahead @param listed these and the episodes whose slot has gone by */
+    /**
+     * @param slots those ahead
+     * @param listed these and the episodes whose slot has gone by
+     */
     private static String lead(
             List<Line> slots, List<Line> listed, List<Episode> all, Optional<Forecasts.Shown> shown, Formats formats) {
         if (all.isEmpty()) {
